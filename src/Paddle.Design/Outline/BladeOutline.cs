@@ -1,0 +1,111 @@
+using MathNet.Numerics.RootFinding;
+
+namespace Paddle.Design.Outline;
+
+/// <summary>
+/// Draws a family's blade: a shoulder from the shaft to the widest point, then a tail to the tip. The curve is
+/// tangent-continuous at the shaft, curvature-continuous at the widest point, has one maximum there, bends the other way only
+/// in the shoulder, and ends in a vertical tangent at the tip. Theory O4–O6.
+/// </summary>
+public static class BladeOutline
+{
+    // A shoulder handle longer than this makes the shoulder bulge before it turns; found by looking at all families.
+    private const double LongestShoulderHandle = 0.60;
+
+    // How long the shaft's direction carries on into the shoulder: half the shoulder lets the blade flow out of the shaft.
+    private const double ThroatHandle = 0.50;
+
+    /// <summary>Draws the blade.</summary>
+    /// <param name="blade">The blade; its sizes within the family's limits.</param>
+    /// <param name="throatMm">x of the throat, mm.</param>
+    /// <param name="shaftHalfWidthMm">Half-width of the shaft at the throat, mm.</param>
+    /// <returns>Pieces from the throat to the tip.</returns>
+    public static CubicBezier[] Draw(BladeShape blade, double throatMm, double shaftHalfWidthMm)
+    {
+        if (blade.Offsets is not null) return OffsetsOutline.Draw(blade, throatMm, shaftHalfWidthMm);
+        var family = blade.Family ?? throw new ArgumentException("A blade needs a family or offsets.", nameof(blade));
+        return family.Tail == TailKind.Rounded
+            ? DrawRounded(blade, family, throatMm, shaftHalfWidthMm)
+            : DrawStraight(blade, family, throatMm, shaftHalfWidthMm);
+    }
+
+    private static CubicBezier[] DrawRounded(BladeShape blade, BladeFamily family, double throatMm, double shaftHalfWidthMm)
+    {
+        double half = blade.HalfWidthMm, shoulder = blade.WidestAt * blade.LengthMm, tail = blade.LengthMm - shoulder;
+        var rise = half - BladeShape.NominalShaftHalfWidthMm;
+
+        // Theory O5: tail handles f (along) and g (down), as fractions; its area fraction is 0.5 + 0.3g + f(0.3 - 0.15g).
+        double Reach(double g) => Math.Min(
+            family.TailReach,
+            LongestShoulderHandle * shoulder / tail * Math.Sqrt((1 - g) * half / rise));
+        double Area(double g) => 0.5 + 0.3 * g + Reach(g) * (0.3 - 0.15 * g);
+
+        var g = SolveRising(Area, blade.Fullness, 0.02, 0.97);
+        var f = Reach(g);
+
+        // Theory O4: equal curvature at the widest point, (2/3)(W - ws)/(b ls)² = (2/3) W(1 - g)/(f lt)².
+        var tailHandle = f * tail;
+        var shoulderHandle = tailHandle * Math.Sqrt((half - shaftHalfWidthMm) / (half * (1 - g)));
+        double widest = throatMm + shoulder, tip = throatMm + blade.LengthMm;
+        return
+        [
+            Shoulder(throatMm, shaftHalfWidthMm, widest, half, shoulderHandle),
+            new(widest, half, widest + tailHandle, half, tip, g * half, tip, 0),
+        ];
+    }
+
+    private static CubicBezier[] DrawStraight(BladeShape blade, BladeFamily family, double throatMm, double shaftHalfWidthMm)
+    {
+        double half = blade.HalfWidthMm, shoulder = blade.WidestAt * blade.LengthMm;
+        var rise = half - BladeShape.NominalShaftHalfWidthMm;
+        double widest = throatMm + shoulder, tip = throatMm + blade.LengthMm;
+        var sideEnd = throatMm + Math.Max(family.SideEnd, blade.WidestAt + 0.08) * blade.LengthMm;
+        double side = sideEnd - widest, drop = family.SideDrop * half, endHalf = half - drop;
+
+        // The side leaves the widest point level and ends 1.5 times as steep as its chord: it bends one way, gently.
+        double endSlope = -1.5 * drop / side, endHandle = side / 3;
+        var fall = drop + endSlope * endHandle;
+
+        // Theory O4 with the side's first handle h: κ = (2/3) fall/h² = (2/3)(W - ws)/(b ls)².
+        var nominalHandle = LongestShoulderHandle * shoulder;
+        var sideHandle = nominalHandle * Math.Sqrt(fall / rise);
+        var longest = 0.45 * side;
+        if (sideHandle > longest)
+        {
+            nominalHandle *= longest / sideHandle;
+            sideHandle = longest;
+        }
+
+        var shoulderHandle = nominalHandle * Math.Sqrt((half - shaftHalfWidthMm) / rise);
+        var sidePiece = new CubicBezier(
+            widest, half, widest + sideHandle, half, sideEnd - endHandle, endHalf - endSlope * endHandle, sideEnd, endHalf);
+
+        // Theory O6: the tip's squareness q carries what is left of the asked area; the tip's area is linear enough in q to bracket.
+        var wanted = blade.Fullness * (tip - widest) * half - sidePiece.AreaUnder();
+        double TipArea(double q) => Tip(sideEnd, endHalf, endSlope, tip, q).AreaUnder();
+        var squareness = SolveRising(TipArea, wanted, 0.20, 0.92);
+        return
+        [
+            Shoulder(throatMm, shaftHalfWidthMm, widest, half, shoulderHandle),
+            sidePiece,
+            Tip(sideEnd, endHalf, endSlope, tip, squareness),
+        ];
+    }
+
+    private static CubicBezier Shoulder(double throat, double shaftHalf, double widest, double half, double endHandle) =>
+        new(throat, shaftHalf, throat + ThroatHandle * (widest - throat), shaftHalf, widest - endHandle, half, widest, half);
+
+    private static CubicBezier Tip(double x0, double y0, double slope, double tip, double q)
+    {
+        var reach = q * (tip - x0);
+        return new(x0, y0, x0 + reach, y0 + slope * reach, tip, q * y0, tip, 0);
+    }
+
+    /// <summary>Root of a rising function; the nearer end when the asked value lies outside what it can reach.</summary>
+    private static double SolveRising(Func<double, double> f, double wanted, double low, double high)
+    {
+        if (f(low) >= wanted) return low;
+        if (f(high) <= wanted) return high;
+        return Brent.FindRoot(x => f(x) - wanted, low, high, 1e-10, 100);
+    }
+}

@@ -1,0 +1,25 @@
+namespace Paddle.Design.Solid;
+
+/// <summary>Thickness of the grip along its length, γ = x over the grip's length. Theory S8.</summary>
+public static class GripProfile
+{
+    /// <summary>γ at which the rounded top has reached full thickness.</summary>
+    public const double CapEnd = 0.16;
+
+    /// <summary>γ at which the crest begins to run into the shaft.</summary>
+    public const double CrestEnd = 0.36;
+
+    /// <summary>Rounding of the top: 0 at the very end, 1 from <see cref="CapEnd"/>; a quarter ellipse.</summary>
+    public static double Cap(double gamma)
+    {
+        if (gamma >= CapEnd) return 1;
+        var fromFull = 1 - gamma / CapEnd;
+        return Math.Sqrt(Math.Max(0, 1 - fromFull * fromFull));
+    }
+
+    /// <summary>Share of the grip's own thickness; the rest is the upper shaft's.</summary>
+    public static double CrestShare(double gamma) => 1 - Smooth.Step((gamma - CrestEnd) / (1 - CrestEnd));
+
+    /// <summary>Share of the hollow's depth: full a little past the middle, none at the crest and at the shaft.</summary>
+    public static double HollowShare(double gamma) => Smooth.Step((gamma - 0.20) / 0.35) * (1 - Smooth.Step((gamma - 0.60) / 0.36));
+}

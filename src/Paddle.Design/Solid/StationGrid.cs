@@ -1,0 +1,117 @@
+using System.Collections.Concurrent;
+using MathNet.Numerics.Integration;
+
+namespace Paddle.Design.Solid;
+
+/// <summary>A list of places from the top of the grip to the tip, with the patterns of their sections.</summary>
+public sealed class StationGrid
+{
+    private static readonly ConcurrentDictionary<(int Segment, int Count), StationPattern[]> Even = new();
+
+    private readonly StationPattern[] patterns;
+
+    private StationGrid(StationPattern[] patterns)
+    {
+        this.patterns = patterns;
+        FirstBladePlace = Array.FindIndex(patterns, pattern => pattern.Segment.Zone == Zone.Blade);
+        LowerHandPlace = Array.FindIndex(patterns, pattern => ReferenceEquals(pattern.Segment, Segment.LowerShaft));
+    }
+
+    /// <summary>The coarse Gauss grid on which the solver works.</summary>
+    public static StationGrid Coarse { get; } = Gauss([2, 2, 3, 4, 2, 3, 4, 4, 5, 3]);
+
+    /// <summary>The fine Gauss grid from which the report's sums come.</summary>
+    public static StationGrid Fine { get; } = Gauss([6, 6, 8, 5, 3, 6, 10, 10, 14, 10]);
+
+    /// <summary>The patterns in order.</summary>
+    public ReadOnlySpan<StationPattern> Patterns => patterns;
+
+    /// <summary>The place at the lower hand.</summary>
+    public int LowerHandPlace { get; }
+
+    /// <summary>The first place on the blade, at the throat.</summary>
+    public int FirstBladePlace { get; }
+
+    /// <summary>A Gauss–Legendre grid, split at every knot of the solid, plus a weightless place at every knot.</summary>
+    /// <param name="pointsPerSegment">Gauss points for each of <see cref="Segment.All"/>.</param>
+    public static StationGrid Gauss(IReadOnlyList<int> pointsPerSegment)
+    {
+        var patterns = new List<StationPattern>();
+        for (var i = 0; i < Segment.All.Count; i++)
+        {
+            var segment = Segment.All[i];
+            if (segment.Zone != Zone.Grip) patterns.Add(StationPattern.At(segment, segment.From));
+            var rule = new GaussLegendreRule(0, 1, pointsPerSegment[i]);
+            for (var k = 0; k < rule.Abscissas.Length; k++)
+            {
+                var (coordinate, weight) = Map(segment, rule.Abscissas[k], rule.Weights[k]);
+                patterns.Add(StationPattern.At(segment, coordinate, weight));
+            }
+        }
+
+        return new([.. patterns]);
+    }
+
+    /// <summary>Places no further apart than <paramref name="spacingMm"/>, one at every knot and one at the blade's widest point.</summary>
+    /// <param name="lengths">Lengths (mm) of grip, upper shaft, lower shaft and blade.</param>
+    /// <param name="widestAt">Widest point as a fraction of the blade.</param>
+    /// <param name="spacingMm">Largest distance between neighbours, mm.</param>
+    public static StationGrid Printed(in ZoneLengths lengths, double widestAt, double spacingMm)
+    {
+        var patterns = new List<StationPattern>(256);
+        for (var i = 0; i < Segment.All.Count; i++)
+        {
+            var segment = Segment.All[i];
+            var span = (segment.To - segment.From) * lengths.Of(segment);
+            var crowding = segment.ClosesAtStart || segment.ClosesAtEnd ? 2 : 1;
+            patterns.AddRange(EvenPatterns(i, Math.Max(1, (int)Math.Ceiling(crowding * span / spacingMm - 1e-9))));
+        }
+
+        var last = Segment.All[^1];
+        patterns.Add(StationPattern.At(last, last.To));
+        InsertWidest(patterns, widestAt);
+        return new([.. patterns]);
+    }
+
+    private static void InsertWidest(List<StationPattern> patterns, double widestAt)
+    {
+        var next = patterns.FindIndex(pattern => pattern.Segment.Zone == Zone.Blade && pattern.Coordinate >= widestAt - 1e-6);
+        if (Math.Abs(patterns[next].Coordinate - widestAt) < 1e-6) return;
+        patterns.Insert(next, StationPattern.At(patterns[next - 1].Segment, widestAt));
+    }
+
+    private static StationPattern[] EvenPatterns(int segmentIndex, int count) =>
+        Even.GetOrAdd((segmentIndex, count), static key =>
+        {
+            var segment = Segment.All[key.Segment];
+            var patterns = new StationPattern[key.Count];
+            for (var k = 0; k < key.Count; k++)
+                patterns[k] = StationPattern.At(segment, Map(segment, k / (double)key.Count, 0).Coordinate);
+            return patterns;
+        });
+
+    // A square-root end is smooth in the square root of the distance from it: points crowd there, and Gauss keeps its power.
+    private static (double Coordinate, double Weight) Map(Segment segment, double x, double weight)
+    {
+        var span = segment.To - segment.From;
+        if (segment.ClosesAtStart) return (segment.From + span * x * x, weight * span * 2 * x);
+        if (segment.ClosesAtEnd) return (segment.To - span * (1 - x) * (1 - x), weight * span * 2 * (1 - x));
+        return (segment.From + span * x, weight * span);
+    }
+}
+
+/// <summary>Lengths of the zones' coordinates, mm.</summary>
+/// <param name="GripMm">Top to grip end.</param>
+/// <param name="UpperShaftMm">Grip end to lower hand.</param>
+/// <param name="LowerShaftMm">Lower hand to throat.</param>
+/// <param name="BladeMm">Throat to tip.</param>
+public readonly record struct ZoneLengths(double GripMm, double UpperShaftMm, double LowerShaftMm, double BladeMm)
+{
+    /// <summary>Length of one unit of a segment's coordinate, mm.</summary>
+    public double Of(Segment segment) => segment.Zone switch
+    {
+        Zone.Grip => GripMm,
+        Zone.Blade => BladeMm,
+        _ => ReferenceEquals(segment, Segment.UpperShaft) ? UpperShaftMm : LowerShaftMm,
+    };
+}
