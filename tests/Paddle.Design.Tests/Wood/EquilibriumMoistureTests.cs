@@ -50,7 +50,7 @@ public class EquilibriumMoistureTests
     public void Dry_air_dries_wood_out() => Assert.Equal(0.0, EquilibriumMoisture.Percent(20, 0), 1e-12);
 
     [Theory]
-    [InlineData(-21, 50)]
+    [InlineData(-1.5, 50)]
     [InlineData(61, 50)]
     [InlineData(20, -1)]
     [InlineData(20, 101)]
