@@ -9,13 +9,13 @@ public static class EquilibriumMoisture
     /// fraction and W, K, K1, K2 quadratics of the temperature in degrees C. Theory W13.
     /// Source: USDA Wood Handbook FPL-GTR-282, equation 4-5 with its metric coefficients.
     /// </summary>
-    /// <param name="temperatureC">T, degrees C, -20 to 60: the span of outdoor and indoor air (the table runs a little wider).</param>
+    /// <param name="temperatureC">T, degrees C, -1 to 60: from the cold end of table 4-2 (from memory) to a hot shed.</param>
     /// <param name="relativeHumidityPercent">Relative humidity, percent, 0 to 100.</param>
     /// <returns>EMC, percent moisture.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Temperature or humidity outside its range.</exception>
     public static double Percent(double temperatureC, double relativeHumidityPercent)
     {
-        RequireWithin(temperatureC, -20, 60, nameof(temperatureC), "degrees C");
+        RequireWithin(temperatureC, -1, 60, nameof(temperatureC), "degrees C");
         RequireWithin(relativeHumidityPercent, 0, 100, nameof(relativeHumidityPercent), "%");
         var t = temperatureC;
         var w = 349.0 + (1.29 * t) + (0.0135 * t * t);

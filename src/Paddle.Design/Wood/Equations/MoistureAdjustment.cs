@@ -24,8 +24,8 @@ public static class MoistureAdjustment
 
     /// <summary>The same for compression parallel to the grain, any wood.</summary>
     /// <remarks>
-    /// ANC-18's own figure was not read. Equation 5-3 on this table's rows gives 4.4 to 6.1 % per percent; 6 sits at the steep
-    /// end, so a wood without a green figure is not flattered when wet.
+    /// ANC-18's own figure was not read. Equation 5-3 on this table's rows gives 3.9 to 6.3 % per percent, and only yellow birch
+    /// and white spruce pass 6.0: a wood without a green figure is not flattered when wet.
     /// </remarks>
     public const double CompressionPercentPerPercent = 6.0;
 
