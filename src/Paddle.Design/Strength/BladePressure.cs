@@ -8,15 +8,9 @@ namespace Paddle.Design.Strength;
 /// Water pressure on the blade in two patterns: even, and growing with the square of the distance from the stroke's pivot
 /// (the point of the paddle at rest in the water). Theory L5–L6.
 /// </summary>
-/// <remarks>
-/// Pivot 100 mm above the throat: between the lower hand and mid-blade in use; chosen on the long-armed, safe side
-/// (engineering assumption). Strip force ∝ w(x)·(x − x₀)².
-/// </remarks>
+/// <remarks>Strip force ∝ w(x)·(x − x₀)² from the drag law applied to each strip of a turning blade.</remarks>
 public sealed class BladePressure
 {
-    /// <summary>Distance of the stroke's pivot above the throat, mm.</summary>
-    public const double PivotAboveThroatMm = 100;
-
     private static readonly GaussLegendreRule Gauss = new(0, 1, 4);
 
     private readonly double[] even0;
@@ -50,12 +44,13 @@ public sealed class BladePressure
 
     /// <summary>Sums the two patterns from every blade place of a solid to its tip.</summary>
     /// <param name="solid">The solid; its first blade place is the throat.</param>
-    public static BladePressure On(PaddleSolid solid)
+    /// <param name="pivotAboveThroatMm">Distance of the stroke's pivot above the throat, mm.</param>
+    public static BladePressure On(PaddleSolid solid, double pivotAboveThroatMm)
     {
         var throat = solid.Form.Places.ThroatMm;
         var first = solid.Grid.FirstBladePlace;
         var xs = solid.X.AsSpan(first);
-        var pressure = new BladePressure(throat - PivotAboveThroatMm, xs.Length) { FirstBladePlace = first };
+        var pressure = new BladePressure(throat - pivotAboveThroatMm, xs.Length) { FirstBladePlace = first };
         pressure.SumFromTip(solid.Outline, throat, xs);
         return pressure;
     }

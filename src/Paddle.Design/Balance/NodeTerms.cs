@@ -1,0 +1,22 @@
+using Paddle.Design.Solid;
+
+namespace Paddle.Design.Balance;
+
+/// <summary>
+/// What one place of the coarse grid contributes to a design problem, with everything that does not change while the sizes are
+/// chosen worked out beforehand: the half-width is linear in the shaft's widths, the thickness in the sizes and spine slopes.
+/// </summary>
+internal struct NodeTerms
+{
+    internal StationPattern Pattern;
+    internal double Hollow;            // mm off the thickness
+    internal double WidthBase;         // half-width = base + perShaft·shaftWidth + perUpper·upperWidth
+    internal double WidthPerShaft;
+    internal double WidthPerUpper;
+    internal double VolumeWeight;      // mm of length the place stands for
+    internal double Along;             // mm along the shaft's line
+    internal double BendingFlex;       // flex = Σ bending/I + Σ shear/A
+    internal double ShearFlex;
+    internal double ModulusNeeded;     // mm³; 0 where nothing bends
+    internal double SlendernessLimit;  // c must reach this share of w; 0 off the blade
+}

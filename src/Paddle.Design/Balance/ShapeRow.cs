@@ -1,0 +1,38 @@
+namespace Paddle.Design.Balance;
+
+/// <summary>A linear limit between two sizes: constant + a·v[first] + b·v[second] ≥ 0. Theory B3.</summary>
+internal readonly record struct ShapeRow(string Id, int First, double FirstWeight, int Second, double SecondWeight, double Constant)
+{
+    private const int ShaftWidth = 0, Shaft = 1, UpperWidth = 2, Upper = 3, Throat = 4, Middle = 5, Tip = 6, Edge = 7;
+
+    private static readonly ShapeRow[] All =
+    [
+        new("blade.throat-not-thicker-than-shaft", Shaft, 1, Throat, -1, 0),
+        new("blade.thins-towards-middle", Throat, 1, Middle, -1, 0),
+        new("blade.thins-towards-tip", Middle, 1, Tip, -1, 0),
+        new("blade.tip-thicker-than-edge", Tip, 1, Edge, -1, -SizeLimits.LeastTipOverEdgeMm),
+        new("blade.tip-fairs-into-edge", Edge, 1, Tip, -1, SizeLimits.MostTipOverEdgeMm),
+        new("shaft.width-not-growing-upwards", ShaftWidth, 1, UpperWidth, -1, 0),
+        new("shaft.thickness-not-growing-upwards", Shaft, 1, Upper, -1, 0),
+        new("shaft.width-taper", UpperWidth, 1, ShaftWidth, -1, SizeLimits.MostTaperMm),
+        new("shaft.thickness-taper", Upper, 1, Shaft, -1, SizeLimits.MostTaperMm),
+        new("shaft.not-wider-than-thick", Shaft, 1, ShaftWidth, -1, 0),
+        new("shaft.not-too-oval", ShaftWidth, SizeLimits.MostOval, Shaft, -1, 0),
+        new("shaft.upper-not-wider-than-thick", Upper, 1, UpperWidth, -1, 0),
+        new("shaft.upper-not-too-oval", UpperWidth, SizeLimits.MostOval, Upper, -1, 0),
+        new("shaft.fills-the-lower-hand", ShaftWidth, 0.5, Shaft, 0.5, -SizeLimits.LeastMeanAtLowerHandMm),
+        new("shaft.fills-the-hand-below-the-grip", UpperWidth, 0.5, Upper, 0.5, -SizeLimits.LeastMeanAtGripMm),
+    ];
+
+    /// <summary>The limits that the solver can still do something about: at least one of the two sizes is free.</summary>
+    internal static ShapeRow[] For(ReadOnlySpan<double?> pinned)
+    {
+        var rows = new List<ShapeRow>(All.Length);
+        foreach (var row in All)
+        {
+            if (pinned[row.First] is null || pinned[row.Second] is null) rows.Add(row);
+        }
+
+        return [.. rows];
+    }
+}

@@ -1,0 +1,262 @@
+namespace Paddle.Design.Balance;
+
+/// <summary>
+/// Finds the sizes: sequential quadratic programming with a BFGS model of the curvature, aims that may give way in a fixed order
+/// when they clash, and a line search on the exact penalty. Deterministic. Theory B4–B6.
+/// </summary>
+/// <remarks>Source: Nocedal and Wright, Numerical Optimization, ch. 18 (from memory).</remarks>
+internal sealed class SizeSolver
+{
+    private const int N = DesignProblem.N;
+    private const int Groups = 4;
+    private const int M = N + Groups;
+    private const int MostSteps = 40;
+
+    // The rows' straight-line model is good for steps of a few millimetres.
+    private const double LongestStepMm = 3;
+
+    // Rows this far from their limit (of order one) cannot bind within one step and are left out of it.
+    private const double FarFromBinding = 1.0;
+
+    // Grams that one unit of a broken aim costs: far above what any aim gains in wood, and each aim far above the next.
+    private static readonly double[] Penalty = [3e5, 3e4, 5e3, 5e2];
+
+    private readonly DesignProblem problem;
+    private readonly QuadraticProgram program = new(M);
+    private readonly double[] rows = new double[(DesignProblem.MaxRows + 2 * M) * M];
+    private readonly double[] bounds = new double[DesignProblem.MaxRows + 2 * M];
+    private readonly double[] hessian = new double[M * M];
+    private readonly double[] gradient = new double[M];
+    private readonly double[] step = new double[M];
+    private readonly double[] curvature = new double[N * N];
+    private readonly double[] lagrangian = new double[N];
+    private readonly int[] problemRow = new int[DesignProblem.MaxRows];
+    private int rowTotal;
+    private int firstSizeRow;
+
+    private SizeSolver(DesignProblem problem) => this.problem = problem;
+
+    /// <summary>Multiplier of each row of the problem at the solution, g per unit of the row.</summary>
+    internal double[] RowMultipliers { get; } = new double[DesignProblem.MaxRows];
+
+    /// <summary>Multiplier of each size's lower limit, g/mm.</summary>
+    internal double[] LowMultipliers { get; } = new double[N];
+
+    /// <summary>Multiplier of each size's upper limit, g/mm.</summary>
+    internal double[] HighMultipliers { get; } = new double[N];
+
+    /// <summary>How often the problem was evaluated.</summary>
+    internal int Evaluations { get; private set; }
+
+    /// <summary>Solves the problem from <paramref name="v"/>, which receives the sizes.</summary>
+    internal static SizeSolver Solve(DesignProblem problem, Span<double> v)
+    {
+        var solver = new SizeSolver(problem);
+        solver.Run(v);
+        return solver;
+    }
+
+    /// <summary>Mass plus the penalty of every broken aim: what the solver makes least. Theory B4.</summary>
+    internal static double Merit(DesignProblem problem)
+    {
+        Span<double> worst = stackalloc double[Groups];
+        worst.Clear();
+        for (var r = 0; r < problem.RowCount; r++)
+        {
+            ref var depth = ref worst[(int)problem.Limits[r].Group];
+            depth = Math.Max(depth, -problem.Rows[r]);
+        }
+
+        var merit = problem.MassG;
+        for (var g = 0; g < Groups; g++) merit += Penalty[g] * worst[g];
+        return merit;
+    }
+
+    private void Run(Span<double> v)
+    {
+        Span<double> trial = stackalloc double[N];
+        for (var k = 0; k < N; k++) curvature[k * N + k] = 1;
+        Evaluate(v);
+        var merit = Merit(problem);
+        for (var iteration = 0; iteration < MostSteps; iteration++)
+        {
+            if (!SolveStep(v)) return;
+            var predicted = PredictedDrop();
+            if (predicted < 1e-3 || Longest(step) < 1e-4) return;
+
+            problem.MassGradient.CopyTo(lagrangian, 0);
+            AddRowGradients(lagrangian, -1);
+            var length = 1.0;
+            var accepted = false;
+            for (var cut = 0; cut < 12; cut++, length *= 0.5)
+            {
+                for (var k = 0; k < N; k++) trial[k] = Math.Clamp(v[k] + length * step[k], problem.Low[k], problem.High[k]);
+                Evaluate(trial);
+                var trialMerit = Merit(problem);
+                if (trialMerit > merit - 1e-4 * length * predicted) continue;
+                (merit, accepted) = (trialMerit, true);
+                break;
+            }
+
+            if (!accepted)
+            {
+                Evaluate(v);
+                return;
+            }
+
+            UpdateCurvature(v, trial);
+            trial.CopyTo(v);
+        }
+    }
+
+    private void Evaluate(ReadOnlySpan<double> v)
+    {
+        problem.Evaluate(v);
+        Evaluations++;
+    }
+
+    // The step's program: unknowns are the nine changes and one give for each group of aims.
+    private bool SolveStep(ReadOnlySpan<double> v)
+    {
+        Array.Clear(hessian);
+        for (var i = 0; i < N; i++)
+        {
+            for (var j = 0; j < N; j++) hessian[i * M + j] = curvature[i * N + j];
+            gradient[i] = problem.MassGradient[i];
+        }
+
+        Span<double> give = stackalloc double[Groups];
+        give.Clear();
+        for (var r = 0; r < problem.RowCount; r++)
+        {
+            ref var depth = ref give[(int)problem.Limits[r].Group];
+            depth = Math.Max(depth, -problem.Rows[r]);
+        }
+
+        for (var g = 0; g < Groups; g++)
+        {
+            hessian[(N + g) * M + N + g] = 1;
+            gradient[N + g] = Penalty[g];
+        }
+
+        rowTotal = 0;
+        for (var r = 0; r < problem.RowCount; r++)
+        {
+            if (problem.Rows[r] > FarFromBinding) continue;
+            problemRow[rowTotal] = r;
+            var row = NewRow(problem.Rows[r]);
+            problem.RowGradients.AsSpan(r * N, N).CopyTo(row);
+            row[N + (int)problem.Limits[r].Group] = 1;
+        }
+
+        firstSizeRow = rowTotal;
+        for (var k = 0; k < N; k++)
+        {
+            NewRow(Math.Min(v[k] - problem.Low[k], LongestStepMm))[k] = 1;
+            NewRow(Math.Min(problem.High[k] - v[k], LongestStepMm))[k] = -1;
+        }
+
+        for (var g = 0; g < Groups; g++) NewRow(0)[N + g] = 1;
+        var solved = program.Solve(hessian, gradient, rows.AsSpan(0, rowTotal * M), bounds.AsSpan(0, rowTotal), step);
+        if (solved) ReadMultipliers();
+        return solved;
+    }
+
+    private Span<double> NewRow(double value)
+    {
+        bounds[rowTotal] = value;
+        var row = rows.AsSpan(rowTotal * M, M);
+        row.Clear();
+        rowTotal++;
+        return row;
+    }
+
+    private void ReadMultipliers()
+    {
+        Array.Clear(RowMultipliers);
+        Array.Clear(LowMultipliers);
+        Array.Clear(HighMultipliers);
+        for (var a = 0; a < program.Active.Length; a++)
+        {
+            var (row, multiplier) = (program.Active[a], program.Multipliers[a]);
+            var limit = row - firstSizeRow;
+            if (limit < 0) RowMultipliers[problemRow[row]] = multiplier;
+            else if (limit < 2 * N) (limit % 2 == 0 ? LowMultipliers : HighMultipliers)[limit / 2] = multiplier;
+        }
+    }
+
+    private double PredictedDrop()
+    {
+        Span<double> before = stackalloc double[Groups], after = stackalloc double[Groups];
+        before.Clear();
+        after.Clear();
+        for (var r = 0; r < problem.RowCount; r++)
+        {
+            if (problem.Rows[r] > FarFromBinding) continue;
+            var g = (int)problem.Limits[r].Group;
+            var value = problem.Rows[r];
+            before[g] = Math.Max(before[g], -value);
+            for (var k = 0; k < N; k++) value += problem.RowGradients[r * N + k] * step[k];
+            after[g] = Math.Max(after[g], -value);
+        }
+
+        var drop = 0.0;
+        for (var g = 0; g < Groups; g++) drop += Penalty[g] * (before[g] - after[g]);
+        for (var k = 0; k < N; k++) drop -= problem.MassGradient[k] * step[k];
+        return drop;
+    }
+
+    private void AddRowGradients(Span<double> sum, double sign)
+    {
+        for (var r = 0; r < problem.RowCount; r++)
+        {
+            if (RowMultipliers[r] == 0) continue;
+            for (var k = 0; k < N; k++) sum[k] += sign * RowMultipliers[r] * problem.RowGradients[r * N + k];
+        }
+    }
+
+    // Damped BFGS on the Lagrangian: what the mass and the binding rows together curve along the step taken.
+    private void UpdateCurvature(ReadOnlySpan<double> from, ReadOnlySpan<double> to)
+    {
+        Span<double> change = stackalloc double[N], slope = stackalloc double[N], product = stackalloc double[N];
+        problem.MassGradient.CopyTo(slope);
+        AddRowGradients(slope, -1);
+        double along = 0, bend = 0;
+        for (var k = 0; k < N; k++)
+        {
+            change[k] = to[k] - from[k];
+            slope[k] -= lagrangian[k];
+        }
+
+        for (var i = 0; i < N; i++)
+        {
+            var sum = 0.0;
+            for (var j = 0; j < N; j++) sum += curvature[i * N + j] * change[j];
+            product[i] = sum;
+            bend += sum * change[i];
+            along += slope[i] * change[i];
+        }
+
+        if (bend < 1e-12) return;
+        var mix = along >= 0.2 * bend ? 1 : 0.8 * bend / (bend - along);
+        along = 0;
+        for (var i = 0; i < N; i++)
+        {
+            slope[i] = mix * slope[i] + (1 - mix) * product[i];
+            along += slope[i] * change[i];
+        }
+
+        for (var i = 0; i < N; i++)
+        {
+            for (var j = 0; j < N; j++)
+                curvature[i * N + j] += slope[i] * slope[j] / along - product[i] * product[j] / bend;
+        }
+    }
+
+    private static double Longest(ReadOnlySpan<double> step)
+    {
+        var longest = 0.0;
+        for (var k = 0; k < N; k++) longest = Math.Max(longest, Math.Abs(step[k]));
+        return longest;
+    }
+}

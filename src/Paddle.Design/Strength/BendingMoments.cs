@@ -1,0 +1,69 @@
+using Paddle.Design.Solid;
+using Paddle.Design.Wood;
+
+namespace Paddle.Design.Strength;
+
+/// <summary>
+/// Bending moment along the paddle held by two hands, from what the blade carries. Statics of an overhanging beam: the moment
+/// grows from the tip to the lower hand and falls evenly to nothing at the top hand. Theory L7–L9.
+/// </summary>
+internal static class BendingMoments
+{
+    /// <summary>Fills the moments (N·mm) at every place.</summary>
+    /// <param name="solid">The solid.</param>
+    /// <param name="pressures">Water pressure on its blade.</param>
+    /// <param name="loads">The forces.</param>
+    /// <param name="loadCase">A case that bends along the grain.</param>
+    /// <param name="wood">The wood: how far the shaft gives decides how far a thrust's moments grow.</param>
+    /// <param name="moments">Receives the moments, one for each place.</param>
+    internal static void Fill(
+        PaddleSolid solid, StrokePressures pressures, Loads loads, LoadCase loadCase, WoodInUse wood, Span<double> moments)
+    {
+        FirstOrder(solid, pressures, loads, loadCase, moments);
+        if (loadCase != LoadCase.PushOff) return;
+        var growth = Buckling.Growth(loads.PushOffAxialN, StrengthCheck.ShaftBucklingN(solid, wood));
+        for (var i = 0; i < moments.Length; i++) moments[i] *= growth;
+    }
+
+    private static void FirstOrder(
+        PaddleSolid solid, StrokePressures pressures, Loads loads, LoadCase loadCase, Span<double> moments)
+    {
+        var force = loadCase switch
+        {
+            LoadCase.TouringStroke => loads.TouringStrokeN,
+            LoadCase.HardStroke => loads.HardStrokeN,
+            LoadCase.Brace => loads.BraceN,
+            _ => loads.PushOffSideN,
+        };
+        var places = solid.Form.Places;
+        for (var i = solid.Grid.FirstBladePlace; i < solid.Count; i++)
+        {
+            moments[i] = loadCase switch
+            {
+                LoadCase.Brace => pressures.Touring.Even(i, solid.X[i], force).MomentNmm,
+                LoadCase.PushOff => PushOffOnBlade(solid, loads, solid.X[i]),
+                LoadCase.TouringStroke => pressures.Touring.Stroke(i, solid.X[i], force).MomentNmm,
+                _ => pressures.Hard.Stroke(i, solid.X[i], force).MomentNmm,
+            };
+        }
+
+        var atThroat = moments[solid.Grid.FirstBladePlace];
+        var across = force * solid.Form.BendCosine;
+        var atLowerHand = atThroat + across * (places.ThroatMm - places.LowerHandMm);
+        for (var i = 0; i < solid.Grid.FirstBladePlace; i++)
+        {
+            var x = solid.X[i];
+            moments[i] = x >= places.LowerHandMm
+                ? atThroat + across * (places.ThroatMm - x)
+                : atLowerHand * Math.Max(0, x - places.TopHandMm) / places.HandSpacingMm;
+        }
+    }
+
+    // Theory L9: the side force on its arm, and the thrust off the axis by half the shaft's depth at the throat, by nothing at the tip.
+    private static double PushOffOnBlade(PaddleSolid solid, Loads loads, double x)
+    {
+        var toTip = solid.Form.Places.OverallMm - x;
+        var eccentricity = solid.Sizes.ShaftThicknessMm / 2 * toTip / solid.Form.Places.BladeMm;
+        return loads.PushOffSideN * toTip + loads.PushOffAxialN * eccentricity;
+    }
+}

@@ -1,0 +1,87 @@
+using Paddle.Design.Solid;
+using Paddle.Design.Wood;
+
+namespace Paddle.Design.Strength;
+
+/// <summary>Every load case looked at at every place of a solid.</summary>
+/// <param name="Cases">One result for each case.</param>
+/// <param name="BucklingLoadN">Thrust at which the shaft would buckle between the hands, N.</param>
+public sealed record StrengthCheck(IReadOnlyList<CaseResult> Cases, double BucklingLoadN)
+{
+    /// <summary>The case with the least safety factor.</summary>
+    public CaseResult Governing => Cases.MinBy(result => result.SafetyFactor)!;
+
+    /// <summary>Checks a solid.</summary>
+    /// <param name="solid">The solid at the places to look at.</param>
+    /// <param name="pressures">Water pressure on its blade.</param>
+    /// <param name="loads">The forces.</param>
+    /// <param name="wood">The wood's strengths.</param>
+    public static StrengthCheck Of(PaddleSolid solid, StrokePressures pressures, Loads loads, WoodInUse wood)
+    {
+        var count = solid.Count;
+        Span<double> moments = stackalloc double[count];
+        Span<double> area = stackalloc double[count];
+        Span<double> modulus = stackalloc double[count];
+        for (var i = 0; i < count; i++)
+        {
+            var section = solid.Section(i);
+            area[i] = section.AreaMm2;
+            modulus[i] = section.HalfThicknessMm > 0 ? section.FlatModulusMm3 : 0;
+        }
+
+        var buckling = ShaftBucklingN(solid, wood);
+        var cases = new CaseResult[LoadCases.AlongTheGrain.Count + 1];
+        for (var k = 0; k < LoadCases.AlongTheGrain.Count; k++)
+        {
+            var loadCase = LoadCases.AlongTheGrain[k];
+            BendingMoments.Fill(solid, pressures, loads, loadCase, wood, moments);
+            var thrust = loadCase == LoadCase.PushOff ? loads.PushOffAxialN : 0;
+            double worst = 0, at = 0;
+            for (var i = 0; i < count; i++)
+            {
+                // Both ends close to nothing; so does the moment there, faster.
+                if (modulus[i] <= 1e-9 || moments[i] <= 0) continue;
+                var stress = moments[i] / modulus[i] + thrust / area[i];
+                if (stress > worst) (worst, at) = (stress, solid.X[i]);
+            }
+
+            var share = (loadCase == LoadCase.TouringStroke ? wood.FatigueFraction : 1) / Allowances.SpineStress;
+            cases[k] = new(
+                loadCase, ForceN(loads, loadCase), worst, at, share * wood.BendingStrengthMPa, share * wood.MeanBendingStrengthMPa);
+        }
+
+        cases[^1] = EdgePress(solid, pressures, loads, wood);
+        return new(cases, buckling);
+    }
+
+    /// <summary>Thrust (N) at which the shaft would buckle between the hands. Theory L11.</summary>
+    internal static double ShaftBucklingN(PaddleSolid solid, WoodInUse wood)
+    {
+        Span<double> stiffness = stackalloc double[solid.Count];
+        for (var i = 0; i < solid.Count; i++) stiffness[i] = wood.ModulusMPa * solid.Section(i).FlatSecondMomentMm4;
+        return Buckling.CriticalLoadN(solid.X, stiffness, solid.Form.Places.TopHandMm, solid.Form.Places.LowerHandMm);
+    }
+
+    // Theory L15: a strip across the blade is a cantilever from the spine, σ = 6m/t² with m = p·w²/2 and t = 2c. No place nearer the
+    // edge is worse while the section stays convex: h(u) ≥ c(1 − u), and the moment falls as (1 − u)².
+    private static CaseResult EdgePress(PaddleSolid solid, StrokePressures pressures, Loads loads, WoodInUse wood)
+    {
+        double worst = 0, at = 0;
+        for (var i = solid.Grid.FirstBladePlace; i < solid.Count; i++)
+        {
+            double slenderness = solid.HalfWidth[i] / solid.HalfThickness[i];
+            var stress = 0.75 * pressures.Hard.StrokePressureMPa(solid.X[i], loads.EdgePressN) * slenderness * slenderness;
+            if (stress > worst) (worst, at) = (stress, solid.X[i]);
+        }
+
+        return new(LoadCase.EdgePress, loads.EdgePressN, worst, at, wood.CrossGrainStrengthMPa, wood.MeanCrossGrainStrengthMPa);
+    }
+
+    private static double ForceN(Loads loads, LoadCase loadCase) => loadCase switch
+    {
+        LoadCase.TouringStroke => loads.TouringStrokeN,
+        LoadCase.HardStroke => loads.HardStrokeN,
+        LoadCase.Brace => loads.BraceN,
+        _ => loads.PushOffAxialN,
+    };
+}
