@@ -1,5 +1,4 @@
 using Paddle.Design.Balance;
-using Paddle.Design.Outline;
 using Paddle.Design.Solid;
 using Paddle.Design.Strength;
 using Paddle.Design.Wood;
