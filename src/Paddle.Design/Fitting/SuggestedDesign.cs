@@ -1,0 +1,40 @@
+namespace Paddle.Design.Fitting;
+
+/// <summary>A design ready to ask for: only the fields a fitting decides. Sizes are whole millimetres inside the ranges a design accepts.</summary>
+/// <param name="Label">Name of the design.</param>
+/// <param name="HandSpacingMm">S, mm, 500 to 1100.</param>
+/// <param name="FreeboardMm">c, lower hand to throat, mm, 0 to 150.</param>
+/// <param name="BladeFamily">Trade name of the blade.</param>
+/// <param name="BladeLengthMm">L_b, mm, 400 to 900.</param>
+/// <param name="BladeWidthMm">W, mm, 70 to 230.</param>
+/// <param name="BendDegrees">Bend between shaft and blade, degrees.</param>
+/// <param name="GripStyle"><c>pear</c>, <c>palm</c> or <c>tee</c>.</param>
+/// <param name="GripWidthMm">Grip width, mm.</param>
+/// <param name="GripLengthMm">Grip length, mm.</param>
+/// <param name="GripFaces"><c>matching</c> or <c>one-sided</c>.</param>
+/// <param name="Species">Wood suggested.</param>
+/// <param name="HardStrokeN">Peak of a hard stroke for this body mass, N.</param>
+/// <param name="ShaftWidthMm">Shaft's short axis that fits the hand, mm: information, the design's solver chooses.</param>
+/// <param name="ShaftThicknessMm">Shaft's long axis that fits the hand, mm: information, the design's solver chooses.</param>
+/// <param name="TopHandMm">Grip end to the middle of the grip hand, mm: information.</param>
+public sealed record SuggestedDesign(
+    string Label,
+    double HandSpacingMm,
+    double FreeboardMm,
+    string BladeFamily,
+    double BladeLengthMm,
+    double BladeWidthMm,
+    double BendDegrees,
+    string GripStyle,
+    double GripWidthMm,
+    double GripLengthMm,
+    string GripFaces,
+    string Species,
+    double HardStrokeN,
+    double ShaftWidthMm,
+    double ShaftThicknessMm,
+    double TopHandMm)
+{
+    /// <summary>Overall length these sizes add up to, mm.</summary>
+    public double OverallLengthMm => LengthRules.OwnGeometryMm(TopHandMm, HandSpacingMm, FreeboardMm, BladeLengthMm);
+}
