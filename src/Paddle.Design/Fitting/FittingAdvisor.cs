@@ -17,6 +17,7 @@ public static class FittingAdvisor
     private const double LeanDegrees = 20;
 
     private const double DefaultHoursPerDay = 4;
+    private const double LongDayStrokes = 16_000; // derived: 6 h at 45 a minute
     private const double Mm2PerM2 = 1_000_000;
 
     /// <summary>Answer a fitting.</summary>
@@ -64,6 +65,11 @@ public static class FittingAdvisor
             reasons.Add(FormattableString.Invariant($"Hand size not fully measured: {handLength:0} by {handBreadth:0} mm taken from the survey{(paddler.StatureMm is null ? "'s mean" : " at this stature")}. Measure the hand before cutting the grip."));
         }
 
+        if (paddler.ShoulderBreadthMm is not null)
+        {
+            reasons.Add("Shoulder breadth only checks the other measurements: two upper arms added to it overstate the hand spacing by about a fifth, because the shoulder joints lie inside the shoulder points.");
+        }
+
         var seated = SeatedBody.Of(paddler);
         double seatHeight = seat.HeightAboveWaterMm ?? LengthRules.DefaultSeatHeightMm;
 
@@ -87,6 +93,7 @@ public static class FittingAdvisor
         // 3. Hands: shaft, grip, wrist.
         var shaft = ShaftFit.Fit(handLength, wishes);
         var grip = GripFit.Fit(handLength, handBreadth, water.Kind, blade.BendDegrees, wishes);
+        reasons.Add(FormattableString.Invariant($"Shaft: hands of this length grip hardest at {shaft.LowMm:0.0} mm and find {shaft.HighMm:0.0} mm most comfortable (studies of handles); wooden shafts are commonly slimmer, 28.6 by 33 mm or so, to save weight, and 28 mm across is the least to accept."));
         reasons.Add(grip.Reason);
 
         // 4. Length.
@@ -104,6 +111,7 @@ public static class FittingAdvisor
         }
 
         reasons.Add("Overall length is grip end to hand + hand spacing + freeboard + blade, with the hands taken at their middles; the bar-on-the-head rule of the trade adds half a hand and is shown beside it.");
+        reasons.Add(FormattableString.Invariant($"Only the shaft, {grip.TopHandMm + spacing + freeboard:0} mm from grip end to throat, fits the body: another blade changes the overall length millimetre for millimetre."));
         if (seated is null)
         {
             reasons.Add("Without a sitting height or a stature the rules for seated paddlers cannot be shown.");
@@ -113,7 +121,7 @@ public static class FittingAdvisor
         string species = Species(water.Kind, wishes);
         var design = Design(label, spacing, freeboard, blade, grip, shaft, species, demand.BodyMassKg);
         double overallError = LengthMethods.Join(spacingError, LengthMethods.FreeboardErrorMm);
-        var cautions = doubts.Concat(Cautions(fitted, design, demand, immersion, spread, seated, seatHeight, water, lengthMethods)).ToList();
+        var cautions = doubts.Concat(Cautions(fitted, design, inWater, immersion, spread, seated, seatHeight, water, lengthMethods)).ToList();
         var alternatives = Alternatives(design, area, blade, handLength, handBreadth, water, wishes, seated, seatHeight, demand).Take(2).ToList();
         return new FittingAdvice(
             Band(design.OverallLengthMm, overallError),
@@ -126,8 +134,10 @@ public static class FittingAdvisor
     private static double FromStatureOrMean(PaddlerMeasurements paddler, StatureLines lines) =>
         paddler.StatureMm is { } h ? Survey.PooledLine(lines).At(h) : Survey.PooledMean(lines.Dimension);
 
-    private static double TradeArea(double modelAreaMm2, WaterKind water) =>
-        Math.Clamp(modelAreaMm2 * (water == WaterKind.FastWater ? EffortArea.FastWaterFactor : 1), EffortArea.SmallestAreaMm2, EffortArea.LargestAreaMm2);
+    private static double ModelArea(double areaMm2, WaterKind water) => water == WaterKind.FastWater ? areaMm2 * EffortArea.FastWaterFactor : areaMm2;
+
+    private static double TradeArea(double areaMm2, WaterKind water) =>
+        Math.Clamp(ModelArea(areaMm2, water), EffortArea.SmallestAreaMm2, EffortArea.LargestAreaMm2);
 
     private static double WithinDesign(double spacingMm) => Math.Round(Math.Clamp(spacingMm, LowestSpacingMm, HighestSpacingMm));
 
@@ -218,9 +228,10 @@ public static class FittingAdvisor
     }
 
     private static IEnumerable<FittingCaution> Cautions(
-        double fittedMm, SuggestedDesign design, StrokeDemand demand, ImmersionAdvice immersion, RuleSpread spread, SeatedBody? seated, double seatHeightMm,
+        double fittedMm, SuggestedDesign design, BladeInWater stroke, ImmersionAdvice immersion, RuleSpread spread, SeatedBody? seated, double seatHeightMm,
         WaterPlan water, IReadOnlyList<MethodResult> lengths)
     {
+        var demand = stroke.Demand;
         if (Math.Abs(fittedMm - design.HandSpacingMm) > 0.5)
         {
             yield return new("spacing-limited", FormattableString.Invariant($"A hand spacing of {fittedMm:0} mm is outside what a design accepts ({LowestSpacingMm} to {HighestSpacingMm} mm): the nearest is suggested."), "service's own limit");
@@ -260,16 +271,26 @@ public static class FittingAdvisor
             yield return new("pull-hard-to-hold", FormattableString.Invariant($"At {demand.StrokesPerMinute:0} strokes/min each pull must average {demand.MeanPullN:0} N, more than trained paddlers of this body mass averaged ({sustained:0} N): raise the cadence or ease off."), "Ho, Smith and O'Meara 2009 (abstract)");
         }
 
-        double area = design.BladeLengthMm * design.BladeWidthMm * BladeChoice.Family(design.BladeFamily).AreaFactor;
-        double asked = TradeArea(demand.TargetAreaMm2, water.Kind);
-        if (Math.Abs((area / asked) - 1) > 0.05)
+        if (stroke.StrokesPerDay > LongDayStrokes)
         {
-            yield return new("area-limited", FormattableString.Invariant($"This family's sizes allow {area / 100:0} cm² where {asked / 100:0} cm² were asked for."), "common practice, no source");
+            yield return new("long-day", FormattableString.Invariant($"{stroke.StrokesPerDay:0} strokes a day is more than most trips ask (8000 to 16 000): weight and a comfortable shaft count more than area."), "a canoe-trip article (about 8000 a day) and cadence times hours");
         }
 
-        if (Math.Abs((demand.TargetAreaMm2 * (water.Kind == WaterKind.FastWater ? EffortArea.FastWaterFactor : 1) / asked) - 1) > 0.001)
+        double asked = stroke.TargetAreaMm2;
+        if (Math.Abs((stroke.BladeAreaMm2 / asked) - 1) > 0.05)
         {
-            yield return new("area-outside-trade", FormattableString.Invariant($"The water model alone asks for {demand.TargetAreaMm2 / 100:0} cm²; the trade's range of {EffortArea.SmallestAreaMm2 / 100:0} to {EffortArea.LargestAreaMm2 / 100:0} cm² is kept."), "common practice, no source");
+            yield return new("area-limited", FormattableString.Invariant($"This family's sizes give {stroke.BladeAreaMm2 / 100:0} cm² where {asked / 100:0} cm² were asked for."), "common practice, no source");
+        }
+
+        double model = ModelArea(demand.TargetAreaMm2, water.Kind);
+        if (Math.Abs((model / asked) - 1) > 0.001)
+        {
+            yield return new("area-outside-trade", FormattableString.Invariant($"The water model alone asks for {model / 100:0} cm²; the trade's range of {EffortArea.SmallestAreaMm2 / 100:0} to {EffortArea.LargestAreaMm2 / 100:0} cm² is kept."), "common practice, no source");
+        }
+
+        if (water is { Kind: WaterKind.Shallow, DepthMm: null })
+        {
+            yield return new("depth-unknown", FormattableString.Invariant($"The depth is not known: this blade needs {ImmersionDepth.NeededMm(design.BladeLengthMm):0} mm. Measure the shallowest place you paddle often."), "geometry; clearance assumed");
         }
 
         yield return new("water-model", "Slip and efficiency come from steady flow with a low and a high drag coefficient: use them to compare blades, not to predict speed.", "Hoerner's plate data; Caplan and Gardner's flume data; published paddling efficiency is 67 to 76 % (Ho, Smith and O'Meara 2009)");

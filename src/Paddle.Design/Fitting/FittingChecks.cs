@@ -124,6 +124,15 @@ public static class FittingChecks
             }
         }
 
+        if (p is { HandLengthMm: { } length, HandBreadthMm: { } across })
+        {
+            // The survey gives no line from hand length to breadth: the means' ratio, with the whole spread of breadths as scatter.
+            double expected = length * Survey.PooledMean(Survey.HandBreadth) / Survey.PooledMean(Survey.HandLength);
+            yield return new Pair(
+                MeasurementCatalogue.HandBreadth, across, MeasurementCatalogue.HandLength, length, expected,
+                HandSpacingMethods.StandardErrorsApart(across, MeasurementCatalogue.HandBreadth.TypicalError, expected, Survey.PooledStandardDeviation(Survey.HandBreadth)));
+        }
+
         if (p.HandSpacingMm is { } bar)
         {
             if (p.StatureMm is { } h)

@@ -49,12 +49,12 @@ public sealed class CustomerLengths : LengthDistribution
     public CustomerLengths(IReadOnlyList<double> lengthsMm)
     {
         ArgumentNullException.ThrowIfNull(lengthsMm);
-        if (lengthsMm.Count == 0 || lengthsMm.Any(l => !double.IsFinite(l)))
+        _sorted = [.. lengthsMm];
+        if (_sorted.Length == 0 || !Array.TrueForAll(_sorted, double.IsFinite))
         {
             throw new ArgumentException("At least one length is needed, and every length must be a finite number.", nameof(lengthsMm));
         }
 
-        _sorted = [.. lengthsMm];
         Array.Sort(_sorted);
         _sums = new double[_sorted.Length + 1];
         for (int i = 0; i < _sorted.Length; i++)

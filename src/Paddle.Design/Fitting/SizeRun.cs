@@ -195,10 +195,10 @@ public static class SizeRun
         const int MostBins = 120;
         const double TailShare = 0.0005;
         double low = Edge(customers, stepMm, TailShare);
-        double high = Edge(customers, stepMm, 1 - TailShare) + stepMm;
-        double width = stepMm * Math.Max(1, Math.Ceiling((high - low) / stepMm / MostBins));
-        int count = Math.Max(1, (int)Math.Ceiling(((high - low) / width) - 1e-9));
-        double[] edges = [.. Enumerable.Range(0, count + 1).Select(i => low + (i * width))];
+        double steps = Edge(customers, stepMm, 1 - TailShare) + 1 - low;
+        double stepsPerBin = Math.Ceiling(steps / MostBins);
+        int count = (int)Math.Ceiling(steps / stepsPerBin);
+        double[] edges = [.. Enumerable.Range(0, count + 1).Select(i => SizeLattice.Multiple(low + (i * stepsPerBin), stepMm))];
         return
         [
             .. Enumerable.Range(0, count).Select(i => new HistogramBin(
@@ -208,7 +208,7 @@ public static class SizeRun
         ];
     }
 
-    /// <summary>Last multiple of the step below which no more than a share of the customers lies.</summary>
+    /// <summary>Last multiple of the step, as a number of steps, below which no more than a share of the customers lies.</summary>
     private static double Edge(LengthDistribution customers, double stepMm, double share)
     {
         double first = Math.Floor(customers.ShortestMm / stepMm);
@@ -226,7 +226,7 @@ public static class SizeRun
             }
         }
 
-        return first * stepMm;
+        return first;
     }
 
     private static IEnumerable<string> Reasons(SizeRunRequest request, IReadOnlyList<MisfitPoint> curve, BestSizes chosen)

@@ -50,7 +50,7 @@ public static class SizeRunChecks
         {
             return customers.Count is < 1 or > MostCustomers
                 ? [InputRefusal.OutOfRange("/customers", customers.Count, 1, MostCustomers, "customers", "a run needs one, and longer lists are better given as groups.")]
-                : customers.SelectMany(One);
+                : Enumerable.Range(0, customers.Count).Where(i => !Passes(customers[i])).SelectMany(i => One(customers[i], i));
         }
 
         if (r.Groups!.Count is < 1 or > MostGroups)
@@ -63,6 +63,15 @@ public static class SizeRunChecks
             ? found
             : found.Append(new InputRefusal("/population", "The shares add up to nothing: at least one group must have a share above 0."));
     }
+
+    /// <summary>The same rules as <see cref="One"/> without the words: a long list must not pay for messages nobody needs.</summary>
+    private static bool Passes(Customer c) => c switch
+    {
+        { OverallLengthMm: { } l, HandSpacingMm: null, StatureMm: null } => l is >= ShortestOverallMm and <= LongestOverallMm,
+        { OverallLengthMm: null, HandSpacingMm: { } s, StatureMm: null } => s >= MeasurementCatalogue.HandSpacing.Lowest && s <= MeasurementCatalogue.HandSpacing.Highest,
+        { OverallLengthMm: null, HandSpacingMm: null, StatureMm: { } h } => h >= MeasurementCatalogue.Stature.Lowest && h <= MeasurementCatalogue.Stature.Highest,
+        _ => false,
+    };
 
     private static IEnumerable<InputRefusal?> One(Customer c, int i)
     {

@@ -26,7 +26,7 @@ public class SizeRunTests
     public void Sizes_are_as_good_as_the_best_of_every_choice()
     {
         var random = new Random(31415);
-        for (int run = 0; run < 60; run++)
+        for (int run = 0; run < 40; run++)
         {
             double step = run % 2 == 0 ? 25 : 25.4;
             int n = 1 + random.Next(40);
@@ -40,6 +40,32 @@ public class SizeRunTests
                 Assert.Equal(brute, best[k - 1].MeanMisfitMm, 1e-6);
                 Assert.Equal(brute, MisfitOf(customers, best[k - 1].SizesMm), 1e-6);
                 Assert.Equal(k, best[k - 1].SizesMm.Distinct().Count());
+            }
+        }
+    }
+
+    // The shortcut rests on the best neighbour never moving down; plain dynamic programming over all pairs must agree on large lattices.
+    [Fact]
+    public void Large_lattices_agree_with_plain_dynamic_programming()
+    {
+        var random = new Random(161803);
+        for (int run = 0; run < 4; run++)
+        {
+            double[] customers = [.. Enumerable.Range(0, 300).Select(_ => 1200 + (random.Next(5) * 90) + (40 * random.NextDouble()))];
+            LengthDistribution distribution = run % 2 == 0
+                ? new CustomerLengths(customers)
+                : new NormalMixture([new NormalGroup(1, 1400, 10 + (20 * run)), new NormalGroup(2, 1600, 60), new NormalGroup(0.1, 1300, 5)]);
+            var lattice = SizeLattice.Lengths(distribution, 7);
+            var fast = SizeLattice.Solve(distribution, lattice, 8);
+            double[] best = [.. lattice.Select(l => distribution.Misfit(l, double.NegativeInfinity, l))];
+            for (int k = 1; k <= 8; k++)
+            {
+                double plain = Enumerable.Range(0, best.Length).Min(j => best[j] + distribution.Misfit(lattice[j], lattice[j], double.PositiveInfinity));
+                Assert.Equal(plain, fast[k - 1].MeanMisfitMm, 1e-7);
+                best = [.. Enumerable.Range(0, best.Length).Select(j => j == 0 ? double.PositiveInfinity : Enumerable.Range(0, j).Min(i =>
+                    best[i]
+                    + distribution.Misfit(lattice[i], lattice[i], (lattice[i] + lattice[j]) / 2)
+                    + distribution.Misfit(lattice[j], (lattice[i] + lattice[j]) / 2, lattice[j])))];
             }
         }
     }
