@@ -125,6 +125,19 @@ public static class EffortArea
         return new StrokeDemand(bodyMassKg, strokesPerMinute, speed, drag, meanPull, slip, pullSeconds, area * Mm2PerM2);
     }
 
+    /// <summary>Area the water asks for: the model's, a fifth more in fast water.</summary>
+    /// <param name="areaMm2">Model's area, mm².</param>
+    /// <param name="water">Kind of water.</param>
+    /// <returns>A, mm².</returns>
+    public static double WaterAreaMm2(double areaMm2, WaterKind water) => water == WaterKind.FastWater ? areaMm2 * FastWaterFactor : areaMm2;
+
+    /// <summary>Area the water asks for, kept within the trade's range.</summary>
+    /// <param name="areaMm2">Model's area, mm².</param>
+    /// <param name="water">Kind of water.</param>
+    /// <returns>A, mm².</returns>
+    public static double TradeAreaMm2(double areaMm2, WaterKind water) =>
+        Math.Clamp(WaterAreaMm2(areaMm2, water), SmallestAreaMm2, LargestAreaMm2);
+
     private static (double SlipMS, double PathM) ReferenceCase()
     {
         double pull = ReferenceDragN / ReferenceDuty;

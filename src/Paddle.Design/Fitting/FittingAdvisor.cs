@@ -5,20 +5,20 @@ namespace Paddle.Design.Fitting;
 /// <summary>Which paddle for this person: calls the steps of a fitting in order.</summary>
 public static class FittingAdvisor
 {
-    /// <summary>Hand spacing accepted by a design, mm.</summary>
-    private const double LowestSpacingMm = 500;
-    private const double HighestSpacingMm = 1100;
+    /// <summary>Shortest hand spacing a design accepts, mm (service's own limit).</summary>
+    public const double LowestSpacingMm = 500;
+
+    /// <summary>Longest hand spacing a design accepts, mm (service's own limit).</summary>
+    public const double HighestSpacingMm = 1100;
 
     /// <summary>Shaft taken off for a bent paddle, mm (common practice, no source: 50 to 100).</summary>
-    private const double BentShaftShorterMm = 75;
-    private const double BentShaftShorterErrorMm = 50 / 3.4641016151377544; // even between 50 and 100
-
-    /// <summary>Lean of the shaft at which the grip hand's height is judged, degrees (assumption, no source).</summary>
-    private const double LeanDegrees = 20;
+    public const double BentShaftShorterMm = 75;
 
     private const double DefaultHoursPerDay = 4;
-    private const double LongDayStrokes = 16_000; // derived: 6 h at 45 a minute
     private const double Mm2PerM2 = 1_000_000;
+
+    /// <summary>Scatter of that shortening, mm: 50 to 100 taken as even.</summary>
+    private static readonly double BentShaftShorterErrorMm = (100 - 50) / Math.Sqrt(12);
 
     /// <summary>Answer a fitting.</summary>
     /// <param name="request">The person, seat, water, outing and preferences.</param>
@@ -77,7 +77,7 @@ public static class FittingAdvisor
         double cadence = outing.StrokesPerMinute ?? EffortArea.DefaultStrokesPerMinute(outing.Effort);
         double density = FreshWater.DensityKgM3(water.TemperatureC ?? FreshWater.DefaultTemperatureC);
         var demand = EffortArea.Demand(paddler.BodyMassKg ?? EffortArea.DefaultBodyMassKg, outing.Effort, cadence, density);
-        double area = TradeArea(demand.TargetAreaMm2, water.Kind);
+        double area = EffortArea.TradeAreaMm2(demand.TargetAreaMm2, water.Kind);
         var (family, bend, familyReason) = BladeChoice.Choose(water.Kind, seat, cadence, wishes.SensitiveJoints);
         reasons.Add(familyReason);
         var immersion = ImmersionDepth.Check(BladeChoice.Size(family, area, bend), area, water.DepthMm);
@@ -119,10 +119,10 @@ public static class FittingAdvisor
 
         // 5. Put together.
         string species = Species(water.Kind, wishes);
-        var design = Design(label, spacing, freeboard, blade, grip, shaft, species, demand.BodyMassKg);
+        var design = SuggestedDesign.Of(label, spacing, freeboard, blade, grip, shaft, species, EffortArea.HardStrokeN(demand.BodyMassKg));
         double overallError = LengthMethods.Join(spacingError, LengthMethods.FreeboardErrorMm);
-        var cautions = doubts.Concat(Cautions(fitted, design, inWater, immersion, spread, seated, seatHeight, water, lengthMethods)).ToList();
-        var alternatives = Alternatives(design, area, blade, handLength, handBreadth, water, wishes, seated, seatHeight, demand).Take(2).ToList();
+        var cautions = doubts.Concat(FittingCautions.Of(fitted, design, inWater, immersion, spread, seated, seatHeight, water, lengthMethods)).ToList();
+        var alternatives = FittingAlternatives.Of(design, area, blade, handLength, handBreadth, water, wishes, seated, seatHeight).Take(2).ToList();
         return new FittingAdvice(
             Band(design.OverallLengthMm, overallError),
             Band(design.HandSpacingMm, spacingError),
@@ -134,12 +134,8 @@ public static class FittingAdvisor
     private static double FromStatureOrMean(PaddlerMeasurements paddler, StatureLines lines) =>
         paddler.StatureMm is { } h ? Survey.PooledLine(lines).At(h) : Survey.PooledMean(lines.Dimension);
 
-    private static double ModelArea(double areaMm2, WaterKind water) => water == WaterKind.FastWater ? areaMm2 * EffortArea.FastWaterFactor : areaMm2;
-
-    private static double TradeArea(double areaMm2, WaterKind water) =>
-        Math.Clamp(ModelArea(areaMm2, water), EffortArea.SmallestAreaMm2, EffortArea.LargestAreaMm2);
-
-    private static double WithinDesign(double spacingMm) => Math.Round(Math.Clamp(spacingMm, LowestSpacingMm, HighestSpacingMm));
+    /// <summary>Nearest hand spacing a design accepts, whole mm.</summary>
+    internal static double WithinDesign(double spacingMm) => Math.Round(Math.Clamp(spacingMm, LowestSpacingMm, HighestSpacingMm));
 
     private static ValueBand Band(double value, double error) => new(value, Math.Round(value - error), Math.Round(value + error));
 
@@ -161,144 +157,5 @@ public static class FittingAdvisor
         return new BladeInWater(
             demand, targetAreaMm2, blade.AreaMm2, drag.Low, drag.High, most, least,
             PlateDrag.FroudeEfficiency(demand.BoatSpeedMS, most), PlateDrag.FroudeEfficiency(demand.BoatSpeedMS, least), strokesPerDay);
-    }
-
-    private static SuggestedDesign Design(
-        string label, double spacingMm, double freeboardMm, ChosenBlade blade, GripSize grip, ShaftSection shaft, string species, double bodyMassKg) =>
-        new(
-            label, spacingMm, freeboardMm, blade.Family.Id, blade.LengthMm, blade.WidthMm, blade.BendDegrees,
-            grip.Style, grip.WidthMm, grip.LengthMm, grip.Faces, species, Math.Round(EffortArea.HardStrokeN(bodyMassKg)),
-            shaft.WidthMm, shaft.ThicknessMm, grip.TopHandMm);
-
-    private static IEnumerable<FittingAlternative> Alternatives(
-        SuggestedDesign design, double areaMm2, ChosenBlade blade, double handLengthMm, double handBreadthMm, WaterPlan water, PaddlerPreferences wishes,
-        SeatedBody? seated, double seatHeightMm, StrokeDemand demand)
-    {
-        if (wishes.SensitiveJoints && seated is not null)
-        {
-            double low = WithinDesign(seated.ShoulderHeightMm + seatHeightMm - design.FreeboardMm);
-            if (low <= design.HandSpacingMm - LengthRules.LowestFreeboardMm)
-            {
-                yield return new FittingAlternative(
-                    "hand-at-shoulder",
-                    "Keeps the grip hand at shoulder height with the shaft upright, to spare the shoulder; both hand forces rise as the hands come closer.",
-                    design with { Label = design.Label + ", hand at shoulder", HandSpacingMm = low });
-            }
-        }
-
-        bool shortBlade = blade.Family.Id is "sugar-island" or "square-tip" or "teardrop";
-        var other = BladeChoice.Size(BladeChoice.Family(shortBlade ? "ottertail" : "sugar-island"), areaMm2, 0);
-        if (!shortBlade || water.DepthMm is not { } depth || depth >= ImmersionDepth.NeededMm(other.LengthMm))
-        {
-            var grip = GripFit.Fit(handLengthMm, handBreadthMm, shortBlade ? WaterKind.DeepLake : water.Kind, 0, wishes);
-            var shaft = ShaftFit.Fit(handLengthMm, wishes);
-            double spacing = blade.BendDegrees > 0 ? WithinDesign(design.HandSpacingMm + BentShaftShorterMm) : design.HandSpacingMm;
-            string id = shortBlade ? "deeper-water" : "shallower-water";
-            yield return new FittingAlternative(
-                id,
-                shortBlade
-                    ? FormattableString.Invariant($"For deep water: the same area in a longer, quieter blade; needs {ImmersionDepth.NeededMm(other.LengthMm):0} mm of water.")
-                    : FormattableString.Invariant($"For shallower water: the same area in a shorter, wider blade; needs {ImmersionDepth.NeededMm(other.LengthMm):0} mm of water."),
-                Design(design.Label + (shortBlade ? ", deeper water" : ", shallower water"), spacing, design.FreeboardMm, other, grip, shaft, design.Species, demand.BodyMassKg));
-        }
-
-        if (design.Species != "sitka-spruce")
-        {
-            var light = ShaftFit.Fit(handLengthMm, new PaddlerPreferences(LightCarry: true));
-            yield return new FittingAlternative(
-                "lighter-carry",
-                "Lighter on the portage: a softwood of two thirds to four fifths of the weight and the slimmest shaft that fits the hand; it dents more easily.",
-                design with { Label = design.Label + ", lighter carry", Species = "sitka-spruce", ShaftWidthMm = light.WidthMm, ShaftThicknessMm = light.ThicknessMm });
-        }
-        else
-        {
-            yield return new FittingAlternative(
-                "harder-use", "For rocks and years of hire: a tougher, heavier wood.", design with { Label = design.Label + ", harder use", Species = "white-ash" });
-        }
-
-        bool atTop = design.FreeboardMm >= LengthRules.HighestFreeboardMm;
-        yield return new FittingAlternative(
-            atTop ? "lower-seat" : "higher-seat",
-            atTop ? "For a lower seat: the least clear shaft of common practice." : "For a higher seat or more reach in steering: the most clear shaft of common practice.",
-            design with
-            {
-                Label = design.Label + (atTop ? ", lower seat" : ", higher seat"),
-                FreeboardMm = atTop ? LengthRules.LowestFreeboardMm : LengthRules.HighestFreeboardMm,
-            });
-    }
-
-    private static IEnumerable<FittingCaution> Cautions(
-        double fittedMm, SuggestedDesign design, BladeInWater stroke, ImmersionAdvice immersion, RuleSpread spread, SeatedBody? seated, double seatHeightMm,
-        WaterPlan water, IReadOnlyList<MethodResult> lengths)
-    {
-        var demand = stroke.Demand;
-        if (Math.Abs(fittedMm - design.HandSpacingMm) > 0.5)
-        {
-            yield return new("spacing-limited", FormattableString.Invariant($"A hand spacing of {fittedMm:0} mm is outside what a design accepts ({LowestSpacingMm} to {HighestSpacingMm} mm): the nearest is suggested."), "service's own limit");
-        }
-
-        if (spread.Flagged)
-        {
-            yield return new("rules-differ", FormattableString.Invariant($"The trade's length rules differ by {spread.SpreadMm:0} mm for this person. They serve two styles, long reach and seated, so they are shown side by side, not averaged; the one used is {spread.UsedId}. Try a paddle of each length if you can."), "comparison of the rules shown in methods");
-        }
-
-        if (lengths.FirstOrDefault(m => m.Role == "cap") is { } cap && design.OverallLengthMm > cap.ValueMm)
-        {
-            yield return new("grip-above-crown", FormattableString.Invariant($"With the shaft upright and the throat at the water the grip would stand above the crown ({design.OverallLengthMm:0} against {cap.ValueMm:0} mm): choose a shorter paddle or check the seat height."), cap.Source);
-        }
-
-        if (seated is not null)
-        {
-            double hand = LengthRules.TopHandAboveSeatMm(design.HandSpacingMm + design.FreeboardMm, LeanDegrees, seatHeightMm);
-            if (hand > seated.EyeHeightMm)
-            {
-                yield return new("hand-above-eye", FormattableString.Invariant($"With the shaft leaning {LeanDegrees}° the grip hand is {hand:0} mm above the seat, higher than the eye ({seated.EyeHeightMm:0} mm): hard on the shoulder."), "geometry; advice from an outfitter's article");
-            }
-            else if (hand > seated.ShoulderHeightMm)
-            {
-                yield return new("hand-above-shoulder", FormattableString.Invariant($"With the shaft leaning {LeanDegrees}° the grip hand is {hand:0} mm above the seat, above the shoulder ({seated.ShoulderHeightMm:0} mm): usual for a long reach; keep it lower when the shoulder complains and whenever you brace."), "geometry; advice from an outfitter's article");
-            }
-        }
-
-        if (immersion.ImmersedShare < 1)
-        {
-            yield return new("blade-not-immersed", FormattableString.Invariant($"Even the shortest blade has only {100 * immersion.ImmersedShare:0} % of its length under water here; air drawn down its back can take far more of the pull than that, by an amount nobody has published. Expect to pole or wade."), "geometry; common practice, no source");
-        }
-
-        double sustained = EffortArea.SustainedPullPerMass * EffortArea.MassScale(demand.BodyMassKg);
-        if (demand.MeanPullN > sustained)
-        {
-            yield return new("pull-hard-to-hold", FormattableString.Invariant($"At {demand.StrokesPerMinute:0} strokes/min each pull must average {demand.MeanPullN:0} N, more than trained paddlers of this body mass averaged ({sustained:0} N): raise the cadence or ease off."), "Ho, Smith and O'Meara 2009 (abstract)");
-        }
-
-        if (stroke.StrokesPerDay > LongDayStrokes)
-        {
-            yield return new("long-day", FormattableString.Invariant($"{stroke.StrokesPerDay:0} strokes a day is more than most trips ask (8000 to 16 000): weight and a comfortable shaft count more than area."), "a canoe-trip article (about 8000 a day) and cadence times hours");
-        }
-
-        double asked = stroke.TargetAreaMm2;
-        if (Math.Abs((stroke.BladeAreaMm2 / asked) - 1) > 0.05)
-        {
-            yield return new("area-limited", FormattableString.Invariant($"This family's sizes give {stroke.BladeAreaMm2 / 100:0} cm² where {asked / 100:0} cm² were asked for."), "common practice, no source");
-        }
-
-        double model = ModelArea(demand.TargetAreaMm2, water.Kind);
-        if (Math.Abs((model / asked) - 1) > 0.001)
-        {
-            yield return new("area-outside-trade", FormattableString.Invariant($"The water model alone asks for {model / 100:0} cm²; the trade's range of {EffortArea.SmallestAreaMm2 / 100:0} to {EffortArea.LargestAreaMm2 / 100:0} cm² is kept."), "common practice, no source");
-        }
-
-        if (water is { Kind: WaterKind.Shallow, DepthMm: null })
-        {
-            yield return new("depth-unknown", FormattableString.Invariant($"The depth is not known: this blade needs {ImmersionDepth.NeededMm(design.BladeLengthMm):0} mm. Measure the shallowest place you paddle often."), "geometry; clearance assumed");
-        }
-
-        yield return new("water-model", "Slip and efficiency come from steady flow with a low and a high drag coefficient: use them to compare blades, not to predict speed.", "Hoerner's plate data; Caplan and Gardner's flume data; published paddling efficiency is 67 to 76 % (Ho, Smith and O'Meara 2009)");
-        if (water.TemperatureC is < 21)
-        {
-            yield return new("cold-water", "Cold water: about a minute to get the breath back, ten minutes of useful movement, an hour before unconsciousness. Dress for the water, not the air.", "Giesbrecht's 1-10-1, as printed by a Canadian park agency and the US Coast Guard");
-        }
-
-        yield return new("life-jacket", "Wear a fastened life jacket all the time on the water: in 2021 81 % of fatal boating accidents' victims with known cause drowned, and 83 % of those wore none.", "US Coast Guard, Recreational Boating Statistics 2021");
     }
 }

@@ -23,18 +23,6 @@ public abstract class LengthDistribution
     /// <param name="limitMm">Limit, mm.</param>
     /// <returns>Partial moment, mm.</returns>
     public abstract double Moment(double limitMm);
-
-    /// <summary>Mean of |length − size| over the customers between two limits: from the two functions alone.</summary>
-    /// <param name="sizeMm">Size, mm, between the limits.</param>
-    /// <param name="aboveMm">Lower limit, not included, mm.</param>
-    /// <param name="uptoMm">Upper limit, included, mm.</param>
-    /// <returns>Contribution to the mean misfit, mm.</returns>
-    public double Misfit(double sizeMm, double aboveMm, double uptoMm)
-    {
-        double below = (sizeMm * (Share(sizeMm) - Share(aboveMm))) - (Moment(sizeMm) - Moment(aboveMm));
-        double above = (Moment(uptoMm) - Moment(sizeMm)) - (sizeMm * (Share(uptoMm) - Share(sizeMm)));
-        return below + above; // theory F28
-    }
 }
 
 /// <summary>A list of customers, each with a length.</summary>

@@ -111,7 +111,7 @@ public static class MeasurementCatalogue
     public static readonly MeasurementInstruction WaterDepth = new(
         "depthMm", "Water depth", "mm",
         ["Stand a marked pole on the bottom at the shallowest place you paddle often, and read the water line."],
-        30, 50, 12_000_000, "a blade cannot work in less, and no water is deeper", "whether the blade's length can be immersed", ErrorAssumed);
+        30, 100, 12_000_000, "a canoe hardly floats in less, and no water is deeper", "whether the blade's length can be immersed", ErrorAssumed);
 
     /// <summary>All of them, in the order a person would take them.</summary>
     public static IReadOnlyList<MeasurementInstruction> All { get; } =

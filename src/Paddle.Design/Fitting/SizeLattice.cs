@@ -168,7 +168,7 @@ public static class SizeLattice
             int middle = i + j;
             double toShorter = (_moment[middle] - _moment[2 * i]) - (_lengths[i] * (_share[middle] - _share[2 * i]));
             double toLonger = (_lengths[j] * (_share[2 * j] - _share[middle])) - (_moment[2 * j] - _moment[middle]);
-            return toShorter + toLonger;
+            return toShorter + toLonger; // theory F28
         }
     }
 }

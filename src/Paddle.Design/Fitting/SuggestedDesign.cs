@@ -37,4 +37,21 @@ public sealed record SuggestedDesign(
 {
     /// <summary>Overall length these sizes add up to, mm.</summary>
     public double OverallLengthMm => LengthRules.OwnGeometryMm(TopHandMm, HandSpacingMm, FreeboardMm, BladeLengthMm);
+
+    /// <summary>Put a design together from its parts.</summary>
+    /// <param name="label">Name.</param>
+    /// <param name="handSpacingMm">S, whole mm.</param>
+    /// <param name="freeboardMm">c, whole mm.</param>
+    /// <param name="blade">Blade.</param>
+    /// <param name="grip">Grip.</param>
+    /// <param name="shaft">Shaft section that fits the hand.</param>
+    /// <param name="species">Wood.</param>
+    /// <param name="hardStrokeN">Peak of a hard stroke, N; rounded to whole newtons.</param>
+    /// <returns>The design.</returns>
+    internal static SuggestedDesign Of(
+        string label, double handSpacingMm, double freeboardMm, ChosenBlade blade, GripSize grip, ShaftSection shaft, string species, double hardStrokeN) =>
+        new(
+            label, handSpacingMm, freeboardMm, blade.Family.Id, blade.LengthMm, blade.WidthMm, blade.BendDegrees,
+            grip.Style, grip.WidthMm, grip.LengthMm, grip.Faces, species, Math.Round(hardStrokeN),
+            shaft.WidthMm, shaft.ThicknessMm, grip.TopHandMm);
 }
