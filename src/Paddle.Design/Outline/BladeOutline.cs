@@ -69,7 +69,7 @@ public static class BladeOutline
         // Theory O4 with the side's first handle h: κ = (2/3) fall/h² = (2/3)(W - ws)/(b ls)².
         var nominalHandle = LongestShoulderHandle * shoulder;
         var sideHandle = nominalHandle * Math.Sqrt(fall / rise);
-        var longest = 0.45 * side;
+        var longest = side / 3; // any longer and the side would bend outwards before its end
         if (sideHandle > longest)
         {
             nominalHandle *= longest / sideHandle;
@@ -83,7 +83,10 @@ public static class BladeOutline
         // Theory O6: the tip's squareness q carries what is left of the asked area; the tip's area is linear enough in q to bracket.
         var wanted = blade.Fullness * (tip - widest) * half - sidePiece.AreaUnder();
         double TipArea(double q) => Tip(sideEnd, endHalf, endSlope, tip, q).AreaUnder();
-        var squareness = SolveRising(TipArea, wanted, 0.20, 0.92);
+
+        // Squarer than this and the tip would bend outwards where it leaves a side that closes in.
+        var squarest = Math.Min(0.92, 1 + endSlope * (tip - sideEnd) / endHalf);
+        var squareness = SolveRising(TipArea, wanted, 0.20, squarest);
         return
         [
             Shoulder(throatMm, shaftHalfWidthMm, widest, half, shoulderHandle),
