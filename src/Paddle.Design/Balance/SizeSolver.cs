@@ -18,6 +18,9 @@ internal sealed class SizeSolver
     // Rows this far from their limit (of order one) cannot bind within one step and are left out of it.
     private const double FarFromBinding = 1.0;
 
+    // Far below what a step of a millimetre changes the mass by.
+    private const double LeastCurvatureGPerMm2 = 1e-3;
+
     // Grams that one unit of a broken aim costs: far above what any aim gains in wood, and each aim far above the next.
     private static readonly double[] Penalties = [3e5, 3e4, 5e3, 5e2];
 
@@ -139,9 +142,11 @@ internal sealed class SizeSolver
     private bool SolveStep(ReadOnlySpan<double> v)
     {
         Array.Clear(hessian);
+        var floor = LeastCurvature();
         for (var i = 0; i < N; i++)
         {
             for (var j = 0; j < N; j++) hessian[i * M + j] = curvature[i * N + j];
+            hessian[i * M + i] += floor;
             gradient[i] = problem.MassGradient[i];
         }
 
@@ -180,6 +185,14 @@ internal sealed class SizeSolver
         var solved = program.Solve(hessian, gradient, rows.AsSpan(0, rowTotal * M), bounds.AsSpan(0, rowTotal), step);
         if (solved) ReadMultipliers();
         return solved;
+    }
+
+    // Damping may shrink a direction's curvature fivefold in every step; this keeps the program positive definite beyond rounding.
+    private double LeastCurvature()
+    {
+        var most = 0.0;
+        for (var k = 0; k < N; k++) most = Math.Max(most, curvature[k * N + k]);
+        return Math.Max(LeastCurvatureGPerMm2, 1e-9 * most);
     }
 
     private Span<double> NewRow(double value)
