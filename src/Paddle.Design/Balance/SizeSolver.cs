@@ -16,6 +16,9 @@ internal sealed class SizeSolver
     private const double LongestStepMm = 3;
 
 
+    // Far below what a step of a millimetre changes the mass by.
+    private const double LeastCurvatureGPerMm2 = 1e-3;
+
     // Grams that one unit of a broken aim costs: far above what any aim gains in wood, and each aim far above the next.
     private static readonly double[] Penalties = [3e5, 3e4, 5e3, 5e2];
 
@@ -181,9 +184,11 @@ internal sealed class SizeSolver
     private void StateObjective(int unknowns)
     {
         Array.Clear(hessian);
+        var floor = LeastCurvature();
         for (var i = 0; i < N; i++)
         {
             for (var j = 0; j < N; j++) hessian[i * unknowns + j] = curvature[i * N + j];
+            hessian[i * unknowns + i] += floor;
             gradient[i] = problem.MassGradient[i];
         }
 
@@ -192,6 +197,14 @@ internal sealed class SizeSolver
             hessian[g * unknowns + g] = 1;
             gradient[g] = Penalties[g - N];
         }
+    }
+
+    // Damping may shrink a direction's curvature fivefold in every step; this keeps the program positive definite beyond rounding.
+    private double LeastCurvature()
+    {
+        var most = 0.0;
+        for (var k = 0; k < N; k++) most = Math.Max(most, curvature[k * N + k]);
+        return Math.Max(LeastCurvatureGPerMm2, 1e-9 * most);
     }
 
     // A row that no step within the box can break is left out of the step's program.
