@@ -1,6 +1,6 @@
 using Paddle.Design;
+using Paddle.Design.Balance;
 using Paddle.Design.Outline;
-using Paddle.Design.Solid;
 using Paddle.Design.Strength;
 using Paddle.Design.Wood;
 

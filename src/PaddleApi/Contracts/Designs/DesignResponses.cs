@@ -1,4 +1,5 @@
 using Paddle.Design;
+using Paddle.Design.Checks;
 using Paddle.Design.Outline;
 using Paddle.Design.Solid;
 using Paddle.Design.Strength;
