@@ -18,19 +18,15 @@ public static class PaddleDesigner
         var (form, pinned, wood, loads, aims) = specification;
 
         var choice = SizeChoice.For(form, pinned.ToVector(), wood, loads, aims);
-        var outline = form.Outline(choice.Sizes);
-        var fine = PaddleSolid.Shape(form, choice.Sizes, outline, StationGrid.Fine);
-        var stations = PaddleSolid.Shape(form, choice.Sizes, outline, form.PrintedGrid());
-
+        var (sizes, _, stations, pressure, strength) = choice;
+        var fine = PaddleSolid.Shape(form, sizes, stations.Outline, StationGrid.Fine);
         var mass = MassProperties.Of(fine, wood.DensityKgM3);
-        var pressures = StrokePressures.On(stations);
-        var strength = StrengthCheck.Of(stations, pressures, loads, wood);
-        var flex = Flex.Of(fine, stations, pressures.Touring.CentreOfPressureMm, wood);
-        var stroke = StrokeStep.Of(form, pressures, loads, mass);
+        var flex = Flex.Of(fine, stations, pressure.CentreOfPressureMm(StrokePivots.TouringMm), wood);
+        var stroke = StrokeStep.Of(form, pressure, loads, mass);
         var balance = Balanced(specification, choice, mass, strength, flex);
-        var checks = DesignChecks.Of(form, choice.Sizes, wood, loads, aims, mass, strength, flex, pressures);
+        var checks = DesignChecks.Of(form, sizes, wood, loads, aims, mass, strength, flex, pressure);
         return new(
-            specification, choice.Sizes, outline, stations, mass, balance, strength, flex, stroke, checks, Cautions.For(wood.SpeciesId));
+            specification, sizes, stations.Outline, stations, mass, balance, strength, flex, stroke, checks, Cautions.For(wood.SpeciesId));
     }
 
     private static BalanceResult Balanced(

@@ -11,7 +11,6 @@ namespace Paddle.Design.Balance;
 internal sealed class DesignProblem
 {
     internal const int N = PaddleSizes.Count;
-    internal const int MaxRows = 160;
 
     // Sizes at which the outline is taken before any are known; strength and width depend on them only weakly.
     private static readonly double[] Typical = [30, 31, 27, 28, 27, 11, 7.5, 4.5, 29];
@@ -28,6 +27,11 @@ internal sealed class DesignProblem
     private DesignProblem(NodeTerms[] nodes, Aims aims, double gramsPerMm3, double target, ShapeRow[] shapeRows)
     {
         (this.nodes, this.aims, this.gramsPerMm3, this.target, this.shapeRows) = (nodes, aims, gramsPerMm3, target, shapeRows);
+        var rows = 4 + shapeRows.Length; // balance and flex, each from both sides
+        foreach (var node in nodes) rows += (node.ModulusNeeded > 0 ? 1 : 0) + (node.SlendernessLimit > 0 ? 1 : 0);
+        Rows = new double[rows];
+        RowGradients = new double[rows * N];
+        Limits = new Limit[rows];
     }
 
     /// <summary>Least allowed of each size, mm.</summary>
@@ -49,13 +53,13 @@ internal sealed class DesignProblem
     internal double[] MassGradient { get; } = new double[N];
 
     /// <summary>Rows at the last sizes evaluated; none may be negative.</summary>
-    internal double[] Rows { get; } = new double[MaxRows];
+    internal double[] Rows { get; }
 
     /// <summary>Gradients of the rows, one after the other.</summary>
-    internal double[] RowGradients { get; } = new double[MaxRows * N];
+    internal double[] RowGradients { get; }
 
     /// <summary>What each row stands for.</summary>
-    internal Limit[] Limits { get; } = new Limit[MaxRows];
+    internal Limit[] Limits { get; }
 
     /// <summary>How many rows there are at the last sizes evaluated.</summary>
     internal int RowCount { get; private set; }
@@ -177,18 +181,23 @@ internal sealed class DesignProblem
     {
         const double Step = 2;
         var solid = PaddleSolid.Shape(form, typical, form.Outline(typical), StationGrid.Coarse);
-        var wider = SampleOutline(form, typical with { ShaftWidthMm = typical.ShaftWidthMm + Step }, solid.X);
-        var widerAbove = SampleOutline(form, typical with { UpperWidthMm = typical.UpperWidthMm + Step }, solid.X);
-
-        var pressures = StrokePressures.On(solid);
-        var needed = ModulusNeeded(solid, pressures, wood, loads, safetyFactor);
+        var wider = SampleOutline(
+            form,
+            typical with { ShaftWidthMm = typical.ShaftWidthMm + Step, UpperWidthMm = typical.UpperWidthMm + Step },
+            solid.X);
+        var pressure = BladePressure.On(solid);
+        var needed = ModulusNeeded(solid, pressure, wood, loads, safetyFactor);
         var slenderness = 0.75 * loads.EdgePressN * safetyFactor / wood.CrossGrainStrengthMPa;
         var nodes = new NodeTerms[solid.Count];
         for (var i = 0; i < nodes.Length; i++)
         {
-            var (m, v) = Flex.UnitLoad(form, solid.X[i], pressures.Touring.CentreOfPressureMm);
+            var (m, v) = Flex.UnitLoad(form, solid.X[i], pressure.CentreOfPressureMm(StrokePivots.TouringMm));
             var weight = solid.WeightMm(i);
-            double perShaft = (wider[i] - solid.HalfWidth[i]) / Step, perUpper = (widerAbove[i] - solid.HalfWidth[i]) / Step;
+
+            // Grip and blade answer to one of the two widths alone; the shaft shares them out as it tapers.
+            var perWidth = (wider[i] - solid.HalfWidth[i]) / Step;
+            var shaftShare = solid.Grid.Patterns[i].Segment.Zone switch { Zone.Grip => 0, Zone.Blade => 1, _ => solid.Grid.Patterns[i].LowerShare };
+            double perShaft = perWidth * shaftShare, perUpper = perWidth * (1 - shaftShare);
             var blade = i >= solid.Grid.FirstBladePlace;
             nodes[i] = new NodeTerms
             {
@@ -202,7 +211,7 @@ internal sealed class DesignProblem
                 BendingFlex = Loads.BenchN * weight * m * m / wood.ModulusMPa,
                 ShearFlex = Loads.BenchN * weight * Flex.ShearForm * v * v / wood.ShearModulusMPa,
                 ModulusNeeded = needed[i],
-                SlendernessLimit = blade ? Math.Sqrt(slenderness * pressures.Hard.StrokePressureMPa(solid.X[i], 1)) : 0,
+                SlendernessLimit = blade ? Math.Sqrt(slenderness * pressure.StrokePressureMPa(solid.X[i], 1, StrokePivots.HardMm)) : 0,
             };
         }
 
@@ -212,20 +221,21 @@ internal sealed class DesignProblem
     private static double[] SampleOutline(PaddleForm form, PaddleSizes sizes, double[] xs)
     {
         var halfWidths = new double[xs.Length];
-        form.Outline(sizes).Sample(xs, halfWidths);
+        form.Outline(sizes).Sample(xs, halfWidths, stackalloc double[xs.Length]);
         return halfWidths;
     }
 
     // Section modulus that the hardest case needs at each place, mm³.
     private static double[] ModulusNeeded(
-        PaddleSolid solid, StrokePressures pressures, WoodInUse wood, Loads loads, double safetyFactor)
+        PaddleSolid solid, BladePressure pressure, WoodInUse wood, Loads loads, double safetyFactor)
     {
         var needed = new double[solid.Count];
         Span<double> moments = stackalloc double[solid.Count];
+        var buckling = StrengthCheck.ShaftBucklingN(solid, wood);
 
         foreach (var loadCase in LoadCases.AlongTheGrain)
         {
-            BendingMoments.Fill(solid, pressures, loads, loadCase, wood, moments);
+            BendingMoments.Fill(solid, pressure, loads, loadCase, buckling, moments);
             var allowed = wood.BendingStrengthMPa / Allowances.SpineStress / safetyFactor;
             if (loadCase == LoadCase.TouringStroke) allowed *= wood.FatigueFraction;
             for (var i = 0; i < needed.Length; i++)
@@ -233,7 +243,7 @@ internal sealed class DesignProblem
                 if (moments[i] <= 0) continue;
 
                 // Moments and thrust stress are those of typical sizes: they change little, and the strength reserve makes it good.
-                var thrustStress = loadCase == LoadCase.PushOff ? loads.PushOffAxialN / solid.Section(i).AreaMm2 : 0;
+                var thrustStress = loadCase == LoadCase.PushOff ? loads.PushOffAxialN / solid.Area[i] : 0;
                 needed[i] = Math.Max(needed[i], moments[i] / Math.Max(allowed - thrustStress, 0.05 * allowed));
             }
         }

@@ -26,7 +26,7 @@ internal static class SizeRounding
             change[k] = Math.Ceiling(v[k] / StepMm - 1e-6) * StepMm - v[k];
         }
 
-        Span<int> near = stackalloc int[DesignProblem.MaxRows];
+        Span<int> near = stackalloc int[problem.RowCount];
         var model = new LatticeModel(problem, v, near[..NearRows(problem, near)]);
         free = free[..freeCount];
         var merit = model.Merit(change);

@@ -15,29 +15,26 @@ internal sealed class SizeSolver
     // The rows' straight-line model is good for steps of a few millimetres.
     private const double LongestStepMm = 3;
 
-    // Rows this far from their limit (of order one) cannot bind within one step and are left out of it.
-    private const double FarFromBinding = 1.0;
 
     // Grams that one unit of a broken aim costs: far above what any aim gains in wood, and each aim far above the next.
     private static readonly double[] Penalties = [3e5, 3e4, 5e3, 5e2];
 
     private readonly DesignProblem problem;
     private readonly QuadraticProgram program = new(M);
-    private readonly double[] rows = new double[(DesignProblem.MaxRows + 2 * M) * M];
-    private readonly double[] bounds = new double[DesignProblem.MaxRows + 2 * M];
     private readonly double[] hessian = new double[M * M];
     private readonly double[] gradient = new double[M];
     private readonly double[] step = new double[M];
     private readonly double[] curvature = new double[N * N];
     private readonly double[] lagrangian = new double[N];
-    private readonly int[] problemRow = new int[DesignProblem.MaxRows];
-    private int rowTotal;
-    private int firstSizeRow;
 
-    private SizeSolver(DesignProblem problem) => this.problem = problem;
+    private SizeSolver(DesignProblem problem)
+    {
+        this.problem = problem;
+        RowMultipliers = new double[problem.Rows.Length];
+    }
 
     /// <summary>Multiplier of each row of the problem at the solution, g per unit of the row.</summary>
-    internal double[] RowMultipliers { get; } = new double[DesignProblem.MaxRows];
+    internal double[] RowMultipliers { get; }
 
     /// <summary>Multiplier of each size's lower limit, g/mm.</summary>
     internal double[] LowMultipliers { get; } = new double[N];
@@ -159,39 +156,48 @@ internal sealed class SizeSolver
             gradient[N + g] = Penalties[g];
         }
 
-        rowTotal = 0;
+        Span<double> rows = stackalloc double[(problem.RowCount + 2 * N + Groups) * M];
+        Span<double> bounds = stackalloc double[problem.RowCount + 2 * N + Groups];
+        Span<int> problemRow = stackalloc int[problem.RowCount];
+        rows.Clear();
+        var count = 0;
         for (var r = 0; r < problem.RowCount; r++)
         {
-            if (problem.Rows[r] > FarFromBinding) continue;
-            problemRow[rowTotal] = r;
-            var row = NewRow(problem.Rows[r]);
+            if (!WithinReach(r)) continue;
+            problemRow[count] = r;
+            var row = NewRow(rows, bounds, ref count, problem.Rows[r]);
             problem.RowGradients.AsSpan(r * N, N).CopyTo(row);
             row[N + (int)problem.Limits[r].Group] = 1;
         }
 
-        firstSizeRow = rowTotal;
+        problemRow = problemRow[..count];
         for (var k = 0; k < N; k++)
         {
-            NewRow(Math.Min(v[k] - problem.Low[k], LongestStepMm))[k] = 1;
-            NewRow(Math.Min(problem.High[k] - v[k], LongestStepMm))[k] = -1;
+            NewRow(rows, bounds, ref count, Math.Min(v[k] - problem.Low[k], LongestStepMm))[k] = 1;
+            NewRow(rows, bounds, ref count, Math.Min(problem.High[k] - v[k], LongestStepMm))[k] = -1;
         }
 
-        for (var g = 0; g < Groups; g++) NewRow(0)[N + g] = 1;
-        var solved = program.Solve(hessian, gradient, rows.AsSpan(0, rowTotal * M), bounds.AsSpan(0, rowTotal), step);
-        if (solved) ReadMultipliers();
+        for (var g = 0; g < Groups; g++) NewRow(rows, bounds, ref count, 0)[N + g] = 1;
+        var solved = program.Solve(hessian, gradient, rows[..(count * M)], bounds[..count], step);
+        if (solved) ReadMultipliers(problemRow);
         return solved;
     }
 
-    private Span<double> NewRow(double value)
+    // A row that no step within the box can break is left out of the step's program.
+    private bool WithinReach(int r)
     {
-        bounds[rowTotal] = value;
-        var row = rows.AsSpan(rowTotal * M, M);
-        row.Clear();
-        rowTotal++;
-        return row;
+        var reach = 0.0;
+        for (var k = 0; k < N; k++) reach += Math.Abs(problem.RowGradients[r * N + k]);
+        return problem.Rows[r] < LongestStepMm * reach;
     }
 
-    private void ReadMultipliers()
+    private static Span<double> NewRow(Span<double> rows, Span<double> bounds, ref int count, double value)
+    {
+        bounds[count] = value;
+        return rows.Slice(count++ * M, M);
+    }
+
+    private void ReadMultipliers(ReadOnlySpan<int> problemRow)
     {
         Array.Clear(RowMultipliers);
         Array.Clear(LowMultipliers);
@@ -199,7 +205,7 @@ internal sealed class SizeSolver
         for (var a = 0; a < program.Active.Length; a++)
         {
             var (row, multiplier) = (program.Active[a], program.Multipliers[a]);
-            var limit = row - firstSizeRow;
+            var limit = row - problemRow.Length;
             if (limit < 0) RowMultipliers[problemRow[row]] = multiplier;
             else if (limit < 2 * N) (limit % 2 == 0 ? LowMultipliers : HighMultipliers)[limit / 2] = multiplier;
         }
@@ -212,7 +218,7 @@ internal sealed class SizeSolver
         after.Clear();
         for (var r = 0; r < problem.RowCount; r++)
         {
-            if (problem.Rows[r] > FarFromBinding) continue;
+            if (!WithinReach(r)) continue;
             var g = (int)problem.Limits[r].Group;
             var value = problem.Rows[r];
             before[g] = Math.Max(before[g], -value);

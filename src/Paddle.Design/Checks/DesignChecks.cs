@@ -23,10 +23,10 @@ internal static class DesignChecks
         MassProperties mass,
         StrengthCheck strength,
         Flex flex,
-        StrokePressures pressures)
+        BladePressure pressure)
     {
         var checks = new List<DesignCheck>(24);
-        AddBalance(checks, form, aims, mass, pressures);
+        AddBalance(checks, form, aims, mass, pressure);
         AddStrength(checks, aims, strength, wood, loads);
         AddFlex(checks, aims, flex);
         AddMass(checks, aims, mass, wood);
@@ -36,7 +36,7 @@ internal static class DesignChecks
     }
 
     private static void AddBalance(
-        List<DesignCheck> checks, PaddleForm form, Aims aims, MassProperties mass, StrokePressures pressures)
+        List<DesignCheck> checks, PaddleForm form, Aims aims, MassProperties mass, BladePressure pressure)
     {
         var target = BalanceTarget.Mm(form, aims);
         var offset = mass.CentreOfMassMm - target;
@@ -45,7 +45,7 @@ internal static class DesignChecks
             offset < 0 ? "Grip-heavy: it balances above the aim." : "Blade-heavy: it balances below the aim."));
 
         var varnish = VarnishGPerCm2 * mass.BladeSurfaceCm2;
-        var shift = varnish * (pressures.Touring.CentroidMm - mass.CentreOfMassMm) / (mass.TotalG + varnish);
+        var shift = varnish * (pressure.CentroidMm - mass.CentreOfMassMm) / (mass.TotalG + varnish);
         checks.Add(AtMost(
             "balance.after-varnish", Math.Abs(offset + shift), aims.BalanceToleranceMm, "mm", CheckStatus.Warn,
             "33 g of dry varnish on 0.16 m2 of blade: coverage of maker sheets, 6 coats; no measured source",

@@ -26,6 +26,10 @@ public readonly record struct CubicBezier(
         return new(x0, y0, x0 + third, y0 + slope0 * third, x3 - third, y3 - slope3 * third, x3, y3);
     }
 
+    /// <summary>The same piece further along the paddle.</summary>
+    /// <param name="byMm">How far, mm.</param>
+    public CubicBezier ShiftedAlong(double byMm) => this with { X0 = X0 + byMm, X1 = X1 + byMm, X2 = X2 + byMm, X3 = X3 + byMm };
+
     /// <summary>x (mm) at the parameter <paramref name="s"/> in 0..1.</summary>
     public double X(double s) => Blend(X0, X1, X2, X3, s);
 

@@ -1,5 +1,3 @@
-using MathNet.Numerics.Integration;
-
 namespace Paddle.Design.Outline;
 
 /// <summary>The half-breadth of a paddle, or of a part of it, as a chain of cubic Béziers; the other half is its mirror image.</summary>
@@ -7,7 +5,7 @@ namespace Paddle.Design.Outline;
 public sealed class HalfBreadthCurve
 {
     // x·y·x' of a cubic is a polynomial of degree 8: five Gauss points integrate it exactly.
-    private static readonly GaussLegendreRule Gauss = new(0, 1, 5);
+    private static readonly GaussRule Gauss = new(5);
 
     private readonly CubicBezier[] pieces;
 
@@ -39,7 +37,8 @@ public sealed class HalfBreadthCurve
     /// <summary>Half-breadths at many places at once.</summary>
     /// <param name="xsMm">Places in rising order, mm.</param>
     /// <param name="halfBreadthsMm">Receives the half-breadths, mm; as long as <paramref name="xsMm"/>.</param>
-    public void Sample(ReadOnlySpan<double> xsMm, Span<double> halfBreadthsMm)
+    /// <param name="parameters">Receives the Bézier parameters; as long as <paramref name="xsMm"/>.</param>
+    public void Sample(ReadOnlySpan<double> xsMm, Span<double> halfBreadthsMm, Span<double> parameters)
     {
         var piece = 0;
         var parameter = 0.0;
@@ -53,6 +52,7 @@ public sealed class HalfBreadthCurve
 
             parameter = pieces[piece].ParameterAtX(xsMm[i], parameter);
             halfBreadthsMm[i] = pieces[piece].Y(parameter);
+            parameters[i] = parameter;
         }
     }
 

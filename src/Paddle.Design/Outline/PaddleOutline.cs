@@ -21,11 +21,11 @@ public static class PaddleOutline
     /// <summary>Draws the outline; tangent-continuous from the top of the grip to the tip.</summary>
     /// <param name="places">Places along the paddle.</param>
     /// <param name="grip">The grip.</param>
-    /// <param name="blade">The blade.</param>
+    /// <param name="blade">The plan of the blade.</param>
     /// <param name="shaftWidthMm">Full width of the shaft from the lower hand to the throat, mm.</param>
     /// <param name="upperWidthMm">Full width of the shaft just below the grip, mm.</param>
     public static HalfBreadthCurve Draw(
-        PaddlePlaces places, GripShape grip, BladeShape blade, double shaftWidthMm, double upperWidthMm)
+        PaddlePlaces places, GripShape grip, BladePlan blade, double shaftWidthMm, double upperWidthMm)
     {
         double half = shaftWidthMm / 2, upper = upperWidthMm / 2;
         return new(
@@ -33,7 +33,7 @@ public static class PaddleOutline
             .. DrawGrip(grip, upper),
             CubicBezier.Hermite(places.GripEndMm, upper, 0, places.LowerHandMm, half, 0),
             CubicBezier.Hermite(places.LowerHandMm, half, 0, places.ThroatMm, half, 0),
-            .. BladeOutline.Draw(blade, places.ThroatMm, half),
+            .. blade.Draw(places.ThroatMm, half),
         ]);
     }
 

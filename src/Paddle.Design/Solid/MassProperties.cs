@@ -49,7 +49,7 @@ public sealed record MassProperties(
             var weight = solid.WeightMm(i);
             if (weight <= 0) continue;
             var zone = (int)solid.Grid.Patterns[i].Segment.Zone;
-            var slice = weight * solid.Section(i).AreaMm2;
+            var slice = weight * solid.Area[i];
             double along = form.AlongShaftMm(solid.X[i]), across = solid.CentreOffsetMm(i);
             volume[zone] += slice;
             first += slice * along;

@@ -9,6 +9,9 @@ namespace Paddle.Design.Solid;
 /// <param name="BendDegrees">Angle between shaft and blade at the throat, degrees.</param>
 public sealed record PaddleForm(PaddlePlaces Places, GripShape Grip, BladeShape Blade, double BendDegrees)
 {
+    /// <summary>All of the blade's outline that does not depend on the shaft.</summary>
+    public BladePlan BladePlan { get; } = BladePlan.For(Blade);
+
     /// <summary>Lengths of the zones.</summary>
     public ZoneLengths Lengths => new(
         Places.GripEndMm, Places.LowerHandMm - Places.GripEndMm, Places.ThroatMm - Places.LowerHandMm, Places.BladeMm);
@@ -40,7 +43,7 @@ public sealed record PaddleForm(PaddlePlaces Places, GripShape Grip, BladeShape 
     public StationGrid PrintedGrid() => StationGrid.Printed(Lengths, Blade.WidestAt, 10);
 
     /// <summary>The outline for given shaft widths.</summary>
-    public HalfBreadthCurve Outline(PaddleSizes sizes) => PaddleOutline.Draw(Places, Grip, Blade, sizes.ShaftWidthMm, sizes.UpperWidthMm);
+    public HalfBreadthCurve Outline(PaddleSizes sizes) => PaddleOutline.Draw(Places, Grip, BladePlan, sizes.ShaftWidthMm, sizes.UpperWidthMm);
 }
 
 /// <summary>A paddle's solid at the places of a grid: the numbers that every sum and every drawing starts from.</summary>
@@ -54,6 +57,9 @@ public sealed class PaddleSolid
         HalfWidth = new double[count];
         HalfThickness = new double[count];
         EdgeHalfThickness = new double[count];
+        Area = new double[count];
+        FlatSecondMoment = new double[count];
+        CurveParameter = new double[count];
     }
 
     /// <summary>What fixes the solid apart from its sizes.</summary>
@@ -80,6 +86,15 @@ public sealed class PaddleSolid
     /// <summary>Half-thicknesses at the edge e, mm.</summary>
     public double[] EdgeHalfThickness { get; }
 
+    /// <summary>Areas of the sections, mm².</summary>
+    public double[] Area { get; }
+
+    /// <summary>Second moments of the sections for bending across the faces, mm⁴.</summary>
+    public double[] FlatSecondMoment { get; }
+
+    /// <summary>Parameters of the outline's Béziers at the places.</summary>
+    internal double[] CurveParameter { get; }
+
     /// <summary>How many places there are.</summary>
     public int Count => X.Length;
 
@@ -101,7 +116,14 @@ public sealed class PaddleSolid
             solid.EdgeHalfThickness[i] = pattern.EdgeShare * sizes.EdgeThicknessMm / 2;
         }
 
-        outline.Sample(solid.X, solid.HalfWidth);
+        outline.Sample(solid.X, solid.HalfWidth, solid.CurveParameter);
+        for (var i = 0; i < solid.Count; i++)
+        {
+            var section = solid.Section(i);
+            solid.Area[i] = section.AreaMm2;
+            solid.FlatSecondMoment[i] = section.FlatSecondMomentMm4;
+        }
+
         return solid;
     }
 

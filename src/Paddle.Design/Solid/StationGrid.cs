@@ -1,5 +1,5 @@
 using System.Collections.Concurrent;
-using MathNet.Numerics.Integration;
+using Paddle.Design.Outline;
 
 namespace Paddle.Design.Solid;
 
@@ -41,7 +41,7 @@ public sealed class StationGrid
         {
             var segment = Segment.All[i];
             if (segment.Zone != Zone.Grip) patterns.Add(StationPattern.At(segment, segment.From));
-            var rule = new GaussLegendreRule(0, 1, pointsPerSegment[i]);
+            var rule = new GaussRule(pointsPerSegment[i]);
             for (var k = 0; k < rule.Abscissas.Length; k++)
             {
                 var (coordinate, weight) = Map(segment, rule.Abscissas[k], rule.Weights[k]);

@@ -1,5 +1,4 @@
 using Paddle.Design.Solid;
-using Paddle.Design.Wood;
 
 namespace Paddle.Design.Strength;
 
@@ -11,22 +10,22 @@ internal static class BendingMoments
 {
     /// <summary>Fills the moments (N·mm) at every place.</summary>
     /// <param name="solid">The solid.</param>
-    /// <param name="pressures">Water pressure on its blade.</param>
+    /// <param name="pressure">Water pressure on its blade.</param>
     /// <param name="loads">The forces.</param>
     /// <param name="loadCase">A case that bends along the grain.</param>
-    /// <param name="wood">The wood: how far the shaft gives decides how far a thrust's moments grow.</param>
+    /// <param name="bucklingN">Thrust at which the shaft would buckle, N: how near it is decides how far a thrust's moments grow.</param>
     /// <param name="moments">Receives the moments, one for each place.</param>
     internal static void Fill(
-        PaddleSolid solid, StrokePressures pressures, Loads loads, LoadCase loadCase, WoodInUse wood, Span<double> moments)
+        PaddleSolid solid, BladePressure pressure, Loads loads, LoadCase loadCase, double bucklingN, Span<double> moments)
     {
-        FirstOrder(solid, pressures, loads, loadCase, moments);
+        FirstOrder(solid, pressure, loads, loadCase, moments);
         if (loadCase != LoadCase.PushOff) return;
-        var growth = Buckling.Growth(loads.PushOffAxialN, StrengthCheck.ShaftBucklingN(solid, wood));
+        var growth = Buckling.Growth(loads.PushOffAxialN, bucklingN);
         for (var i = 0; i < moments.Length; i++) moments[i] *= growth;
     }
 
     private static void FirstOrder(
-        PaddleSolid solid, StrokePressures pressures, Loads loads, LoadCase loadCase, Span<double> moments)
+        PaddleSolid solid, BladePressure pressure, Loads loads, LoadCase loadCase, Span<double> moments)
     {
         var force = loadCase switch
         {
@@ -40,10 +39,10 @@ internal static class BendingMoments
         {
             moments[i] = loadCase switch
             {
-                LoadCase.Brace => pressures.Touring.Even(i, solid.X[i], force).MomentNmm,
+                LoadCase.Brace => pressure.EvenMomentNmm(i, solid.X[i], force),
                 LoadCase.PushOff => PushOffOnBlade(solid, loads, solid.X[i]),
-                LoadCase.TouringStroke => pressures.Touring.Stroke(i, solid.X[i], force).MomentNmm,
-                _ => pressures.Hard.Stroke(i, solid.X[i], force).MomentNmm,
+                LoadCase.TouringStroke => pressure.StrokeMomentNmm(i, solid.X[i], force, StrokePivots.TouringMm),
+                _ => pressure.StrokeMomentNmm(i, solid.X[i], force, StrokePivots.HardMm),
             };
         }
 

@@ -1,100 +1,102 @@
-using MathNet.Numerics.Integration;
 using Paddle.Design.Outline;
 using Paddle.Design.Solid;
 
 namespace Paddle.Design.Strength;
 
 /// <summary>
-/// Water pressure on the blade in two patterns: even, and growing with the square of the distance from the stroke's pivot
-/// (the point of the paddle at rest in the water). Theory L5–L6.
+/// Moments ∫ξᵏ dA of the blade's face from every place to the tip, ξ being the distance below the throat: all that any water
+/// pressure growing with the square of the distance from a pivot, or spread evenly, needs. Theory L5–L6.
 /// </summary>
-/// <remarks>Strip force ∝ w(x)·(x − x₀)² from the drag law applied to each strip of a turning blade.</remarks>
+/// <remarks>
+/// Summed over the very Béziers that are drawn. Strip force of a turning blade ∝ w(x)·(x − x₀)²: the drag law applied strip by
+/// strip about the stroke's pivot x₀, the point of the paddle at rest in the water.
+/// </remarks>
 public sealed class BladePressure
 {
-    private static readonly GaussLegendreRule Gauss = new(0, 1, 4);
+    private const int Powers = 4;
+    private static readonly GaussRule Gauss = new(3);
 
-    private readonly double[] even0;
-    private readonly double[] even1;
-    private readonly double[] square0;
-    private readonly double[] square1;
+    private readonly double[] moments; // Powers for each blade place
+    private readonly double throatMm;
+    private readonly int firstPlace;
 
-    private BladePressure(double pivotMm, int count)
+    private BladePressure(double throatMm, int firstPlace, int count)
     {
-        PivotMm = pivotMm;
-        even0 = new double[count];
-        even1 = new double[count];
-        square0 = new double[count];
-        square1 = new double[count];
+        (this.throatMm, this.firstPlace) = (throatMm, firstPlace);
+        moments = new double[count * Powers];
     }
 
-    /// <summary>x of the stroke's pivot, mm.</summary>
-    public double PivotMm { get; }
+    /// <summary>Area of the blade's face, mm².</summary>
+    public double AreaMm2 => moments[0];
 
-    /// <summary>Area of the blade, mm².</summary>
-    public double AreaMm2 => 2 * even0[0];
+    /// <summary>x of the face's centroid, mm: the resultant of an even pressure.</summary>
+    public double CentroidMm => throatMm + moments[1] / moments[0];
 
-    /// <summary>x of the blade's centroid, mm: the resultant of an even pressure.</summary>
-    public double CentroidMm => even1[0] / even0[0];
-
-    /// <summary>x of the centre of pressure of a stroke, mm.</summary>
-    public double CentreOfPressureMm => square1[0] / square0[0];
-
-    /// <summary>First place of the grid that lies on the blade.</summary>
-    public int FirstBladePlace { get; private init; }
-
-    /// <summary>Sums the two patterns from every blade place of a solid to its tip.</summary>
+    /// <summary>Sums the moments from every blade place of a solid to its tip.</summary>
     /// <param name="solid">The solid; its first blade place is the throat.</param>
-    /// <param name="pivotAboveThroatMm">Distance of the stroke's pivot above the throat, mm.</param>
-    public static BladePressure On(PaddleSolid solid, double pivotAboveThroatMm)
+    public static BladePressure On(PaddleSolid solid)
     {
-        var throat = solid.Form.Places.ThroatMm;
         var first = solid.Grid.FirstBladePlace;
-        var xs = solid.X.AsSpan(first);
-        var pressure = new BladePressure(throat - pivotAboveThroatMm, xs.Length) { FirstBladePlace = first };
-        pressure.SumFromTip(solid.Outline, throat, xs);
+        var throat = solid.Form.Places.ThroatMm;
+        var pressure = new BladePressure(throat, first, solid.Count - first);
+        pressure.SumFromTip(solid.Outline.Pieces, solid.X.AsSpan(first), solid.CurveParameter.AsSpan(first));
         return pressure;
     }
 
-    /// <summary>Shear force (N) and bending moment (N·mm) at a blade place from a total force spread evenly.</summary>
-    internal (double ShearN, double MomentNmm) Even(int place, double x, double forceN) => Resultant(even0, even1, place, x, forceN);
-
-    /// <summary>Shear force (N) and bending moment (N·mm) at a blade place from a stroke's total force.</summary>
-    internal (double ShearN, double MomentNmm) Stroke(int place, double x, double forceN) => Resultant(square0, square1, place, x, forceN);
-
-    /// <summary>Local pressure (MPa) of a stroke at x (mm).</summary>
-    internal double StrokePressureMPa(double x, double forceN) => forceN * (x - PivotMm) * (x - PivotMm) / (2 * square0[0]);
-
-    private (double ShearN, double MomentNmm) Resultant(double[] s0, double[] s1, int place, double x, double forceN)
+    /// <summary>x (mm) of the resultant of a stroke whose pivot lies <paramref name="pivotMm"/> above the throat.</summary>
+    public double CentreOfPressureMm(double pivotMm)
     {
-        var i = place - FirstBladePlace;
-        var scale = forceN / s0[0];
-        return (scale * s0[i], scale * (s1[i] - x * s0[i]));
+        var (force, moment) = Stroke(0, pivotMm);
+        return throatMm + moment / force;
     }
 
-    // Walks the Béziers from the tip, so that each sum is exact for the very curve that is drawn.
-    private void SumFromTip(HalfBreadthCurve outline, double throatMm, ReadOnlySpan<double> xs)
+    /// <summary>Bending moment (N·mm) at a blade place from a total force spread evenly.</summary>
+    internal double EvenMomentNmm(int place, double x, double forceN)
     {
-        Span<double> sums = stackalloc double[4];
+        var at = (place - firstPlace) * Powers;
+        return forceN / moments[0] * (moments[at + 1] - (x - throatMm) * moments[at]);
+    }
+
+    /// <summary>Bending moment (N·mm) at a blade place from a stroke's total force.</summary>
+    internal double StrokeMomentNmm(int place, double x, double forceN, double pivotMm)
+    {
+        var (force, moment) = Stroke(place - firstPlace, pivotMm);
+        return forceN / Stroke(0, pivotMm).Force * (moment - (x - throatMm) * force);
+    }
+
+    /// <summary>Local pressure (MPa) of a stroke at x (mm).</summary>
+    internal double StrokePressureMPa(double x, double forceN, double pivotMm)
+    {
+        var arm = x - throatMm + pivotMm;
+        return forceN * arm * arm / Stroke(0, pivotMm).Force;
+    }
+
+    // ∫(ξ + p)² dA and ∫(ξ + p)² ξ dA from a place to the tip.
+    private (double Force, double Moment) Stroke(int blade, double p)
+    {
+        var m = moments.AsSpan(blade * Powers, Powers);
+        return (m[2] + 2 * p * m[1] + p * p * m[0], m[3] + 2 * p * m[2] + p * p * m[1]);
+    }
+
+    private void SumFromTip(ReadOnlySpan<CubicBezier> pieces, ReadOnlySpan<double> xs, ReadOnlySpan<double> parameters)
+    {
+        Span<double> sums = stackalloc double[Powers];
         sums.Clear();
         var place = xs.Length - 1;
-        var pieces = outline.Pieces;
         for (var p = pieces.Length - 1; p >= 0 && pieces[p].X0 >= throatMm - 1e-9; p--)
         {
             var upper = 1.0;
-            while (place >= 0 && xs[place] >= pieces[p].X0)
+            for (; place >= 0 && xs[place] > pieces[p].X0; place--)
             {
-                var lower = pieces[p].ParameterAtX(xs[place], upper);
-                Add(pieces[p], lower, upper, sums);
-                (even0[place], even1[place], square0[place], square1[place]) = (sums[0], sums[1], sums[2], sums[3]);
-                upper = lower;
-                place--;
+                Add(pieces[p], parameters[place], upper, sums);
+                sums.CopyTo(moments.AsSpan(place * Powers));
+                upper = parameters[place];
             }
 
             Add(pieces[p], 0, upper, sums);
         }
 
-        for (; place >= 0; place--)
-            (even0[place], even1[place], square0[place], square1[place]) = (sums[0], sums[1], sums[2], sums[3]);
+        for (; place >= 0; place--) sums.CopyTo(moments.AsSpan(place * Powers));
     }
 
     private void Add(in CubicBezier piece, double from, double to, Span<double> sums)
@@ -103,12 +105,12 @@ public sealed class BladePressure
         for (var k = 0; k < Gauss.Abscissas.Length; k++)
         {
             var s = from + (to - from) * Gauss.Abscissas[k];
-            double x = piece.X(s), arm = x - PivotMm;
-            var strip = Gauss.Weights[k] * (to - from) * piece.Y(s) * piece.DX(s);
+            var below = piece.X(s) - throatMm;
+            var strip = 2 * Gauss.Weights[k] * (to - from) * piece.Y(s) * piece.DX(s);
             sums[0] += strip;
-            sums[1] += strip * x;
-            sums[2] += strip * arm * arm;
-            sums[3] += strip * arm * arm * x;
+            sums[1] += strip * below;
+            sums[2] += strip * below * below;
+            sums[3] += strip * below * below * below;
         }
     }
 }

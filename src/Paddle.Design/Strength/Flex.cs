@@ -29,9 +29,8 @@ public sealed record Flex(double BenchFlexMm, double TipDeflectionMm, double Fir
         Span<double> stiffness = stackalloc double[stations.Count];
         for (var i = 0; i < stations.Count; i++)
         {
-            var section = stations.Section(i);
-            mass[i] = wood.DensityKgM3 * 1e-9 * section.AreaMm2;
-            stiffness[i] = wood.ModulusMPa * section.FlatSecondMomentMm4;
+            mass[i] = wood.DensityKgM3 * 1e-9 * stations.Area[i];
+            stiffness[i] = wood.ModulusMPa * stations.FlatSecondMoment[i];
         }
 
         return FreeVibration.FirstFrequencyHz(stations.X, mass, stiffness);
@@ -52,11 +51,10 @@ public sealed record Flex(double BenchFlexMm, double TipDeflectionMm, double Fir
         {
             var weight = fine.WeightMm(i);
             if (weight <= 0) continue;
-            var section = fine.Section(i);
             var (m, v) = UnitLoad(fine.Form, fine.X[i], centreOfPressureMm);
             var (mTip, vTip) = UnitLoad(fine.Form, fine.X[i], fine.Form.Places.OverallMm);
-            double bending = weight / (wood.ModulusMPa * section.FlatSecondMomentMm4);
-            double shear = weight * ShearForm / (wood.ShearModulusMPa * section.AreaMm2);
+            double bending = weight / (wood.ModulusMPa * fine.FlatSecondMoment[i]);
+            double shear = weight * ShearForm / (wood.ShearModulusMPa * fine.Area[i]);
             bench += m * m * bending + v * v * shear;
             tip += m * mTip * bending + v * vTip * shear;
         }

@@ -13,35 +13,26 @@ public sealed record StrengthCheck(IReadOnlyList<CaseResult> Cases, double Buckl
 
     /// <summary>Checks a solid.</summary>
     /// <param name="solid">The solid at the places to look at.</param>
-    /// <param name="pressures">Water pressure on its blade.</param>
+    /// <param name="pressure">Water pressure on its blade.</param>
     /// <param name="loads">The forces.</param>
     /// <param name="wood">The wood's strengths.</param>
-    public static StrengthCheck Of(PaddleSolid solid, StrokePressures pressures, Loads loads, WoodInUse wood)
+    public static StrengthCheck Of(PaddleSolid solid, BladePressure pressure, Loads loads, WoodInUse wood)
     {
         var count = solid.Count;
         Span<double> moments = stackalloc double[count];
-        Span<double> area = stackalloc double[count];
-        Span<double> modulus = stackalloc double[count];
-        for (var i = 0; i < count; i++)
-        {
-            var section = solid.Section(i);
-            area[i] = section.AreaMm2;
-            modulus[i] = section.HalfThicknessMm > 0 ? section.FlatModulusMm3 : 0;
-        }
-
         var buckling = ShaftBucklingN(solid, wood);
         var cases = new CaseResult[LoadCases.AlongTheGrain.Count + 1];
         for (var k = 0; k < LoadCases.AlongTheGrain.Count; k++)
         {
             var loadCase = LoadCases.AlongTheGrain[k];
-            BendingMoments.Fill(solid, pressures, loads, loadCase, wood, moments);
+            BendingMoments.Fill(solid, pressure, loads, loadCase, buckling, moments);
             var thrust = loadCase == LoadCase.PushOff ? loads.PushOffAxialN : 0;
             double worst = 0, at = 0;
             for (var i = 0; i < count; i++)
             {
                 // Both ends close to nothing; so does the moment there, faster.
-                if (modulus[i] <= 1e-9 || moments[i] <= 0) continue;
-                var stress = moments[i] / modulus[i] + thrust / area[i];
+                if (solid.Area[i] <= 1e-9 || moments[i] <= 0) continue;
+                var stress = moments[i] * solid.HalfThickness[i] / solid.FlatSecondMoment[i] + thrust / solid.Area[i];
                 if (stress > worst) (worst, at) = (stress, solid.X[i]);
             }
 
@@ -50,7 +41,7 @@ public sealed record StrengthCheck(IReadOnlyList<CaseResult> Cases, double Buckl
                 loadCase, ForceN(loads, loadCase), worst, at, share * wood.BendingStrengthMPa, share * wood.MeanBendingStrengthMPa);
         }
 
-        cases[^1] = EdgePress(solid, pressures, loads, wood);
+        cases[^1] = EdgePress(solid, pressure, loads, wood);
         return new(cases, buckling);
     }
 
@@ -58,19 +49,19 @@ public sealed record StrengthCheck(IReadOnlyList<CaseResult> Cases, double Buckl
     internal static double ShaftBucklingN(PaddleSolid solid, WoodInUse wood)
     {
         Span<double> stiffness = stackalloc double[solid.Count];
-        for (var i = 0; i < solid.Count; i++) stiffness[i] = wood.ModulusMPa * solid.Section(i).FlatSecondMomentMm4;
+        for (var i = 0; i < solid.Count; i++) stiffness[i] = wood.ModulusMPa * solid.FlatSecondMoment[i];
         return Buckling.CriticalLoadN(solid.X, stiffness, solid.Form.Places.TopHandMm, solid.Form.Places.LowerHandMm);
     }
 
     // Theory L15: a strip across the blade is a cantilever from the spine, σ = 6m/t² with m = p·w²/2 and t = 2c. No place nearer the
     // edge is worse while the section stays convex: h(u) ≥ c(1 − u), and the moment falls as (1 − u)².
-    private static CaseResult EdgePress(PaddleSolid solid, StrokePressures pressures, Loads loads, WoodInUse wood)
+    private static CaseResult EdgePress(PaddleSolid solid, BladePressure pressure, Loads loads, WoodInUse wood)
     {
         double worst = 0, at = 0;
         for (var i = solid.Grid.FirstBladePlace; i < solid.Count; i++)
         {
             double slenderness = solid.HalfWidth[i] / solid.HalfThickness[i];
-            var stress = 0.75 * pressures.Hard.StrokePressureMPa(solid.X[i], loads.EdgePressN) * slenderness * slenderness;
+            var stress = 0.75 * pressure.StrokePressureMPa(solid.X[i], loads.EdgePressN, StrokePivots.HardMm) * slenderness * slenderness;
             if (stress > worst) (worst, at) = (stress, solid.X[i]);
         }
 

@@ -1,4 +1,3 @@
-using MathNet.Numerics.Integration;
 using Paddle.Design.Outline;
 
 namespace Paddle.Design.Stroke;
@@ -6,7 +5,7 @@ namespace Paddle.Design.Stroke;
 /// <summary>Each family's usual blade, summed once, so that it can be scaled to any area. Theory K6.</summary>
 internal static class FamilyTable
 {
-    private static readonly GaussLegendreRule Gauss = new(0, 1, 8);
+    private static readonly GaussRule Gauss = new(8);
 
     internal static IReadOnlyList<FamilyBlade> Blades { get; } = [.. BladeFamilies.All.Select(Sum)];
 
@@ -15,7 +14,7 @@ internal static class FamilyTable
         var shape = new BladeShape(
             family, family.DefaultLengthMm, family.DefaultWidthMm, family.DefaultWidestAt, family.DefaultFullness, null);
         var moments = new double[4];
-        foreach (var piece in BladeOutline.Draw(shape, 0, BladeShape.NominalShaftHalfWidthMm))
+        foreach (var piece in BladePlan.For(shape).Draw(0, BladeShape.NominalShaftHalfWidthMm))
         {
             for (var k = 0; k < Gauss.Abscissas.Length; k++)
             {
@@ -32,10 +31,13 @@ internal static class FamilyTable
 /// <summary>A family's usual blade: its sizes (mm) and ∫x^k dA over its face from the throat (mm^(k+2)).</summary>
 internal sealed record FamilyBlade(string Family, double LengthMm, double WidthMm, double M0, double M1, double M2, double M3)
 {
-    /// <summary>Centre of pressure (mm from the throat) of the blade scaled by <paramref name="scale"/>, pivot above the throat.</summary>
-    internal double CentreOfPressureMm(double scale, double pivotMm)
+    /// <summary>Centre of pressure (mm from the throat) of the blade stretched along and across, pivot above the throat.</summary>
+    /// <param name="along">Factor on its length.</param>
+    /// <param name="pivotMm">Distance of the stroke's pivot above the throat, mm.</param>
+    /// <remarks>A factor on the width changes all moments alike and drops out.</remarks>
+    internal double CentreOfPressureMm(double along, double pivotMm)
     {
-        double m0 = M0 * scale * scale, m1 = M1 * scale * scale * scale, m2 = M2 * Math.Pow(scale, 4), m3 = M3 * Math.Pow(scale, 5);
-        return (m3 + 2 * pivotMm * m2 + pivotMm * pivotMm * m1) / (m2 + 2 * pivotMm * m1 + pivotMm * pivotMm * m0);
+        double p = pivotMm / along;
+        return along * (M3 + 2 * p * M2 + p * p * M1) / (M2 + 2 * p * M1 + p * p * M0);
     }
 }

@@ -50,6 +50,9 @@ public sealed record StrokeFigures(
 /// <param name="LowerHandForceN">Force on the lower hand at the easy stroke's peak, N.</param>
 /// <param name="DragCoefficient">Steady drag coefficient.</param>
 /// <param name="ImmersionMm">Depth of water that covers it, mm.</param>
+/// <param name="TopHandForceAtEqualLengthN">
+/// Force on the top hand were the family drawn at this blade's length as well as its area: what its shape alone does, N.
+/// </param>
 public sealed record FamilyFigures(
     string Family,
     double LengthMm,
@@ -58,4 +61,5 @@ public sealed record FamilyFigures(
     double TopHandForceN,
     double LowerHandForceN,
     double DragCoefficient,
-    double ImmersionMm);
+    double ImmersionMm,
+    double TopHandForceAtEqualLengthN);

@@ -23,14 +23,14 @@ public static class StrokeStep
 
     /// <summary>The figures of a finished solid.</summary>
     /// <param name="form">What fixes the solid apart from its sizes.</param>
-    /// <param name="pressures">Water pressure on its blade.</param>
+    /// <param name="pressure">Water pressure on its blade.</param>
     /// <param name="loads">The forces.</param>
     /// <param name="mass">Its mass.</param>
-    public static StrokeFigures Of(PaddleForm form, StrokePressures pressures, Loads loads, MassProperties mass)
+    public static StrokeFigures Of(PaddleForm form, BladePressure pressure, Loads loads, MassProperties mass)
     {
         var places = form.Places;
-        var area = pressures.Touring.AreaMm2;
-        var centre = pressures.Touring.CentreOfPressureMm;
+        var area = pressure.AreaMm2;
+        var centre = pressure.CentreOfPressureMm(StrokePivots.TouringMm);
         var aspect = places.BladeMm * places.BladeMm / area;
         var drag = PlateDrag.Band(aspect);
         var hands = HandForces.Of(form, loads.TouringStrokeN, centre - places.ThroatMm);
@@ -66,8 +66,9 @@ public static class StrokeStep
         {
             var blade = FamilyTable.Blades[i];
             var scale = Math.Sqrt(areaMm2 / blade.M0);
-            double length = blade.LengthMm * scale, centre = blade.CentreOfPressureMm(scale, StrokePressures.TouringPivotMm);
+            double length = blade.LengthMm * scale, centre = blade.CentreOfPressureMm(scale, StrokePivots.TouringMm);
             var hands = HandForces.Of(form, loads.TouringStrokeN, centre);
+            var sameLength = blade.CentreOfPressureMm(form.Places.BladeMm / blade.LengthMm, StrokePivots.TouringMm);
             figures[i] = new(
                 blade.Family,
                 length,
@@ -76,7 +77,8 @@ public static class StrokeStep
                 hands.TopN,
                 hands.LowerN,
                 PlateDrag.Coefficient(length * length / areaMm2),
-                length * form.BendCosine);
+                length * form.BendCosine,
+                HandForces.Of(form, loads.TouringStrokeN, sameLength).TopN);
         }
 
         return figures;

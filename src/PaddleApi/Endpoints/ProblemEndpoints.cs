@@ -19,7 +19,7 @@ public static class ProblemEndpoints
         group.MapRead("/", List)
             .Describe("listProblemKinds", "All kinds of problem",
                 "Every kind of problem the service answers with: its address, its HTTP status, what it means and what to do.")
-            .ResponseExample("all", "All kinds", () => ProblemKinds.All);
+            .ResponseExample("all", "All kinds", () => new ProblemKindList(ProblemKinds.All));
         group.MapRead("/{slug}", Get)
             .Describe("getProblemKind", "One kind of problem", "What the member type of a problem leads to: what it means and what to do.")
             .Parameter("slug", "Last part of the problem's type.", "invalid-values")
@@ -28,7 +28,7 @@ public static class ProblemEndpoints
         return group;
     }
 
-    private static Ok<IReadOnlyList<ProblemKind>> List() => TypedResults.Ok(ProblemKinds.All);
+    private static Ok<ProblemKindList> List() => TypedResults.Ok(new ProblemKindList(ProblemKinds.All));
 
     private static Results<Ok<ProblemKind>, ProblemResult> Get(string slug) =>
         ProblemKinds.All.FirstOrDefault(kind => kind.Type == ProblemKinds.Root + slug) is { } found

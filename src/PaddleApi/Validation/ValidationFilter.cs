@@ -1,6 +1,7 @@
 using FluentValidation;
 using FluentValidation.Results;
 using PaddleApi.Contracts.Problems;
+using PaddleApi.Hosting.OpenApi;
 using PaddleApi.Hosting.Problems;
 
 namespace PaddleApi.Validation;
@@ -28,14 +29,17 @@ public static class Validated
     public static IServiceCollection AddValidation(this IServiceCollection services) =>
         services.AddValidatorsFromAssemblyContaining<Program>(ServiceLifetime.Singleton, includeInternalTypes: true);
 
-    /// <summary>Checks the body of an endpoint by its validator and documents the refusal.</summary>
+    /// <summary>Checks the body of an endpoint by its validator, and documents every way in which a body can be refused.</summary>
     /// <typeparam name="T">Type of the body.</typeparam>
     /// <param name="endpoint">The endpoint.</param>
     /// <returns>The same endpoint.</returns>
     public static RouteHandlerBuilder Validate<T>(this RouteHandlerBuilder endpoint)
         where T : class =>
         endpoint.AddEndpointFilter<ValidationFilter<T>>()
-            .Produces<Problem>(StatusCodes.Status422UnprocessableEntity, ProblemResult.MediaType);
+            .Refuses(ProblemKinds.MalformedJson)
+            .Refuses(ProblemKinds.TooLarge)
+            .Refuses(ProblemKinds.UnsupportedMediaType)
+            .Refuses(ProblemKinds.InvalidValues);
 
     /// <summary>The refusal of a request.</summary>
     /// <param name="failures">The rules that it broke.</param>

@@ -1,5 +1,4 @@
 using System.Globalization;
-using PaddleApi.Hosting.OpenApi;
 
 namespace PaddleApi.Hosting.Caching;
 

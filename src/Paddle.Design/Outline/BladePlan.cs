@@ -7,7 +7,7 @@ namespace Paddle.Design.Outline;
 /// tangent-continuous at the shaft, curvature-continuous at the widest point, has one maximum there, bends the other way only
 /// in the shoulder, and ends in a vertical tangent at the tip. Theory O4–O6.
 /// </summary>
-public static class BladeOutline
+public sealed class BladePlan
 {
     // A shoulder handle longer than this makes the shoulder bulge before it turns; found by looking at all families.
     private const double LongestShoulderHandle = 0.60;
@@ -15,51 +15,66 @@ public static class BladeOutline
     // How long the shaft's direction carries on into the shoulder: half the shoulder lets the blade flow out of the shaft.
     private const double ThroatHandle = 0.50;
 
-    /// <summary>Draws the blade.</summary>
+    private readonly BladeShape blade;
+    private readonly double handlePerRoot; // shoulder's end handle over √(half-width − shaft's half-width): keeps the curvature at the widest point
+    private readonly CubicBezier[] tail;   // from the widest point on, with the throat at 0
+
+    private BladePlan(BladeShape blade, double handlePerRoot, CubicBezier[] tail) =>
+        (this.blade, this.handlePerRoot, this.tail) = (blade, handlePerRoot, tail);
+
+    /// <summary>Works out all that does not depend on the shaft.</summary>
     /// <param name="blade">The blade; its sizes within the family's limits.</param>
+    public static BladePlan For(BladeShape blade)
+    {
+        if (blade.Offsets is not null) return new(blade, 0, []);
+        var family = blade.Family ?? throw new ArgumentException("A blade needs a family or offsets.", nameof(blade));
+        return family.Tail == TailKind.Rounded ? Rounded(blade, family) : Straight(blade, family);
+    }
+
+    /// <summary>Draws the blade.</summary>
     /// <param name="throatMm">x of the throat, mm.</param>
     /// <param name="shaftHalfWidthMm">Half-width of the shaft at the throat, mm.</param>
     /// <returns>Pieces from the throat to the tip.</returns>
-    public static CubicBezier[] Draw(BladeShape blade, double throatMm, double shaftHalfWidthMm)
+    public CubicBezier[] Draw(double throatMm, double shaftHalfWidthMm)
     {
         if (blade.Offsets is not null) return OffsetsOutline.Draw(blade, throatMm, shaftHalfWidthMm);
-        var family = blade.Family ?? throw new ArgumentException("A blade needs a family or offsets.", nameof(blade));
-        return family.Tail == TailKind.Rounded
-            ? DrawRounded(blade, family, throatMm, shaftHalfWidthMm)
-            : DrawStraight(blade, family, throatMm, shaftHalfWidthMm);
+        var pieces = new CubicBezier[tail.Length + 1];
+        pieces[0] = Shoulder(
+            throatMm,
+            shaftHalfWidthMm,
+            throatMm + blade.WidestAt * blade.LengthMm,
+            blade.HalfWidthMm,
+            handlePerRoot * Math.Sqrt(blade.HalfWidthMm - shaftHalfWidthMm));
+        for (var i = 0; i < tail.Length; i++) pieces[i + 1] = tail[i].ShiftedAlong(throatMm);
+        return pieces;
     }
 
-    private static CubicBezier[] DrawRounded(BladeShape blade, BladeFamily family, double throatMm, double shaftHalfWidthMm)
+    private static BladePlan Rounded(BladeShape blade, BladeFamily family)
     {
-        double half = blade.HalfWidthMm, shoulder = blade.WidestAt * blade.LengthMm, tail = blade.LengthMm - shoulder;
+        double half = blade.HalfWidthMm, widest = blade.WidestAt * blade.LengthMm, run = blade.LengthMm - widest;
         var rise = half - BladeShape.NominalShaftHalfWidthMm;
 
         // Theory O5: tail handles f (along) and g (down), as fractions; its area fraction is 0.5 + 0.3g + f(0.3 - 0.15g).
         double Reach(double g) => Math.Min(
             family.TailReach,
-            LongestShoulderHandle * shoulder / tail * Math.Sqrt((1 - g) * half / rise));
+            LongestShoulderHandle * widest / run * Math.Sqrt((1 - g) * half / rise));
         double Area(double g) => 0.5 + 0.3 * g + Reach(g) * (0.3 - 0.15 * g);
 
         var g = SolveRising(Area, blade.Fullness, 0.02, 0.97);
-        var f = Reach(g);
 
         // Theory O4: equal curvature at the widest point, (2/3)(W - ws)/(b ls)² = (2/3) W(1 - g)/(f lt)².
-        var tailHandle = f * tail;
-        var shoulderHandle = tailHandle * Math.Sqrt((half - shaftHalfWidthMm) / (half * (1 - g)));
-        double widest = throatMm + shoulder, tip = throatMm + blade.LengthMm;
-        return
-        [
-            Shoulder(throatMm, shaftHalfWidthMm, widest, half, shoulderHandle),
-            new(widest, half, widest + tailHandle, half, tip, g * half, tip, 0),
-        ];
+        var tailHandle = Reach(g) * run;
+        return new(
+            blade,
+            tailHandle / Math.Sqrt(half * (1 - g)),
+            [new(widest, half, widest + tailHandle, half, blade.LengthMm, g * half, blade.LengthMm, 0)]);
     }
 
-    private static CubicBezier[] DrawStraight(BladeShape blade, BladeFamily family, double throatMm, double shaftHalfWidthMm)
+    private static BladePlan Straight(BladeShape blade, BladeFamily family)
     {
-        double half = blade.HalfWidthMm, shoulder = blade.WidestAt * blade.LengthMm;
+        double half = blade.HalfWidthMm, widest = blade.WidestAt * blade.LengthMm, tip = blade.LengthMm;
         var rise = half - BladeShape.NominalShaftHalfWidthMm;
-        double widest = throatMm + shoulder, tip = throatMm + blade.LengthMm;
-        var sideEnd = throatMm + Math.Max(family.SideEnd, blade.WidestAt + 0.08) * blade.LengthMm;
+        var sideEnd = Math.Max(family.SideEnd, blade.WidestAt + 0.08) * blade.LengthMm;
         double side = sideEnd - widest, drop = family.SideDrop * half, endHalf = half - drop;
 
         // The side leaves the widest point level and ends 1.5 times as steep as its chord: it bends one way, gently.
@@ -67,29 +82,23 @@ public static class BladeOutline
         var fall = drop + endSlope * endHandle;
 
         // Theory O4 with the side's first handle h: κ = (2/3) fall/h² = (2/3)(W - ws)/(b ls)².
-        var nominalHandle = LongestShoulderHandle * shoulder;
-        var sideHandle = nominalHandle * Math.Sqrt(fall / rise);
+        var shoulderHandle = LongestShoulderHandle * widest;
+        var sideHandle = shoulderHandle * Math.Sqrt(fall / rise);
         var longest = 0.45 * side;
         if (sideHandle > longest)
         {
-            nominalHandle *= longest / sideHandle;
+            shoulderHandle *= longest / sideHandle;
             sideHandle = longest;
         }
 
-        var shoulderHandle = nominalHandle * Math.Sqrt((half - shaftHalfWidthMm) / rise);
         var sidePiece = new CubicBezier(
             widest, half, widest + sideHandle, half, sideEnd - endHandle, endHalf - endSlope * endHandle, sideEnd, endHalf);
 
-        // Theory O6: the tip's squareness q carries what is left of the asked area; the tip's area is linear enough in q to bracket.
+        // Theory O6: the tip's squareness q carries what is left of the asked area.
         var wanted = blade.Fullness * (tip - widest) * half - sidePiece.AreaUnder();
         double TipArea(double q) => Tip(sideEnd, endHalf, endSlope, tip, q).AreaUnder();
         var squareness = SolveRising(TipArea, wanted, 0.20, 0.92);
-        return
-        [
-            Shoulder(throatMm, shaftHalfWidthMm, widest, half, shoulderHandle),
-            sidePiece,
-            Tip(sideEnd, endHalf, endSlope, tip, squareness),
-        ];
+        return new(blade, shoulderHandle / Math.Sqrt(rise), [sidePiece, Tip(sideEnd, endHalf, endSlope, tip, squareness)]);
     }
 
     private static CubicBezier Shoulder(double throat, double shaftHalf, double widest, double half, double endHandle) =>
