@@ -159,8 +159,10 @@ public sealed record DesignBalance(
 /// <summary>A limit that holds the design where it is.</summary>
 /// <param name="Id">The limit: a size's name with min or max, an aim, or a rule of shape.</param>
 /// <param name="Unit">Unit in which it is loosened; empty for a pure number.</param>
-/// <param name="GainGPerUnit">Mass that loosening it by one unit would save, g.</param>
-public sealed record DesignBindingLimit(string Id, string Unit, [property: JsonConverter(typeof(ThreeDigits))] double GainGPerUnit);
+/// <param name="Gain">What loosening it by one unit would gain.</param>
+/// <param name="GainUnit">Unit of the gain: grams saved; or, while an aim is missed, how far that aim would be helped.</param>
+public sealed record DesignBindingLimit(
+    string Id, string Unit, [property: JsonConverter(typeof(ThreeDigits))] double Gain, string GainUnit);
 
 /// <summary>Every load case.</summary>
 /// <param name="Cases">One result for each case.</param>

@@ -117,7 +117,7 @@ public static class DesignResponses
             balance.OffsetMm,
             balance.ToleranceMm,
             balance.Achieved,
-            Map(balance.BindingLimits, limit => new DesignBindingLimit(limit.Id, limit.Unit, limit.GainGPerUnit)),
+            Map(balance.BindingLimits, limit => new DesignBindingLimit(limit.Id, limit.Unit, limit.Gain, limit.GainUnit)),
             balance.Advice);
     }
 

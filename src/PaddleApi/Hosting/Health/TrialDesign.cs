@@ -19,7 +19,7 @@ public static class TrialDesign
     {
         for (var run = 0; run < Runs; run++)
         {
-            var massG = PaddleDesigner.Design(Specification()).Mass.MassG;
+            var massG = PaddleDesigner.Design(Specification()).Mass.TotalG;
             if (massG is not (> 200 and < 2000))
             {
                 throw new InvalidOperationException($"The trial design weighs {massG} g.");
