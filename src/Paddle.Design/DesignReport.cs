@@ -1,4 +1,5 @@
 using Paddle.Design.Balance;
+using Paddle.Design.Checks;
 using Paddle.Design.Outline;
 using Paddle.Design.Solid;
 using Paddle.Design.Strength;
@@ -30,32 +31,3 @@ public sealed record DesignReport(
     StrokeFigures Stroke,
     IReadOnlyList<DesignCheck> Checks,
     IReadOnlyList<Caution> Cautions);
-
-/// <summary>How a check came out.</summary>
-public enum CheckStatus
-{
-    /// <summary>Within its limit.</summary>
-    Pass,
-
-    /// <summary>Worth a look.</summary>
-    Warn,
-
-    /// <summary>Outside its limit.</summary>
-    Fail,
-}
-
-/// <summary>One figure held against its limit.</summary>
-/// <param name="Id">Name of the check.</param>
-/// <param name="Status">How it came out.</param>
-/// <param name="Value">The figure.</param>
-/// <param name="Limit">Its limit.</param>
-/// <param name="Unit">Unit of both.</param>
-/// <param name="Message">What it means, in plain words.</param>
-/// <param name="Source">Where the limit comes from.</param>
-public sealed record DesignCheck(string Id, CheckStatus Status, double Value, double Limit, string Unit, string Message, string Source);
-
-/// <summary>Something that can hurt, and how not to be hurt.</summary>
-/// <param name="Id">Name of the caution.</param>
-/// <param name="Text">The caution.</param>
-/// <param name="Source">Where it comes from.</param>
-public sealed record Caution(string Id, string Text, string Source);

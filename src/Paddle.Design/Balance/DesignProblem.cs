@@ -79,7 +79,7 @@ internal sealed class DesignProblem
     {
         var nodes = Nodes(
             form, around ?? TypicalSizes(pinned), wood, loads, aims.MinimumSafetyFactor * strengthReserve * (1 + StationMargin));
-        var target = form.AlongShaftMm(aims.BalanceAt == BalanceAim.LowerHand ? form.Places.LowerHandMm : form.Places.ThroatMm);
+        var target = BalanceTarget.Mm(form, aims);
         var problem = new DesignProblem(nodes, aims, wood.DensityKgM3 * 1e-6, target, ShapeRow.For(pinned));
         problem.SetLimits(pinned);
         return problem;

@@ -8,7 +8,7 @@ namespace Paddle.Design.Balance;
 internal sealed class SizeSolver
 {
     private const int N = DesignProblem.N;
-    private const int Groups = 4;
+    internal const int Groups = 4;
     private const int M = N + Groups;
     private const int MostSteps = 40;
 
@@ -19,7 +19,7 @@ internal sealed class SizeSolver
     private const double FarFromBinding = 1.0;
 
     // Grams that one unit of a broken aim costs: far above what any aim gains in wood, and each aim far above the next.
-    private static readonly double[] Penalty = [3e5, 3e4, 5e3, 5e2];
+    private static readonly double[] Penalties = [3e5, 3e4, 5e3, 5e2];
 
     private readonly DesignProblem problem;
     private readonly QuadraticProgram program = new(M);
@@ -48,6 +48,26 @@ internal sealed class SizeSolver
     /// <summary>How often the problem was evaluated.</summary>
     internal int Evaluations { get; private set; }
 
+    /// <summary>The foremost group of aims that had to give way, or -1.</summary>
+    internal int MissedGroup
+    {
+        get
+        {
+            for (var g = 0; g < Groups; g++)
+            {
+                if (step[N + g] > 1e-4) return g;
+            }
+
+            return -1;
+        }
+    }
+
+    /// <summary>Whether every load case reached its safety factor.</summary>
+    internal bool StrengthReached => step[N + (int)LimitGroup.Strength] <= 1e-4;
+
+    /// <summary>Grams that one unit of a broken aim of a group costs.</summary>
+    internal static double Penalty(int group) => Penalties[group];
+
     /// <summary>Solves the problem from <paramref name="v"/>, which receives the sizes.</summary>
     internal static SizeSolver Solve(DesignProblem problem, Span<double> v)
     {
@@ -68,7 +88,7 @@ internal sealed class SizeSolver
         }
 
         var merit = problem.MassG;
-        for (var g = 0; g < Groups; g++) merit += Penalty[g] * worst[g];
+        for (var g = 0; g < Groups; g++) merit += Penalties[g] * worst[g];
         return merit;
     }
 
@@ -136,7 +156,7 @@ internal sealed class SizeSolver
         for (var g = 0; g < Groups; g++)
         {
             hessian[(N + g) * M + N + g] = 1;
-            gradient[N + g] = Penalty[g];
+            gradient[N + g] = Penalties[g];
         }
 
         rowTotal = 0;
@@ -201,7 +221,7 @@ internal sealed class SizeSolver
         }
 
         var drop = 0.0;
-        for (var g = 0; g < Groups; g++) drop += Penalty[g] * (before[g] - after[g]);
+        for (var g = 0; g < Groups; g++) drop += Penalties[g] * (before[g] - after[g]);
         for (var k = 0; k < N; k++) drop -= problem.MassGradient[k] * step[k];
         return drop;
     }

@@ -3,7 +3,7 @@ using MathNet.Numerics.Interpolation;
 namespace Paddle.Design.Outline;
 
 /// <summary>Fairs a maker's table of offsets with a monotone, shape-preserving spline (PCHIP), as exact Béziers. Theory O7.</summary>
-internal static class OffsetsOutline
+public static class OffsetsOutline
 {
     /// <summary>Draws the blade through every offset; a table that ends in zero half-breadth gets a round tip.</summary>
     internal static CubicBezier[] Draw(BladeShape blade, double throatMm, double shaftHalfWidthMm)
@@ -19,7 +19,7 @@ internal static class OffsetsOutline
     }
 
     /// <summary>The widest full width in the table, mm, and where it lies as a fraction of the blade.</summary>
-    internal static (double WidthMm, double WidestAt) Widest(IReadOnlyList<Offset> offsets)
+    public static (double WidthMm, double WidestAt) Widest(IReadOnlyList<Offset> offsets)
     {
         var widest = offsets.MaxBy(offset => offset.HalfBreadthMm);
         return (2 * widest.HalfBreadthMm, widest.XMm / offsets[^1].XMm);

@@ -36,6 +36,9 @@ public sealed record PaddleForm(PaddlePlaces Places, GripShape Grip, BladeShape 
     public double AlongShaftMm(double xMm) =>
         xMm <= Places.ThroatMm ? xMm : Places.ThroatMm + (xMm - Places.ThroatMm) * BendCosine;
 
+    /// <summary>The places that a report prints: no more than 10 mm apart, and one at every knot.</summary>
+    public StationGrid PrintedGrid() => StationGrid.Printed(Lengths, Blade.WidestAt, 10);
+
     /// <summary>The outline for given shaft widths.</summary>
     public HalfBreadthCurve Outline(PaddleSizes sizes) => PaddleOutline.Draw(Places, Grip, Blade, sizes.ShaftWidthMm, sizes.UpperWidthMm);
 }

@@ -12,6 +12,31 @@ public sealed record Flex(double BenchFlexMm, double TipDeflectionMm, double Fir
     // Form factor of shear: 6/5 of a rectangle; an ellipse has 10/9. Shear is under 1 % of the flex, so one figure serves.
     internal const double ShearForm = 1.2;
 
+    /// <summary>Flex of a solid.</summary>
+    /// <param name="fine">The solid on a Gauss grid, for the deflections.</param>
+    /// <param name="stations">The solid at close places, for the frequency.</param>
+    /// <param name="centreOfPressureMm">Where the bench load hangs, mm.</param>
+    /// <param name="wood">The wood.</param>
+    public static Flex Of(PaddleSolid fine, PaddleSolid stations, double centreOfPressureMm, WoodInUse wood)
+    {
+        var (bench, tip) = Deflections(fine, centreOfPressureMm, wood);
+        return new(bench, tip, FrequencyHz(stations, wood));
+    }
+
+    private static double FrequencyHz(PaddleSolid stations, WoodInUse wood)
+    {
+        Span<double> mass = stackalloc double[stations.Count];
+        Span<double> stiffness = stackalloc double[stations.Count];
+        for (var i = 0; i < stations.Count; i++)
+        {
+            var section = stations.Section(i);
+            mass[i] = wood.DensityKgM3 * 1e-9 * section.AreaMm2;
+            stiffness[i] = wood.ModulusMPa * section.FlatSecondMomentMm4;
+        }
+
+        return FreeVibration.FirstFrequencyHz(stations.X, mass, stiffness);
+    }
+
     /// <summary>Bench flex and tip deflection by virtual work. Theory L12.</summary>
     /// <param name="fine">The solid on a Gauss grid.</param>
     /// <param name="centreOfPressureMm">Where the load hangs, mm.</param>

@@ -1,6 +1,6 @@
 namespace Paddle.Design.Stroke;
 
-/// <summary>What the paddle does in the water and to the joints. Theory H1–H8.</summary>
+/// <summary>What the paddle does in the water and to the joints. Theory K1–K6.</summary>
 /// <param name="BladeAreaCm2">Area of one face of the blade, cm².</param>
 /// <param name="AspectRatio">Blade length squared over area.</param>
 /// <param name="CentreOfPressureMm">Resultant of an easy stroke's pressure, mm from the top of the grip.</param>

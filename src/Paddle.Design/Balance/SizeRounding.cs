@@ -1,0 +1,130 @@
+namespace Paddle.Design.Balance;
+
+/// <summary>Rounds solved sizes to what a caliper shows, without crossing a limit. Theory B7.</summary>
+/// <remarks>
+/// Sizes move by less than 0.1 mm, where the problem's own straight-line model is exact enough: begin with every size rounded up,
+/// then walk the lattice down one size at a time, then by exchanges between two, while mass and broken limits together fall.
+/// </remarks>
+internal static class SizeRounding
+{
+    /// <summary>Step of the lattice, mm.</summary>
+    internal const double StepMm = 0.1;
+
+    private const int N = DesignProblem.N;
+
+    /// <summary>Rounds <paramref name="v"/>, at which <paramref name="problem"/> was last evaluated.</summary>
+    internal static void Round(DesignProblem problem, Span<double> v)
+    {
+        Span<double> change = stackalloc double[N];
+        Span<int> free = stackalloc int[N];
+        var freeCount = 0;
+        for (var k = 0; k < N; k++)
+        {
+            change[k] = 0;
+            if (problem.High[k] - problem.Low[k] < StepMm) continue;
+            free[freeCount++] = k;
+            change[k] = Math.Ceiling(v[k] / StepMm - 1e-6) * StepMm - v[k];
+        }
+
+        Span<int> near = stackalloc int[DesignProblem.MaxRows];
+        var model = new LatticeModel(problem, v, near[..NearRows(problem, near)]);
+        free = free[..freeCount];
+        var merit = model.Merit(change);
+        for (var sweep = 0; sweep < 6 && Improve(model, free, change, ref merit); sweep++)
+        {
+        }
+
+        for (var k = 0; k < N; k++)
+        {
+            if (problem.High[k] - problem.Low[k] >= StepMm) v[k] = Math.Round((v[k] + change[k]) / StepMm) * StepMm;
+        }
+
+        Tidy(v);
+    }
+
+    private static bool Improve(in LatticeModel model, ReadOnlySpan<int> free, Span<double> change, ref double merit)
+    {
+        var improved = false;
+        foreach (var a in free)
+        {
+            improved |= Try(model, change, ref merit, a, -StepMm, a, 0) || Try(model, change, ref merit, a, StepMm, a, 0);
+        }
+
+        if (improved) return true;
+        foreach (var a in free)
+        {
+            foreach (var b in free)
+            {
+                if (a != b) improved |= Try(model, change, ref merit, a, -StepMm, b, StepMm);
+            }
+        }
+
+        return improved;
+    }
+
+    private static bool Try(in LatticeModel model, Span<double> change, ref double merit, int a, double stepA, int b, double stepB)
+    {
+        change[a] += stepA;
+        change[b] += stepB;
+        if (model.Allows(change, a) && model.Allows(change, b))
+        {
+            var trial = model.Merit(change);
+            if (trial < merit - 1e-9)
+            {
+                merit = trial;
+                return true;
+            }
+        }
+
+        change[a] -= stepA;
+        change[b] -= stepB;
+        return false;
+    }
+
+    // Rows that a move of a few tenths could break.
+    private static int NearRows(DesignProblem problem, Span<int> near)
+    {
+        var count = 0;
+        for (var r = 0; r < problem.RowCount; r++)
+        {
+            var reach = 0.0;
+            for (var k = 0; k < N; k++) reach += Math.Abs(problem.RowGradients[r * N + k]);
+            if (problem.Rows[r] < 0.3 * reach) near[count++] = r;
+        }
+
+        return count;
+    }
+
+    // 27.3 and not 27.299999999999997.
+    private static void Tidy(Span<double> v)
+    {
+        for (var k = 0; k < N; k++) v[k] = Math.Round(v[k], 6);
+    }
+
+    private readonly ref struct LatticeModel(DesignProblem problem, ReadOnlySpan<double> at, ReadOnlySpan<int> near)
+    {
+        private readonly ReadOnlySpan<double> at = at;
+        private readonly ReadOnlySpan<int> near = near;
+
+        internal bool Allows(ReadOnlySpan<double> change, int k) =>
+            at[k] + change[k] >= problem.Low[k] - 1e-6 && at[k] + change[k] <= problem.High[k] + 1e-6;
+
+        internal double Merit(ReadOnlySpan<double> change)
+        {
+            Span<double> worst = stackalloc double[SizeSolver.Groups];
+            worst.Clear();
+            var merit = 0.0;
+            for (var k = 0; k < N; k++) merit += problem.MassGradient[k] * change[k];
+            foreach (var r in near)
+            {
+                var value = problem.Rows[r];
+                for (var k = 0; k < N; k++) value += problem.RowGradients[r * N + k] * change[k];
+                ref var depth = ref worst[(int)problem.Limits[r].Group];
+                depth = Math.Max(depth, -value);
+            }
+
+            for (var g = 0; g < worst.Length; g++) merit += SizeSolver.Penalty(g) * worst[g];
+            return merit;
+        }
+    }
+}

@@ -1,0 +1,160 @@
+using Paddle.Design.Balance;
+using Paddle.Design.Solid;
+using Paddle.Design.Strength;
+using Paddle.Design.Wood;
+
+namespace Paddle.Design.Checks;
+
+/// <summary>Holds a finished design against every limit that its user would ask about.</summary>
+internal static class DesignChecks
+{
+    private const string Asked = "the limit asked for in the request";
+    private const string Practice = "common practice, no source";
+
+    // A dry film of 6 coats less what is sanded off, per face area: 33 g on 0.16 m² (shop arithmetic from maker sheets' coverage).
+    private const double VarnishGPerCm2 = 33.0 / 1600;
+
+    internal static IReadOnlyList<DesignCheck> Of(
+        PaddleForm form,
+        PaddleSizes sizes,
+        WoodInUse wood,
+        Loads loads,
+        Aims aims,
+        MassProperties mass,
+        StrengthCheck strength,
+        Flex flex,
+        StrokePressures pressures)
+    {
+        var checks = new List<DesignCheck>(24);
+        AddBalance(checks, form, aims, mass, pressures);
+        AddStrength(checks, aims, strength, wood, loads);
+        AddFlex(checks, aims, flex);
+        AddMass(checks, aims, mass, wood);
+        AddShape(checks, form, sizes);
+        AddWood(checks, wood);
+        return checks;
+    }
+
+    private static void AddBalance(
+        List<DesignCheck> checks, PaddleForm form, Aims aims, MassProperties mass, StrokePressures pressures)
+    {
+        var target = BalanceTarget.Mm(form, aims);
+        var offset = mass.CentreOfMassMm - target;
+        checks.Add(AtMost(
+            "balance.offset", Math.Abs(offset), aims.BalanceToleranceMm, "mm", CheckStatus.Fail, Asked, "Balances where asked.",
+            offset < 0 ? "Grip-heavy: it balances above the aim." : "Blade-heavy: it balances below the aim."));
+
+        var varnish = VarnishGPerCm2 * mass.BladeSurfaceCm2;
+        var shift = varnish * (pressures.Touring.CentroidMm - mass.CentreOfMassMm) / (mass.TotalG + varnish);
+        checks.Add(AtMost(
+            "balance.after-varnish", Math.Abs(offset + shift), aims.BalanceToleranceMm, "mm", CheckStatus.Warn,
+            "33 g of dry varnish on 0.16 m2 of blade: coverage of maker sheets, 6 coats; no measured source",
+            "Still in tolerance with six coats of varnish on the blade.",
+            "Bare wood is what is balanced here: six coats of varnish on the blade carry the balance point towards the tip."));
+    }
+
+    private static void AddStrength(
+        List<DesignCheck> checks, Aims aims, StrengthCheck strength, WoodInUse wood, Loads loads)
+    {
+        foreach (var result in strength.Cases)
+        {
+            checks.Add(AtLeast(
+                "strength." + LoadCases.Id(result.Case), result.SafetyFactor, aims.MinimumSafetyFactor, "", CheckStatus.Fail,
+                LoadCases.Source(result.Case), "Strong enough.", "Weaker than the safety factor asked for."));
+        }
+
+        checks.Add(AtLeast(
+            "strength.shaft-buckling", strength.BucklingLoadN / loads.PushOffAxialN, 3, "", CheckStatus.Warn,
+            "Euler column between the hands; factor of 3 is the service's own", "The shaft is far from buckling.",
+            "Pushing off could buckle the shaft."));
+
+        const double WetPercent = 18;
+        if (wood.MoisturePercent >= WetPercent || WoodCatalogue.Find(wood.SpeciesId) is not { } species) return;
+        var wet = MoistureAdjustment.ModulusOfRuptureMPa(species, WetPercent)
+            / MoistureAdjustment.ModulusOfRuptureMPa(species, wood.MoisturePercent);
+        checks.Add(AtLeast(
+            "strength.soaked", strength.Governing.SafetyFactor * wet, 1, "", CheckStatus.Warn,
+            "Wood Handbook eq. 5-3 at 18 % moisture", "Holds when the wood has taken up water to 18 %.",
+            "Wet wood (18 %) would be loaded beyond its 5th-percentile strength: keep the finish sound."));
+    }
+
+    private static void AddFlex(List<DesignCheck> checks, Aims aims, Flex flex)
+    {
+        if (aims.LeastBenchFlexMm is { } least)
+        {
+            checks.Add(AtLeast(
+                "flex.least", flex.BenchFlexMm, least, "mm", CheckStatus.Fail, Asked, "Gives enough.", "Stiffer than asked for."));
+        }
+
+        if (aims.MostBenchFlexMm is { } most)
+        {
+            checks.Add(AtMost(
+                "flex.most", flex.BenchFlexMm, most, "mm", CheckStatus.Fail, Asked, "Stiff enough.", "Gives more than asked for."));
+        }
+    }
+
+    private static void AddMass(List<DesignCheck> checks, Aims aims, MassProperties mass, WoodInUse wood)
+    {
+        if (aims.MaximumMassG is { } most)
+        {
+            checks.Add(AtMost(
+                "mass.most", mass.TotalG, most, "g", CheckStatus.Fail, Asked, "Light enough.", "Heavier than asked for."));
+        }
+
+        checks.Add(AtMost(
+            "mass.floats", wood.DensityKgM3, 1000, "kg/m3", CheckStatus.Fail, "density of fresh water", "Floats.", "Would sink."));
+        checks.Add(AtMost(
+            "mass.usual", mass.TotalG, 1000, "g", CheckStatus.Warn, Practice, "Of a usual weight.",
+            "Heavier than most people like for a day: a lighter wood, a smaller blade or a lower hard stroke would help."));
+    }
+
+    private static void AddShape(List<DesignCheck> checks, PaddleForm form, PaddleSizes sizes)
+    {
+        const string HandSource = "28-40 mm accepted, 30-40 mm rated best: Kong and Lowe 2005, Int J Ind Ergon 35:495-507 (abstract)";
+        var grip = EllipsePerimeterMm(sizes.ShaftWidthMm, sizes.ShaftThicknessMm) / Math.PI;
+        checks.Add(AtLeast(
+            "hand.shaft-least", grip, 27.5, "mm", CheckStatus.Warn, HandSource, "Fills the lower hand.", "Thin in the lower hand."));
+        checks.Add(AtMost(
+            "hand.shaft-most", grip, 40, "mm", CheckStatus.Warn, HandSource, "The lower hand closes round it.", "Thick in the lower hand."));
+        checks.Add(AtMost(
+            "shape.shaft-oval", Math.Max(sizes.ShaftThicknessMm / sizes.ShaftWidthMm, sizes.ShaftWidthMm / sizes.ShaftThicknessMm),
+            SizeLimits.MostOval + 0.005, "", CheckStatus.Warn, Practice, "Round to gently oval.", "More oval than usual."));
+
+        if (form.Blade.Family is not { } family) return;
+        AddUsual(checks, "shape.blade-length", form.Blade.LengthMm, family.UsualLengthMm, family.Name);
+        AddUsual(checks, "shape.blade-width", form.Blade.WidthMm, family.UsualWidthMm, family.Name);
+    }
+
+    private static void AddUsual(List<DesignCheck> checks, string id, double value, Outline.Range usual, string family)
+    {
+        var limit = value < usual.Min ? usual.Min : usual.Max;
+        var status = usual.Contains(value) ? CheckStatus.Pass : CheckStatus.Warn;
+        checks.Add(new(
+            id, status, value, limit, "mm", status == CheckStatus.Pass ? "Usual for the family." : $"Unusual for a {family.ToLowerInvariant()}.", Practice));
+    }
+
+    private static void AddWood(List<DesignCheck> checks, WoodInUse wood)
+    {
+        checks.Add(AtMost(
+            "wood.slope-of-grain", wood.SlopeOfGrain, WoodSafety.WarnSlopeOfGrain, "", CheckStatus.Warn, WoodSafety.SlopeOfGrainSource,
+            "Straight enough.", "Grain runs out: look again at the shaft and the throat, and take a straighter board if you can."));
+        if (WoodCatalogue.Find(wood.SpeciesId) is not { } species) return;
+        var status = species.Suitability == Suitability.Caution ? CheckStatus.Warn : CheckStatus.Pass;
+        checks.Add(new("wood.suitability", status, 0, 0, "", species.SuitabilityReason, Practice));
+    }
+
+    /// <summary>Perimeter of an ellipse, mm. Source: Ramanujan's second approximation.</summary>
+    private static double EllipsePerimeterMm(double width, double thickness)
+    {
+        double a = width / 2, b = thickness / 2, h = (a - b) * (a - b) / ((a + b) * (a + b));
+        return Math.PI * (a + b) * (1 + 3 * h / (10 + Math.Sqrt(4 - 3 * h)));
+    }
+
+    private static DesignCheck AtMost(
+        string id, double value, double limit, string unit, CheckStatus otherwise, string source, string good, string bad) =>
+        value <= limit ? new(id, CheckStatus.Pass, value, limit, unit, good, source) : new(id, otherwise, value, limit, unit, bad, source);
+
+    private static DesignCheck AtLeast(
+        string id, double value, double limit, string unit, CheckStatus otherwise, string source, string good, string bad) =>
+        value >= limit ? new(id, CheckStatus.Pass, value, limit, unit, good, source) : new(id, otherwise, value, limit, unit, bad, source);
+}

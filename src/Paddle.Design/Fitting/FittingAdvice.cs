@@ -1,0 +1,105 @@
+namespace Paddle.Design.Fitting;
+
+/// <summary>A value with the band in which it lies for two people in three (± one standard error), mm.</summary>
+/// <param name="Value">Value, mm.</param>
+/// <param name="Low">Value less one standard error, mm.</param>
+/// <param name="High">Value plus one standard error, mm.</param>
+public readonly record struct ValueBand(double Value, double Low, double High);
+
+/// <summary>One method that applied to the person.</summary>
+/// <param name="Id">Method.</param>
+/// <param name="Quantity">Quantity it gives, such as <c>handSpacingMm</c>.</param>
+/// <param name="ValueMm">Its value, mm.</param>
+/// <param name="StandardErrorMm">Its standard error, mm.</param>
+/// <param name="Source">Its source.</param>
+/// <param name="Role"><c>used</c>, <c>combined</c>, <c>check</c>, <c>beside</c> or <c>cap</c>.</param>
+/// <param name="Group">For overall length: <c>long-reach</c>, <c>seated</c>, <c>cap</c> or <c>service</c>.</param>
+/// <param name="Weight">For a combined estimate: its weight, 0 to 1.</param>
+public sealed record MethodResult(
+    string Id,
+    string Quantity,
+    double ValueMm,
+    double StandardErrorMm,
+    string Source,
+    string Role,
+    string? Group = null,
+    double? Weight = null);
+
+/// <summary>How far the trade's length rules lie apart.</summary>
+/// <param name="UsedId">The method used.</param>
+/// <param name="LongReachMm">Mean of the long-reach rules that applied, mm, or null.</param>
+/// <param name="SeatedMm">Mean of the seated rules that applied, mm, or null.</param>
+/// <param name="SpreadMm">Longest less shortest of all rules that applied, mm.</param>
+/// <param name="Flagged">Whether the spread is above 100 mm.</param>
+public sealed record RuleSpread(string UsedId, double? LongReachMm, double? SeatedMm, double SpreadMm, bool Flagged);
+
+/// <summary>What the water model says of the blade chosen; low and high stand for the low and high drag coefficient.</summary>
+/// <param name="Demand">Pull, slip and area the outing asks for.</param>
+/// <param name="TargetAreaMm2">Area asked for after the trade's limits, mm².</param>
+/// <param name="BladeAreaMm2">Area of the blade chosen, mm².</param>
+/// <param name="DragCoefficientLow">Fully submerged plate of the blade's proportions.</param>
+/// <param name="DragCoefficientHigh">Plate in a shallow flume.</param>
+/// <param name="SlipAtLowCoefficientMS">Slip with the low coefficient, m/s (the larger slip).</param>
+/// <param name="SlipAtHighCoefficientMS">Slip with the high coefficient, m/s.</param>
+/// <param name="EfficiencyAtLowCoefficient">Froude efficiency with the low coefficient, 0 to 1.</param>
+/// <param name="EfficiencyAtHighCoefficient">Froude efficiency with the high coefficient, 0 to 1.</param>
+/// <param name="StrokesPerDay">Strokes in a day of this outing.</param>
+public sealed record BladeInWater(
+    StrokeDemand Demand,
+    double TargetAreaMm2,
+    double BladeAreaMm2,
+    double DragCoefficientLow,
+    double DragCoefficientHigh,
+    double SlipAtLowCoefficientMS,
+    double SlipAtHighCoefficientMS,
+    double EfficiencyAtLowCoefficient,
+    double EfficiencyAtHighCoefficient,
+    double StrokesPerDay);
+
+/// <summary>Another paddle that would also do.</summary>
+/// <param name="Id">Name of the alternative, such as <c>shallower-water</c>.</param>
+/// <param name="Reason">When to choose it.</param>
+/// <param name="Design">Its design.</param>
+public sealed record FittingAlternative(string Id, string Reason, SuggestedDesign Design);
+
+/// <summary>Something to take care of.</summary>
+/// <param name="Id">Name of the caution.</param>
+/// <param name="Text">What to mind, in plain words.</param>
+/// <param name="Source">Its source.</param>
+public sealed record FittingCaution(string Id, string Text, string Source);
+
+/// <summary>The answer to a fitting.</summary>
+/// <param name="OverallLengthMm">Overall length with its band, mm.</param>
+/// <param name="HandSpacingMm">Hand spacing with its band, mm.</param>
+/// <param name="FreeboardMm">Clear shaft between lower hand and throat, mm.</param>
+/// <param name="Blade">Blade chosen.</param>
+/// <param name="Shaft">Shaft section that fits the hand.</param>
+/// <param name="Grip">Grip that fits the hand and the wrist.</param>
+/// <param name="Immersion">Blade against depth.</param>
+/// <param name="Water">Area, slip and efficiency.</param>
+/// <param name="Methods">Every method that applied.</param>
+/// <param name="Spread">How far the length rules lie apart.</param>
+/// <param name="Reasons">Why, in plain words.</param>
+/// <param name="Alternatives">Two other paddles.</param>
+/// <param name="Cautions">What to mind.</param>
+/// <param name="Design">The design to ask for.</param>
+public sealed record FittingAdvice(
+    ValueBand OverallLengthMm,
+    ValueBand HandSpacingMm,
+    double FreeboardMm,
+    ChosenBlade Blade,
+    ShaftSection Shaft,
+    GripSize Grip,
+    ImmersionAdvice Immersion,
+    BladeInWater Water,
+    IReadOnlyList<MethodResult> Methods,
+    RuleSpread Spread,
+    IReadOnlyList<string> Reasons,
+    IReadOnlyList<FittingAlternative> Alternatives,
+    IReadOnlyList<FittingCaution> Cautions,
+    SuggestedDesign Design);
+
+/// <summary>Either an answer or the reasons for a refusal, never both.</summary>
+/// <param name="Advice">The answer, or null when refused.</param>
+/// <param name="Refusals">Why refused; empty when answered.</param>
+public sealed record FittingOutcome(FittingAdvice? Advice, IReadOnlyList<InputRefusal> Refusals);

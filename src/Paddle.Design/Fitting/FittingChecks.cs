@@ -1,0 +1,221 @@
+namespace Paddle.Design.Fitting;
+
+/// <summary>Refuses people, boats and waters that cannot be, and warns where two measurements sit badly together.</summary>
+public static class FittingChecks
+{
+    /// <summary>Lowest body mass over stature squared accepted, kg/m² (assumption, no source: below any walking adult).</summary>
+    public const double LowestMassIndex = 11;
+
+    /// <summary>Highest body mass over stature squared accepted, kg/m² (assumption, no source).</summary>
+    public const double HighestMassIndex = 70;
+
+    /// <summary>Lowest cadence accepted, strokes a minute (assumption, no source).</summary>
+    public const double LowestStrokesPerMinute = 20;
+
+    /// <summary>Highest cadence accepted, strokes a minute. Source: elite dragon-boat racing reaches 80 to 90 (Ho, Smith and O'Meara 2009); margin assumed.</summary>
+    public const double HighestStrokesPerMinute = 110;
+
+    private static readonly MeasurementInstruction[] Body =
+    [
+        MeasurementCatalogue.HandSpacing, MeasurementCatalogue.Stature, MeasurementCatalogue.SittingHeight, MeasurementCatalogue.ShoulderBreadth,
+        MeasurementCatalogue.ArmSpan, MeasurementCatalogue.HandLength, MeasurementCatalogue.HandBreadth, MeasurementCatalogue.BodyMass,
+    ];
+
+    /// <summary>Check a request.</summary>
+    /// <param name="request">The request.</param>
+    /// <returns>Refusals (empty when the request can be answered) and cautions about doubtful measurements.</returns>
+    public static (IReadOnlyList<InputRefusal> Refusals, IReadOnlyList<FittingCaution> Cautions) Check(FittingRequest request)
+    {
+        ArgumentNullException.ThrowIfNull(request);
+        if (request.Paddler is not { } paddler)
+        {
+            return ([Missing("/paddler")], []);
+        }
+
+        var refusals = Ranges(request, paddler).ToList();
+        if (paddler is { HandSpacingMm: null, ArmSpanMm: null, StatureMm: null })
+        {
+            refusals.Add(Missing("/paddler"));
+        }
+
+        if (refusals.Count > 0)
+        {
+            return (refusals, []);
+        }
+
+        var pairs = Pairs(paddler).ToList();
+        refusals.AddRange(pairs.Where(p => p.Apart > HandSpacingMethods.RefusalStandardErrors).Select(Contradiction));
+        refusals.AddRange(MassIndex(paddler));
+        var cautions = pairs.Where(p => p.Apart > HandSpacingMethods.WarningStandardErrors).Select(Doubt)
+            .Concat(Extrapolations(paddler))
+            .ToList();
+        return (refusals, cautions);
+    }
+
+    private static InputRefusal Missing(string jsonPointer) => new(
+        jsonPointer,
+        "Nothing here gives a hand spacing. Measure it with a bar on the head (best), or give the arm span, or the stature.",
+        MeasureInstead: [MeasurementCatalogue.HandSpacing.Id, MeasurementCatalogue.ArmSpan.Id, MeasurementCatalogue.Stature.Id]);
+
+    private static IEnumerable<InputRefusal> Ranges(FittingRequest request, PaddlerMeasurements paddler)
+    {
+        double?[] values =
+        [
+            paddler.HandSpacingMm, paddler.StatureMm, paddler.SittingHeightMm, paddler.ShoulderBreadthMm,
+            paddler.ArmSpanMm, paddler.HandLengthMm, paddler.HandBreadthMm, paddler.BodyMassKg,
+        ];
+        var found = Body.Zip(values, (instruction, value) => InRange("/paddler/", instruction, value)).ToList();
+        found.Add(Seat(request.Seat?.HeightAboveWaterMm));
+        found.Add(InRange("/water/", MeasurementCatalogue.WaterDepth, request.Water?.DepthMm));
+        found.Add(InputRefusal.Unless("/water/temperatureC", request.Water?.TemperatureC, Water.FreshWater.LowestTemperatureC, Water.FreshWater.HighestTemperatureC, "°C", "open fresh water lies in it."));
+        found.Add(InputRefusal.Unless("/outing/hoursPerDay", request.Outing?.HoursPerDay, 0.25, 18, "h", "a day's paddling lies in it."));
+        found.Add(InputRefusal.Unless("/outing/strokesPerMinute", request.Outing?.StrokesPerMinute, LowestStrokesPerMinute, HighestStrokesPerMinute, "strokes/min", "touring runs at 35 to 50 and racing up to 90."));
+        found.Add(Known("/seat/posture", request.Seat?.Posture));
+        found.Add(Known("/seat/place", request.Seat?.Place));
+        found.Add(Known("/water/kind", request.Water?.Kind));
+        found.Add(Known("/outing/effort", request.Outing?.Effort));
+        return found.OfType<InputRefusal>();
+    }
+
+    private static InputRefusal? InRange(string prefix, MeasurementInstruction instruction, double? value) =>
+        InputRefusal.Unless(prefix + instruction.Id, value, instruction.Lowest, instruction.Highest, instruction.Unit, instruction.WhyTheRange + ".") is { } refusal
+            ? refusal with { MeasureInstead = [instruction.Id] }
+            : null;
+
+    private static InputRefusal? Seat(double? heightMm) => heightMm is < 0
+        ? new InputRefusal(
+            "/seat/heightAboveWaterMm",
+            FormattableString.Invariant($"A seat {-heightMm.Value} mm below the water would be flooded. Give the height of the seat above the water, boat loaded as usual."),
+            heightMm,
+            MeasurementCatalogue.SeatHeight.Lowest,
+            MeasurementCatalogue.SeatHeight.Highest,
+            "mm",
+            [MeasurementCatalogue.SeatHeight.Id])
+        : InRange("/seat/", MeasurementCatalogue.SeatHeight, heightMm);
+
+    private static InputRefusal? Known<T>(string jsonPointer, T? value)
+        where T : struct, Enum =>
+        value is { } v && !Enum.IsDefined(v) ? new InputRefusal(jsonPointer, "Unknown value; known are: " + string.Join(", ", Enum.GetNames<T>()) + ".") : null;
+
+    private sealed record Pair(MeasurementInstruction Doubted, double ValueMm, MeasurementInstruction Against, double AgainstMm, double ExpectedMm, double Apart);
+
+    private static IEnumerable<Pair> Pairs(PaddlerMeasurements p)
+    {
+        if (p.StatureMm is { } stature)
+        {
+            (MeasurementInstruction Instruction, double? Value, StatureLines Lines)[] lines =
+            [
+                (MeasurementCatalogue.ArmSpan, p.ArmSpanMm, Survey.ArmSpanLines),
+                (MeasurementCatalogue.SittingHeight, p.SittingHeightMm, Survey.SittingHeightLines),
+                (MeasurementCatalogue.HandLength, p.HandLengthMm, Survey.HandLengthLines),
+                (MeasurementCatalogue.HandBreadth, p.HandBreadthMm, Survey.HandBreadthLines),
+            ];
+            foreach (var (instruction, value, surveyLines) in lines)
+            {
+                if (value is { } v)
+                {
+                    var line = Survey.PooledLine(surveyLines);
+                    double tape = line.Slope * MeasurementCatalogue.Stature.TypicalError;
+                    double scatter = Math.Sqrt((line.StandardErrorMm * line.StandardErrorMm) + (tape * tape));
+                    yield return new Pair(
+                        instruction, v, MeasurementCatalogue.Stature, stature, line.At(stature),
+                        HandSpacingMethods.StandardErrorsApart(v, instruction.TypicalError, line.At(stature), scatter));
+                }
+            }
+        }
+
+        if (p is { HandLengthMm: { } length, HandBreadthMm: { } across })
+        {
+            // The survey gives no line from hand length to breadth: the means' ratio, with the whole spread of breadths as scatter.
+            double expected = length * Survey.PooledMean(Survey.HandBreadth) / Survey.PooledMean(Survey.HandLength);
+            yield return new Pair(
+                MeasurementCatalogue.HandBreadth, across, MeasurementCatalogue.HandLength, length, expected,
+                HandSpacingMethods.StandardErrorsApart(across, MeasurementCatalogue.HandBreadth.TypicalError, expected, Survey.PooledStandardDeviation(Survey.HandBreadth)));
+        }
+
+        if (p.HandSpacingMm is { } bar)
+        {
+            if (p.StatureMm is { } h)
+            {
+                yield return SpacingPair(bar, HandSpacingMethods.FromStature(h), MeasurementCatalogue.Stature, h);
+            }
+
+            if (p.ArmSpanMm is { } span)
+            {
+                yield return SpacingPair(bar, HandSpacingMethods.FromArmSpan(span), MeasurementCatalogue.ArmSpan, span);
+            }
+        }
+
+        if (p.ShoulderBreadthMm is { } breadth)
+        {
+            double mean = Survey.PooledMean(Survey.ShoulderBreadth);
+            double deviation = Survey.PooledStandardDeviation(Survey.ShoulderBreadth);
+            double apart = HandSpacingMethods.StandardErrorsApart(breadth, MeasurementCatalogue.ShoulderBreadth.TypicalError, mean, deviation);
+
+            // Against the whole survey, not against this person's stature: it can be doubted, never contradict.
+            yield return new Pair(
+                MeasurementCatalogue.ShoulderBreadth, breadth, MeasurementCatalogue.ShoulderBreadth, mean, mean,
+                Math.Min(apart, HandSpacingMethods.RefusalStandardErrors));
+        }
+    }
+
+    private static Pair SpacingPair(double barMm, SpacingEstimate estimate, MeasurementInstruction against, double againstMm) => new(
+        MeasurementCatalogue.HandSpacing, barMm, against, againstMm, estimate.ValueMm,
+        HandSpacingMethods.StandardErrorsApart(barMm, HandSpacingMethods.BarErrorMm, estimate.ValueMm, estimate.StandardErrorMm));
+
+    private static InputRefusal Contradiction(Pair p) => new(
+        "/paddler/" + p.Doubted.Id,
+        FormattableString.Invariant($"{p.Doubted.Name} {p.ValueMm:0} mm and {Lower(p.Against.Name)} {p.AgainstMm:0} mm cannot belong to one person: {p.ExpectedMm:0} mm would be expected, {p.Apart:0.0} standard errors away. Measure both again."),
+        p.ValueMm,
+        Unit: "mm",
+        MeasureInstead: [p.Doubted.Id, p.Against.Id]);
+
+    private static FittingCaution Doubt(Pair p) => new(
+        "doubtful-" + p.Doubted.Id,
+        p.Doubted == p.Against
+            ? FormattableString.Invariant($"{p.Doubted.Name} {p.ValueMm:0} mm is far from the survey's mean of {p.ExpectedMm:0} mm: measure it again. It is not used for hand spacing.")
+            : FormattableString.Invariant($"{p.Doubted.Name} {p.ValueMm:0} mm is {p.Apart:0.0} standard errors from the {p.ExpectedMm:0} mm that {Lower(p.Against.Name)} {p.AgainstMm:0} mm suggests: measure both again before cutting wood."),
+        Survey.Source + "; tape errors assumed");
+
+    private static IEnumerable<InputRefusal> MassIndex(PaddlerMeasurements p)
+    {
+        if (p is { BodyMassKg: { } mass, StatureMm: { } stature })
+        {
+            double metres = stature / 1000;
+            double index = mass / (metres * metres);
+            if (index is < LowestMassIndex or > HighestMassIndex)
+            {
+                yield return new InputRefusal(
+                    "/paddler/bodyMassKg",
+                    FormattableString.Invariant($"{mass:0} kg at a stature of {stature:0} mm is not an adult's body ({index:0} kg/m², accepted {LowestMassIndex} to {HighestMassIndex}). Check both and their units."),
+                    mass,
+                    LowestMassIndex * metres * metres,
+                    HighestMassIndex * metres * metres,
+                    "kg",
+                    [MeasurementCatalogue.BodyMass.Id, MeasurementCatalogue.Stature.Id]);
+            }
+        }
+    }
+
+    private static IEnumerable<FittingCaution> Extrapolations(PaddlerMeasurements p)
+    {
+        if (p.StatureMm is { } stature && stature is < Survey.ShortestStatureMm or > Survey.TallestStatureMm)
+        {
+            yield return new FittingCaution(
+                "outside-survey",
+                FormattableString.Invariant($"A stature of {p.StatureMm:0} mm lies outside the adults measured ({Survey.ShortestStatureMm} to {Survey.TallestStatureMm} mm): what is estimated from it is an extrapolation, and there are no data for children at all. Measure the hand spacing with a bar on the head."),
+                Survey.Source);
+        }
+
+        var spanLine = Survey.PooledLine(Survey.ArmSpanLines);
+        if (p is { ArmSpanMm: { } span, StatureMm: null } && (span < spanLine.At(Survey.ShortestStatureMm) || span > spanLine.At(Survey.TallestStatureMm)))
+        {
+            yield return new FittingCaution(
+                "outside-survey",
+                FormattableString.Invariant($"An arm span of {span:0} mm lies at or beyond the ends of the adults measured: what is estimated from it is an extrapolation, and there are no data for children at all. Measure the hand spacing with a bar on the head."),
+                Survey.Source);
+        }
+    }
+
+    private static string Lower(string name) => char.ToLowerInvariant(name[0]) + name[1..];
+}

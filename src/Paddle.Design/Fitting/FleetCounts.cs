@@ -1,0 +1,48 @@
+namespace Paddle.Design.Fitting;
+
+/// <summary>Shares out a fleet between sizes in whole paddles.</summary>
+public static class FleetCounts
+{
+    /// <summary>
+    /// Whole numbers that add up to the fleet, by largest remainder; where the fleet is large enough every size gets at least one. Ties go to
+    /// the shorter size.
+    /// </summary>
+    /// <param name="shares">Share of the customers each size serves; they add up to 1.</param>
+    /// <param name="fleetCount">n, paddles in the fleet, 0 or more.</param>
+    /// <returns>Paddles of each size.</returns>
+    /// <remarks>Source: largest-remainder (Hamilton) apportionment, textbook.</remarks>
+    public static IReadOnlyList<int> Share(IReadOnlyList<double> shares, int fleetCount)
+    {
+        ArgumentNullException.ThrowIfNull(shares);
+        ArgumentOutOfRangeException.ThrowIfNegative(fleetCount);
+        int least = fleetCount >= shares.Count ? 1 : 0;
+        double[] quotas = [.. shares.Select(s => s * fleetCount)];
+        int[] counts = [.. quotas.Select(q => Math.Max(least, (int)Math.Floor(q)))];
+        while (counts.Sum() < fleetCount)
+        {
+            counts[Furthest(quotas, counts, +1, 0)]++;
+        }
+
+        while (counts.Sum() > fleetCount)
+        {
+            counts[Furthest(quotas, counts, -1, least)]--;
+        }
+
+        return counts;
+    }
+
+    private static int Furthest(double[] quotas, int[] counts, int direction, int least)
+    {
+        int found = -1;
+        for (int i = 0; i < quotas.Length; i++)
+        {
+            bool allowed = direction > 0 || counts[i] > least;
+            if (allowed && (found < 0 || direction * (quotas[i] - counts[i]) > (direction * (quotas[found] - counts[found])) + 1e-12))
+            {
+                found = i;
+            }
+        }
+
+        return found;
+    }
+}

@@ -1,0 +1,65 @@
+namespace Paddle.Design.Fitting;
+
+/// <summary>A grip that fits a hand.</summary>
+/// <param name="Style"><c>pear</c>, <c>palm</c> or <c>tee</c>.</param>
+/// <param name="WidthMm">Width across, mm.</param>
+/// <param name="LengthMm">Length along the paddle, mm.</param>
+/// <param name="Faces"><c>matching</c> (both faces alike) or <c>one-sided</c>.</param>
+/// <param name="TopHandMm">Grip end to the middle of the hand, mm.</param>
+/// <param name="Reason">Why this style and these faces.</param>
+public sealed record GripSize(string Style, double WidthMm, double LengthMm, string Faces, double TopHandMm, string Reason);
+
+/// <summary>Grip style, size and faces from the hand, the water and the wrist.</summary>
+public static class GripFit
+{
+    /// <summary>Name of the T grip's style.</summary>
+    public const string Tee = "tee";
+
+    /// <summary>Pear or palm grip width over hand breadth (common practice, no source: 0.75 to 0.9).</summary>
+    public const double WidthOverHandBreadth = 0.825;
+
+    /// <summary>Grip length over hand length (assumption, no source: brings the mean hand to the middle of the trade's 70 to 100 mm).</summary>
+    public const double LengthOverHandLength = 0.45;
+
+    /// <summary>Room to add to the hand breadth on a T grip, mm (common practice, no source).</summary>
+    public const double TeeAllowanceMm = 15;
+
+    /// <summary>Fit a grip.</summary>
+    /// <param name="handLengthMm">Hand length, mm.</param>
+    /// <param name="handBreadthMm">Hand breadth, mm.</param>
+    /// <param name="water">Kind of water: fast water asks for the hold of a T.</param>
+    /// <param name="bendDegrees">Bend of the shaft: a bent paddle has one power face only.</param>
+    /// <param name="preferences">Whether the wrist is to be kept straighter or joints spared.</param>
+    /// <returns>The grip, whole millimetres. Sources: sizes common practice, no source; wrist: O'Driscoll et al. 1992, Fong and Ng 2001 (abstracts).</returns>
+    public static GripSize Fit(double handLengthMm, double handBreadthMm, WaterKind water, double bendDegrees, PaddlerPreferences preferences)
+    {
+        ArgumentNullException.ThrowIfNull(preferences);
+        bool tee = water == WaterKind.FastWater;
+        bool bent = bendDegrees > 0;
+        string style = tee ? Tee : bent ? "palm" : "pear";
+        double width = tee // theory F25
+            ? Math.Clamp(Math.Round(handBreadthMm + TeeAllowanceMm), 85, 125)
+            : Math.Clamp(Math.Round(WidthOverHandBreadth * handBreadthMm), 45, 80);
+        double length = Math.Clamp(Math.Round(LengthOverHandLength * handLengthMm), 70, 100);
+        var (faces, why) = Wrist(tee, bent, preferences.StraighterWrist);
+        return new GripSize(style, width, length, faces, tee ? LengthRules.TopHandTeeMm : LengthRules.TopHandPearMm, why);
+    }
+
+    private static (string Faces, string Why) Wrist(bool tee, bool bent, bool straighter)
+    {
+        const string Study = "Grip strength is greatest with the wrist bent back 15 to 35° and not turned sideways (O'Driscoll et al. 1992; Fong and Ng 2001)";
+        if (tee)
+        {
+            return ("matching", "T grip: a sure hold on both faces in fast water" + (straighter ? "; a one-sided hollow is not cut in a T, keep the wrist in line with the forearm instead." : "."));
+        }
+
+        if (straighter)
+        {
+            return ("one-sided", Study + ": a grip hollowed on one face lets the heel of the hand sit lower and the wrist bend back less; the paddle then has a power face and a back.");
+        }
+
+        return bent
+            ? ("one-sided", "A bent shaft pulls with one face only, so the grip is shaped for that face.")
+            : ("matching", "Matching faces let either face pull and let the grip turn in the palm. " + Study + ".");
+    }
+}

@@ -1,0 +1,121 @@
+namespace Paddle.Design.Fitting;
+
+/// <summary>How to take one measurement at home.</summary>
+/// <param name="Id">Name of the input it feeds, such as <c>armSpanMm</c>.</param>
+/// <param name="Name">Plain name.</param>
+/// <param name="Unit">Unit.</param>
+/// <param name="Steps">What to do, in order.</param>
+/// <param name="TypicalError">Typical error (one standard deviation), in the unit.</param>
+/// <param name="Lowest">Lowest value accepted.</param>
+/// <param name="Highest">Highest value accepted.</param>
+/// <param name="WhyTheRange">Why values outside are refused.</param>
+/// <param name="UsedFor">What the value decides.</param>
+/// <param name="Source">Source of the method and of the error.</param>
+public sealed record MeasurementInstruction(
+    string Id,
+    string Name,
+    string Unit,
+    IReadOnlyList<string> Steps,
+    double TypicalError,
+    double Lowest,
+    double Highest,
+    string WhyTheRange,
+    string UsedFor,
+    string Source);
+
+/// <summary>Every body and boat measurement the fitting takes, with how to take it, its typical error and the range accepted.</summary>
+public static class MeasurementCatalogue
+{
+    private const string ErrorAssumed = "method: common practice, no source; typical error: assumption, no source";
+
+    /// <summary>Hand spacing by the bar-on-the-head test.</summary>
+    public static readonly MeasurementInstruction HandSpacing = new(
+        "handSpacingMm", "Hand spacing, bar on the head", "mm",
+        [
+            "Sit or stand upright and rest a broomstick or a straight bar on the crown of the head.",
+            "Grip it so that both elbows make a right angle, upper arms level and forearms upright: look in a mirror or ask a helper.",
+            "Have the middle of each fist marked on the bar (under the middle knuckle) and measure between the marks.",
+            "Put the bar down and repeat twice; take the middle of the three readings. One degree of elbow shifts it by about 12 mm.",
+        ],
+        HandSpacingMethods.BarErrorMm, 500, 1100, "the service designs paddles for hand spacings in this range", "hand spacing; measured beats every estimate",
+        ErrorAssumed);
+
+    /// <summary>Stature.</summary>
+    public static readonly MeasurementInstruction Stature = new(
+        "statureMm", "Stature", "mm",
+        [
+            "Stand without shoes with heels, seat and shoulders against a wall, looking level.",
+            "Lay a book flat against the wall down on the crown, mark its underside, and measure from the floor.",
+        ],
+        HandSpacingMethods.HomeStatureErrorMm, 1200, 2200,
+        "the survey behind the estimates holds adults of 1409 to 1993 mm and no children; further out nothing can be said",
+        "estimates hand spacing and hand size where they were not measured, and checks them where they were", ErrorAssumed);
+
+    /// <summary>Sitting height.</summary>
+    public static readonly MeasurementInstruction SittingHeight = new(
+        "sittingHeightMm", "Sitting height", "mm",
+        [
+            "Sit upright on a flat hard stool against a wall, looking level.",
+            "Mark the crown on the wall with a book and measure down to the seat.",
+        ],
+        10, 600, 1200, "no adult of the statures accepted sits outside it", "eye and shoulder height above the seat; rules for seated paddlers", ErrorAssumed);
+
+    /// <summary>Shoulder breadth.</summary>
+    public static readonly MeasurementInstruction ShoulderBreadth = new(
+        "shoulderBreadthMm", "Shoulder breadth", "mm",
+        [
+            "Feel for the bony point at the outer top of each shoulder.",
+            "Have a helper measure straight between the two points, across the back, arms hanging.",
+        ],
+        10, 250, 550, "no adult of the survey comes near the ends of it",
+        "a check of the other measurements only: adding two upper arms to it overstates hand spacing by about a fifth", ErrorAssumed);
+
+    /// <summary>Arm span.</summary>
+    public static readonly MeasurementInstruction ArmSpan = new(
+        "armSpanMm", "Arm span", "mm",
+        [
+            "Stand with the back to a wall, arms stretched out level, palms forward.",
+            "Have a helper mark both middle finger tips on the wall and measure between the marks.",
+        ],
+        HandSpacingMethods.HomeSpanErrorMm, 1150, 2350, "it is the range of spans that go with the statures accepted",
+        "the best estimate of hand spacing without a bar test", ErrorAssumed);
+
+    /// <summary>Hand length.</summary>
+    public static readonly MeasurementInstruction HandLength = new(
+        "handLengthMm", "Hand length", "mm",
+        ["Lay the hand flat, palm up.", "Measure from the wrist crease nearest the palm to the tip of the middle finger."],
+        3, 120, 260, "it is far beyond any adult hand of the survey (165 to 210 mm for nine in ten)", "shaft section and grip length", ErrorAssumed);
+
+    /// <summary>Hand breadth.</summary>
+    public static readonly MeasurementInstruction HandBreadth = new(
+        "handBreadthMm", "Hand breadth", "mm",
+        ["Lay the hand flat, fingers together.", "Measure across the four knuckles, thumb left out."],
+        2, 55, 120, "it is far beyond any adult hand of the survey (72 to 96 mm for nine in ten)", "grip width", ErrorAssumed);
+
+    /// <summary>Body mass.</summary>
+    public static readonly MeasurementInstruction BodyMass = new(
+        "bodyMassKg", "Body mass", "kg",
+        ["Weigh yourself in light clothes."],
+        1, 30, 250, "loads and blade area are scaled from adults", "blade area and the loads the paddle is checked for", ErrorAssumed);
+
+    /// <summary>Seat height above the water.</summary>
+    public static readonly MeasurementInstruction SeatHeight = new(
+        "heightAboveWaterMm", "Seat height above the water", "mm",
+        [
+            "With the boat afloat and loaded as usual, sit down and have a helper measure from the water straight up to the top of the pressed cushion, along the outside of the hull.",
+            "On land: seat above the inside of the hull, less the draught at the seat (75 to 125 mm is usual), plus the pressed cushion.",
+        ],
+        15, 0, 500, "a seat is above the water and below the shoulder of a canoe", "the rules for seated paddlers and the height of the grip hand", ErrorAssumed);
+
+    /// <summary>Water depth.</summary>
+    public static readonly MeasurementInstruction WaterDepth = new(
+        "depthMm", "Water depth", "mm",
+        ["Stand a marked pole on the bottom at the shallowest place you paddle often, and read the water line."],
+        30, 100, 12_000_000, "a canoe hardly floats in less, and no water is deeper", "whether the blade's length can be immersed", ErrorAssumed);
+
+    /// <summary>All of them, in the order a person would take them.</summary>
+    public static IReadOnlyList<MeasurementInstruction> All { get; } =
+    [
+        HandSpacing, ArmSpan, Stature, SittingHeight, HandLength, HandBreadth, ShoulderBreadth, BodyMass, SeatHeight, WaterDepth,
+    ];
+}

@@ -1,0 +1,256 @@
+namespace Paddle.Design.Fitting;
+
+/// <summary>What a customer's figure measures.</summary>
+public enum CustomerQuantity
+{
+    /// <summary>Overall length of the paddle that fits, mm.</summary>
+    OverallLength,
+
+    /// <summary>Hand spacing, mm.</summary>
+    HandSpacing,
+
+    /// <summary>Stature, mm.</summary>
+    Stature,
+}
+
+/// <summary>One customer: exactly one of the three figures.</summary>
+/// <param name="OverallLengthMm">Overall length that fits, mm.</param>
+/// <param name="HandSpacingMm">Hand spacing, mm.</param>
+/// <param name="StatureMm">Stature, mm.</param>
+public readonly record struct Customer(double? OverallLengthMm = null, double? HandSpacingMm = null, double? StatureMm = null);
+
+/// <summary>A group of customers known by mean and spread.</summary>
+/// <param name="Name">Name of the group.</param>
+/// <param name="Share">Share of the customers; shares are taken in proportion.</param>
+/// <param name="MeanMm">Mean, mm.</param>
+/// <param name="StandardDeviationMm">Standard deviation, mm.</param>
+/// <param name="Quantity">What mean and deviation measure.</param>
+public sealed record CustomerGroup(
+    string Name, double Share, double MeanMm, double StandardDeviationMm, CustomerQuantity Quantity = CustomerQuantity.HandSpacing)
+{
+    /// <summary>The survey's men by hand spacing. Source: ANSUR II.</summary>
+    /// <param name="share">Share of the customers.</param>
+    /// <returns>The group.</returns>
+    public static CustomerGroup Men(double share) =>
+        new("men", share, Survey.HandSpacing.Men.Mean, Survey.HandSpacing.Men.StandardDeviation);
+
+    /// <summary>The survey's women by hand spacing. Source: ANSUR II.</summary>
+    /// <param name="share">Share of the customers.</param>
+    /// <returns>The group.</returns>
+    public static CustomerGroup Women(double share) =>
+        new("women", share, Survey.HandSpacing.Women.Mean, Survey.HandSpacing.Women.StandardDeviation);
+}
+
+/// <summary>The question "which few sizes should a fleet own".</summary>
+/// <param name="Sizes">k, number of sizes, 1 to 8.</param>
+/// <param name="StepMm">Step between lengths that are made, mm: 25 or 25.4, say.</param>
+/// <param name="Customers">Customers one by one, or null.</param>
+/// <param name="Groups">Customers as groups, or null.</param>
+/// <param name="FleetCount">Paddles in the fleet, or null.</param>
+/// <param name="ShortestStockMm">Shortest overall length made, mm, or null.</param>
+/// <param name="LongestStockMm">Longest overall length made, mm, or null.</param>
+/// <param name="BladeLengthMm">Blade length of the fleet's paddles, mm: turns hand spacings into overall lengths.</param>
+/// <param name="FreeboardMm">Freeboard of the fleet's paddles, mm.</param>
+public sealed record SizeRunRequest(
+    int Sizes,
+    double StepMm = 25,
+    IReadOnlyList<Customer>? Customers = null,
+    IReadOnlyList<CustomerGroup>? Groups = null,
+    int? FleetCount = null,
+    double? ShortestStockMm = null,
+    double? LongestStockMm = null,
+    double BladeLengthMm = 600,
+    double FreeboardMm = LengthRules.DefaultFreeboardMm);
+
+/// <summary>One size of the run.</summary>
+/// <param name="OverallLengthMm">Overall length, mm.</param>
+/// <param name="HandSpacingMm">Hand spacing it fits, mm.</param>
+/// <param name="Share">Share of the customers for whom it is the nearest, 0 to 1.</param>
+/// <param name="Count">Paddles of this size in the fleet, or null where no fleet was given.</param>
+public sealed record FleetSize(double OverallLengthMm, double HandSpacingMm, double Share, int? Count);
+
+/// <summary>A point of the curve of misfit against number of sizes.</summary>
+/// <param name="Sizes">k.</param>
+/// <param name="MeanMisfitMm">Least mean misfit with k sizes, mm.</param>
+/// <param name="GainMm">What the k-th size takes off the misfit, mm; null for the first.</param>
+/// <param name="SizesMm">The k sizes, mm.</param>
+public sealed record MisfitPoint(int Sizes, double MeanMisfitMm, double? GainMm, IReadOnlyList<double> SizesMm);
+
+/// <summary>A bar of the histogram of customers.</summary>
+/// <param name="LowMm">Lower end, not included, mm.</param>
+/// <param name="HighMm">Upper end, included, mm.</param>
+/// <param name="Share">Share of the customers, 0 to 1.</param>
+public sealed record HistogramBin(double LowMm, double HighMm, double Share);
+
+/// <summary>The answer to a size run.</summary>
+/// <param name="Sizes">Sizes, ascending.</param>
+/// <param name="MeanMisfitMm">Mean of |customer − nearest size|, mm.</param>
+/// <param name="ShareWithin25Mm">Share of customers within 25 mm of their size, 0 to 1.</param>
+/// <param name="ShareWithin50Mm">Share of customers within 50 mm of their size, 0 to 1.</param>
+/// <param name="Curve">Least misfit against number of sizes.</param>
+/// <param name="Histogram">Customers by overall length; the shares add up to 1.</param>
+/// <param name="Reasons">What the figures say, in plain words.</param>
+public sealed record SizeRunAdvice(
+    IReadOnlyList<FleetSize> Sizes,
+    double MeanMisfitMm,
+    double ShareWithin25Mm,
+    double ShareWithin50Mm,
+    IReadOnlyList<MisfitPoint> Curve,
+    IReadOnlyList<HistogramBin> Histogram,
+    IReadOnlyList<string> Reasons);
+
+/// <summary>Either an answer or the reasons for a refusal, never both.</summary>
+/// <param name="Advice">The answer, or null when refused.</param>
+/// <param name="Refusals">Why refused; empty when answered.</param>
+public sealed record SizeRunOutcome(SizeRunAdvice? Advice, IReadOnlyList<InputRefusal> Refusals);
+
+/// <summary>Finds the few sizes that fit a fleet's customers best: calls the steps in order.</summary>
+public static class SizeRun
+{
+    /// <summary>Most sizes asked for, and the length of the misfit curve.</summary>
+    public const int MostSizes = 8;
+
+    /// <summary>Answer a size run.</summary>
+    /// <param name="request">Customers, number of sizes, step, fleet and stock limits.</param>
+    /// <returns>The advice, or the refusals. The same request always gives the same answer.</returns>
+    public static SizeRunOutcome Advise(SizeRunRequest request)
+    {
+        ArgumentNullException.ThrowIfNull(request);
+        var refusals = SizeRunChecks.Check(request);
+        if (refusals.Count > 0)
+        {
+            return new SizeRunOutcome(null, refusals);
+        }
+
+        double extra = LengthRules.OwnGeometryMm(LengthRules.TopHandPearMm, 0, request.FreeboardMm, request.BladeLengthMm);
+        LengthDistribution customers = request.Customers is { } list
+            ? new CustomerLengths([.. list.Select(c => OverallLengthMm(c, extra))])
+            : new NormalMixture([.. request.Groups!.Where(g => g.Share > 0).Select(g => Group(g, extra))]);
+        var lengths = SizeLattice.Lengths(customers, request.StepMm, request.ShortestStockMm, request.LongestStockMm);
+        if (lengths.Count == 0)
+        {
+            return new SizeRunOutcome(null, [new InputRefusal("/longestStockMm", "No multiple of the step lies between the shortest and the longest stock length: widen the limits or take a smaller step.", request.LongestStockMm, Unit: "mm")]);
+        }
+
+        var best = SizeLattice.Solve(customers, lengths, MostSizes);
+        var chosen = best[Math.Min(request.Sizes, best.Count) - 1];
+        return new SizeRunOutcome(Answer(request, customers, best, chosen, extra), []);
+    }
+
+    private static double OverallLengthMm(Customer c, double extraMm) =>
+        c.OverallLengthMm
+        ?? (extraMm + (c.HandSpacingMm ?? HandSpacingMethods.FromStatureLine.At(c.StatureMm ?? double.NaN)));
+
+    /// <summary>A group as a normal of overall length; a group of statures keeps the scatter of people about the line.</summary>
+    private static NormalGroup Group(CustomerGroup g, double extraMm)
+    {
+        var line = HandSpacingMethods.FromStatureLine;
+        return g.Quantity switch
+        {
+            CustomerQuantity.OverallLength => new NormalGroup(g.Share, g.MeanMm, g.StandardDeviationMm),
+            CustomerQuantity.HandSpacing => new NormalGroup(g.Share, g.MeanMm + extraMm, g.StandardDeviationMm),
+            _ => new NormalGroup( // theory F31
+                g.Share, line.At(g.MeanMm) + extraMm, LengthMethods.Join(line.Slope * g.StandardDeviationMm, line.StandardErrorMm)),
+        };
+    }
+
+    private static SizeRunAdvice Answer(
+        SizeRunRequest request, LengthDistribution customers, IReadOnlyList<BestSizes> best, BestSizes chosen, double extraMm)
+    {
+        double[] shares = [.. Catchments(chosen.SizesMm).Select(c => customers.Share(c.UptoMm) - customers.Share(c.AboveMm))];
+        var counts = request.FleetCount is { } n ? FleetCounts.Share(shares, n) : null;
+        var sizes = chosen.SizesMm
+            .Select((l, i) => new FleetSize(Math.Round(l, 1), Math.Round(l - extraMm, 1), shares[i], counts?[i]))
+            .ToList();
+        IReadOnlyList<MisfitPoint> curve = best
+            .Select((b, i) => new MisfitPoint(i + 1, b.MeanMisfitMm, i == 0 ? null : best[i - 1].MeanMisfitMm - b.MeanMisfitMm, b.SizesMm))
+            .ToList();
+        return new SizeRunAdvice(
+            sizes,
+            chosen.MeanMisfitMm,
+            ShareWithin(customers, chosen.SizesMm, 25),
+            ShareWithin(customers, chosen.SizesMm, 50),
+            curve,
+            Histogram(customers, request.StepMm),
+            [.. Reasons(request, curve, chosen)]);
+    }
+
+    /// <summary>Limits between which each size is the nearest.</summary>
+    private static IEnumerable<(double SizeMm, double AboveMm, double UptoMm)> Catchments(IReadOnlyList<double> sizesMm) =>
+        sizesMm.Select((size, i) => (
+            size,
+            i == 0 ? double.NegativeInfinity : (sizesMm[i - 1] + size) / 2,
+            i == sizesMm.Count - 1 ? double.PositiveInfinity : (size + sizesMm[i + 1]) / 2));
+
+    private static double ShareWithin(LengthDistribution customers, IReadOnlyList<double> sizesMm, double distanceMm)
+    {
+        const double Slack = 1e-9; // a customer exactly at the distance counts
+        return Catchments(sizesMm).Sum(c =>
+            customers.Share(Math.Min(c.UptoMm, c.SizeMm + distanceMm + Slack)) - customers.Share(Math.Max(c.AboveMm, c.SizeMm - distanceMm - Slack)));
+    }
+
+    /// <summary>Bars aligned with the lattice, at most 120 of them; the end bars hold the tails.</summary>
+    private static IReadOnlyList<HistogramBin> Histogram(LengthDistribution customers, double stepMm)
+    {
+        const int MostBins = 120;
+        const double TailShare = 0.0005;
+        double low = Edge(customers, stepMm, TailShare);
+        double steps = Edge(customers, stepMm, 1 - TailShare) + 1 - low;
+        double stepsPerBin = Math.Ceiling(steps / MostBins);
+        int count = (int)Math.Ceiling(steps / stepsPerBin);
+        double[] edges = [.. Enumerable.Range(0, count + 1).Select(i => SizeLattice.Multiple(low + (i * stepsPerBin), stepMm))];
+        return
+        [
+            .. Enumerable.Range(0, count).Select(i => new HistogramBin(
+                edges[i],
+                edges[i + 1],
+                (i == count - 1 ? 1 : customers.Share(edges[i + 1])) - (i == 0 ? 0 : customers.Share(edges[i])))),
+        ];
+    }
+
+    /// <summary>Last multiple of the step, as a number of steps, below which no more than a share of the customers lies.</summary>
+    private static double Edge(LengthDistribution customers, double stepMm, double share)
+    {
+        double first = Math.Floor(customers.ShortestMm / stepMm);
+        double last = Math.Ceiling(customers.LongestMm / stepMm);
+        while (last - first > 1)
+        {
+            double middle = Math.Floor((first + last) / 2);
+            if (customers.Share(middle * stepMm) <= share)
+            {
+                first = middle;
+            }
+            else
+            {
+                last = middle;
+            }
+        }
+
+        return first;
+    }
+
+    private static IEnumerable<string> Reasons(SizeRunRequest request, IReadOnlyList<MisfitPoint> curve, BestSizes chosen)
+    {
+        int k = chosen.SizesMm.Count;
+        yield return FormattableString.Invariant($"With {k} {(k == 1 ? "size" : "sizes")} a customer is {chosen.MeanMisfitMm:0.0} mm off on average.");
+        if (k < request.Sizes)
+        {
+            yield return FormattableString.Invariant($"Only {k} lengths on the step lie among these customers, so no more sizes can help.");
+        }
+
+        if (k > 1)
+        {
+            yield return FormattableString.Invariant($"Size number {k} bought {curve[k - 1].GainMm:0.0} mm.");
+        }
+
+        if (k < curve.Count)
+        {
+            yield return FormattableString.Invariant($"Size number {k + 1} would buy {curve[k].GainMm:0.0} mm more.");
+        }
+
+        if (request.Customers?.Any(c => c is { OverallLengthMm: null, HandSpacingMm: null }) == true)
+        {
+            yield return FormattableString.Invariant($"Statures were turned into hand spacings by the survey's line; people of one stature differ by {HandSpacingMethods.FromStatureLine.StandardErrorMm:0} mm (one standard deviation), which is not in the misfit.");
+        }
+    }
+}

@@ -1,0 +1,111 @@
+namespace Paddle.Design.Fitting;
+
+/// <summary>Refuses size runs that have no answer.</summary>
+public static class SizeRunChecks
+{
+    /// <summary>Most customers in one list.</summary>
+    public const int MostCustomers = 100_000;
+
+    /// <summary>Most groups in one mixture.</summary>
+    public const int MostGroups = 20;
+
+    /// <summary>Most refusals of single customers reported: the first ones tell the caller enough.</summary>
+    private const int MostReported = 20;
+
+    private const double ShortestOverallMm = 900;
+    private const double LongestOverallMm = 2200;
+
+    /// <summary>Check a request.</summary>
+    /// <param name="request">The request.</param>
+    /// <returns>Refusals; empty when the request can be answered.</returns>
+    public static IReadOnlyList<InputRefusal> Check(SizeRunRequest request)
+    {
+        ArgumentNullException.ThrowIfNull(request);
+        return [.. Settings(request).OfType<InputRefusal>(), .. Who(request).OfType<InputRefusal>().Take(MostReported)];
+    }
+
+    private static IEnumerable<InputRefusal?> Settings(SizeRunRequest r)
+    {
+        yield return InputRefusal.Unless("/sizes", r.Sizes, 1, SizeRun.MostSizes, "sizes", "more than eight is no longer a run of few sizes.");
+        yield return InputRefusal.Unless("/stepMm", r.StepMm, 1, 200, "mm", "lengths are made to a millimetre at best, and a coarser step leaves no choice.");
+        yield return InputRefusal.Unless("/fleetCount", r.FleetCount, 1, 1_000_000, "paddles", "a fleet has at least one paddle.");
+        yield return InputRefusal.Unless("/bladeLengthMm", r.BladeLengthMm, 400, 900, "mm", "blades are designed in this range.");
+        yield return InputRefusal.Unless("/freeboardMm", r.FreeboardMm, 0, 150, "mm", "paddles are designed in this range.");
+        yield return Overall("/shortestStockMm", r.ShortestStockMm);
+        yield return Overall("/longestStockMm", r.LongestStockMm);
+        if (r is { ShortestStockMm: { } low, LongestStockMm: { } high } && low > high)
+        {
+            yield return new InputRefusal("/shortestStockMm", "The shortest stock length is longer than the longest.", low, High: high, Unit: "mm");
+        }
+    }
+
+    private static IEnumerable<InputRefusal?> Who(SizeRunRequest r)
+    {
+        if (r.Customers is null == r.Groups is null)
+        {
+            return [new InputRefusal("/customers", "Give either a list of customers or a population in groups, not both and not neither.")];
+        }
+
+        if (r.Customers is { } customers)
+        {
+            return customers.Count is < 1 or > MostCustomers
+                ? [InputRefusal.OutOfRange("/customers", customers.Count, 1, MostCustomers, "customers", "a run needs one, and longer lists are better given as groups.")]
+                : Enumerable.Range(0, customers.Count).Where(i => !Passes(customers[i])).SelectMany(i => One(customers[i], i));
+        }
+
+        if (r.Groups!.Count is < 1 or > MostGroups)
+        {
+            return [InputRefusal.OutOfRange("/population", r.Groups.Count, 1, MostGroups, "groups", "a population needs one, and twenty describe any.")];
+        }
+
+        var found = r.Groups.SelectMany(GroupOf);
+        return r.Groups.Sum(g => g.Share) > 0
+            ? found
+            : found.Append(new InputRefusal("/population", "The shares add up to nothing: at least one group must have a share above 0."));
+    }
+
+    /// <summary>The same rules as <see cref="One"/> without the words: a long list must not pay for messages nobody needs.</summary>
+    private static bool Passes(Customer c) => c switch
+    {
+        { OverallLengthMm: { } l, HandSpacingMm: null, StatureMm: null } => l is >= ShortestOverallMm and <= LongestOverallMm,
+        { OverallLengthMm: null, HandSpacingMm: { } s, StatureMm: null } => s >= MeasurementCatalogue.HandSpacing.Lowest && s <= MeasurementCatalogue.HandSpacing.Highest,
+        { OverallLengthMm: null, HandSpacingMm: null, StatureMm: { } h } => h >= MeasurementCatalogue.Stature.Lowest && h <= MeasurementCatalogue.Stature.Highest,
+        _ => false,
+    };
+
+    private static IEnumerable<InputRefusal?> One(Customer c, int i)
+    {
+        string at = FormattableString.Invariant($"/customers/{i}");
+        int given = (c.OverallLengthMm is null ? 0 : 1) + (c.HandSpacingMm is null ? 0 : 1) + (c.StatureMm is null ? 0 : 1);
+        if (given != 1)
+        {
+            yield return new InputRefusal(
+                at, "Give exactly one of overall length, hand spacing and stature.", MeasureInstead: [MeasurementCatalogue.HandSpacing.Id, MeasurementCatalogue.Stature.Id]);
+            yield break;
+        }
+
+        yield return c.OverallLengthMm is null ? null : Overall(at + "/overallLengthMm", c.OverallLengthMm);
+        yield return c.HandSpacingMm is null ? null : Catalogue(at, MeasurementCatalogue.HandSpacing, c.HandSpacingMm);
+        yield return c.StatureMm is null ? null : Catalogue(at, MeasurementCatalogue.Stature, c.StatureMm);
+    }
+
+    private static IEnumerable<InputRefusal?> GroupOf(CustomerGroup g, int i)
+    {
+        string at = FormattableString.Invariant($"/population/{i}");
+        yield return InputRefusal.Unless(at + "/share", g.Share, 0, 1_000_000_000, "share", "shares are parts of one whole, none negative.");
+        yield return InputRefusal.Unless(at + "/standardDeviationMm", g.StandardDeviationMm, 1, 300, "mm", "no group of people is more alike or more unlike.");
+        yield return g.Quantity switch
+        {
+            CustomerQuantity.OverallLength => Overall(at + "/meanMm", g.MeanMm),
+            CustomerQuantity.HandSpacing => InputRefusal.Unless(at + "/meanMm", g.MeanMm, MeasurementCatalogue.HandSpacing.Lowest, MeasurementCatalogue.HandSpacing.Highest, "mm", MeasurementCatalogue.HandSpacing.WhyTheRange + "."),
+            CustomerQuantity.Stature => InputRefusal.Unless(at + "/meanMm", g.MeanMm, MeasurementCatalogue.Stature.Lowest, MeasurementCatalogue.Stature.Highest, "mm", MeasurementCatalogue.Stature.WhyTheRange + "."),
+            _ => new InputRefusal(at + "/quantity", "Unknown quantity."),
+        };
+    }
+
+    private static InputRefusal? Overall(string jsonPointer, double? valueMm) =>
+        InputRefusal.Unless(jsonPointer, valueMm, ShortestOverallMm, LongestOverallMm, "mm", "canoe paddles are made in this range.");
+
+    private static InputRefusal? Catalogue(string at, MeasurementInstruction m, double? valueMm) =>
+        InputRefusal.Unless(at + "/" + m.Id, valueMm, m.Lowest, m.Highest, m.Unit, m.WhyTheRange + ".");
+}

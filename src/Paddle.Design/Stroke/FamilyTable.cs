@@ -1,0 +1,41 @@
+using MathNet.Numerics.Integration;
+using Paddle.Design.Outline;
+
+namespace Paddle.Design.Stroke;
+
+/// <summary>Each family's usual blade, summed once, so that it can be scaled to any area. Theory K6.</summary>
+internal static class FamilyTable
+{
+    private static readonly GaussLegendreRule Gauss = new(0, 1, 8);
+
+    internal static IReadOnlyList<FamilyBlade> Blades { get; } = [.. BladeFamilies.All.Select(Sum)];
+
+    private static FamilyBlade Sum(BladeFamily family)
+    {
+        var shape = new BladeShape(
+            family, family.DefaultLengthMm, family.DefaultWidthMm, family.DefaultWidestAt, family.DefaultFullness, null);
+        var moments = new double[4];
+        foreach (var piece in BladeOutline.Draw(shape, 0, BladeShape.NominalShaftHalfWidthMm))
+        {
+            for (var k = 0; k < Gauss.Abscissas.Length; k++)
+            {
+                var s = Gauss.Abscissas[k];
+                var strip = 2 * Gauss.Weights[k] * piece.Y(s) * piece.DX(s);
+                for (var power = 0; power < moments.Length; power++) moments[power] += strip * Math.Pow(piece.X(s), power);
+            }
+        }
+
+        return new(family.Id, family.DefaultLengthMm, family.DefaultWidthMm, moments[0], moments[1], moments[2], moments[3]);
+    }
+}
+
+/// <summary>A family's usual blade: its sizes (mm) and ∫x^k dA over its face from the throat (mm^(k+2)).</summary>
+internal sealed record FamilyBlade(string Family, double LengthMm, double WidthMm, double M0, double M1, double M2, double M3)
+{
+    /// <summary>Centre of pressure (mm from the throat) of the blade scaled by <paramref name="scale"/>, pivot above the throat.</summary>
+    internal double CentreOfPressureMm(double scale, double pivotMm)
+    {
+        double m0 = M0 * scale * scale, m1 = M1 * scale * scale * scale, m2 = M2 * Math.Pow(scale, 4), m3 = M3 * Math.Pow(scale, 5);
+        return (m3 + 2 * pivotMm * m2 + pivotMm * pivotMm * m1) / (m2 + 2 * pivotMm * m1 + pivotMm * pivotMm * m0);
+    }
+}

@@ -1,0 +1,104 @@
+using Paddle.Design.Solid;
+using Paddle.Design.Strength;
+using Paddle.Design.Water;
+
+namespace Paddle.Design.Stroke;
+
+/// <summary>Works out what the paddle does in the water and to the joints.</summary>
+public static class StrokeStep
+{
+    /// <summary>Water temperature, °C.</summary>
+    public const double WaterC = 15;
+
+    /// <summary>Touring speed of a canoe, m/s (common practice: 1.3–1.8).</summary>
+    public const double BoatSpeedMS = 1.5;
+
+    /// <summary>Height that a stroke lifts the paddle, m (engineering assumption: 0.30–0.40).</summary>
+    public const double LiftM = 0.35;
+
+    /// <summary>Strokes in a day's touring: six hours at 45 a minute (trip reports give about 1 000 an hour and more).</summary>
+    public const double StrokesPerDay = 16200;
+
+    private static readonly double WaterKgM3 = FreshWater.DensityKgM3(WaterC);
+
+    /// <summary>The figures of a finished solid.</summary>
+    /// <param name="form">What fixes the solid apart from its sizes.</param>
+    /// <param name="pressures">Water pressure on its blade.</param>
+    /// <param name="loads">The forces.</param>
+    /// <param name="mass">Its mass.</param>
+    public static StrokeFigures Of(PaddleForm form, StrokePressures pressures, Loads loads, MassProperties mass)
+    {
+        var places = form.Places;
+        var area = pressures.Touring.AreaMm2;
+        var centre = pressures.Touring.CentreOfPressureMm;
+        var aspect = places.BladeMm * places.BladeMm / area;
+        var drag = PlateDrag.Band(aspect);
+        var hands = HandForces.Of(form, loads.TouringStrokeN, centre - places.ThroatMm);
+        var mean = loads.TouringStrokeN / Loads.PeakOverMean;
+        double slip = PlateDrag.SlipMS(mean, drag.Low, area * 1e-6, WaterKgM3), slipLow = PlateDrag.SlipMS(mean, drag.High, area * 1e-6, WaterKgM3);
+        var lift = mass.TotalG / 1000 * 9.80665 * LiftM; // theory K5
+        return new(
+            area / 100,
+            aspect,
+            centre,
+            drag.Low,
+            drag.High,
+            loads.TouringStrokeN,
+            mean,
+            hands.TopN,
+            hands.LowerN,
+            hands.MomentNm,
+            slip,
+            slipLow,
+            BoatSpeedMS,
+            PlateDrag.FroudeEfficiency(BoatSpeedMS, slip),
+            PlateDrag.FroudeEfficiency(BoatSpeedMS, slipLow),
+            lift,
+            lift * StrokesPerDay / 1000,
+            places.BladeMm * form.BendCosine,
+            Families(form, loads, area));
+    }
+
+    private static FamilyFigures[] Families(PaddleForm form, Loads loads, double areaMm2)
+    {
+        var figures = new FamilyFigures[FamilyTable.Blades.Count];
+        for (var i = 0; i < figures.Length; i++)
+        {
+            var blade = FamilyTable.Blades[i];
+            var scale = Math.Sqrt(areaMm2 / blade.M0);
+            double length = blade.LengthMm * scale, centre = blade.CentreOfPressureMm(scale, StrokePressures.TouringPivotMm);
+            var hands = HandForces.Of(form, loads.TouringStrokeN, centre);
+            figures[i] = new(
+                blade.Family,
+                length,
+                blade.WidthMm * scale,
+                centre + form.Places.ThroatMm - form.Places.LowerHandMm,
+                hands.TopN,
+                hands.LowerN,
+                PlateDrag.Coefficient(length * length / areaMm2),
+                length * form.BendCosine);
+        }
+
+        return figures;
+    }
+}
+
+/// <summary>Forces on the two hands by the lever law. Theory K1–K3.</summary>
+/// <param name="TopN">Push of the top hand, N.</param>
+/// <param name="LowerN">Pull of the lower hand, N.</param>
+/// <param name="MomentNm">Bending moment at the lower hand, N·m.</param>
+public readonly record struct HandForces(double TopN, double LowerN, double MomentNm)
+{
+    /// <summary>The forces that hold a force across the blade.</summary>
+    /// <param name="form">The paddle's places and bend.</param>
+    /// <param name="forceN">The force, N, square to the blade.</param>
+    /// <param name="belowThroatMm">Where it acts, mm below the throat.</param>
+    /// <remarks>F_top = M/a, M = F·(d + b·cos β), F_low = F·cos β + F_top; the paddle's own weight is left out.</remarks>
+    public static HandForces Of(PaddleForm form, double forceN, double belowThroatMm)
+    {
+        var places = form.Places;
+        var moment = forceN * (belowThroatMm + (places.ThroatMm - places.LowerHandMm) * form.BendCosine);
+        var top = moment / places.HandSpacingMm;
+        return new(top, forceN * form.BendCosine + top, moment / 1000);
+    }
+}
