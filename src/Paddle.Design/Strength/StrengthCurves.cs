@@ -28,16 +28,16 @@ public sealed record StrengthCurves(
     /// <param name="wood">The wood.</param>
     public static StrengthCurves Of(PaddleSolid solid, StrengthCheck check, Loads loads, WoodInUse wood)
     {
-        var pressures = StrokePressures.On(solid);
-        var cases = LoadCases.AlongTheGrain.Select(loadCase => Curve(solid, pressures, check, loads, loadCase, wood)).ToArray();
-        return new(solid.X, cases, Deflections(solid, pressures.Touring.CentreOfPressureMm, wood));
+        var pressure = BladePressure.On(solid);
+        var cases = LoadCases.AlongTheGrain.Select(loadCase => Curve(solid, pressure, check, loads, loadCase)).ToArray();
+        return new(solid.X, cases, Deflections(solid, pressure.CentreOfPressureMm(StrokePivots.TouringMm), wood));
     }
 
     private static StrengthCurve Curve(
-        PaddleSolid solid, StrokePressures pressures, StrengthCheck check, Loads loads, LoadCase loadCase, WoodInUse wood)
+        PaddleSolid solid, BladePressure pressure, StrengthCheck check, Loads loads, LoadCase loadCase)
     {
         var moments = new double[solid.Count];
-        BendingMoments.Fill(solid, pressures, loads, loadCase, wood, moments);
+        BendingMoments.Fill(solid, pressure, loads, loadCase, check.BucklingLoadN, moments);
         var thrust = loadCase == LoadCase.PushOff ? loads.PushOffAxialN : 0;
         var stresses = new double[solid.Count];
         for (var i = 0; i < solid.Count; i++)
