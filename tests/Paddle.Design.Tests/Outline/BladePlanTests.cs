@@ -4,7 +4,7 @@ using Paddle.Design.Tests.Solid;
 
 namespace Paddle.Design.Tests.Outline;
 
-public class BladeOutlineTests
+public class BladePlanTests
 {
     private const double ThroatMm = 900;
     private const int Samples = 200;
@@ -28,7 +28,7 @@ public class BladeOutlineTests
         ];
         foreach (var blade in blades)
         {
-            var curve = new HalfBreadthCurve(BladeOutline.Draw(blade, ThroatMm, 15));
+            var curve = new HalfBreadthCurve(BladePlan.For(blade).Draw(ThroatMm, 15));
             var polygon = Polygon(curve, 4000 / curve.Pieces.Length);
             TestPaddles.AssertRelative(polygon.Area, curve.AreaMm2(), 1e-6, $"{id} area");
             TestPaddles.AssertRelative(polygon.Centroid.X, curve.CentroidMm(), 1e-6, $"{id} centroid");
@@ -59,7 +59,7 @@ public class BladeOutlineTests
         foreach (var (blade, shaft) in Grid(id))
         {
             var what = $"{id} {blade.LengthMm}×{blade.WidthMm} at {blade.WidestAt:F2} full {blade.Fullness:F3} shaft {2 * shaft}";
-            var pieces = BladeOutline.Draw(blade, ThroatMm, shaft);
+            var pieces = BladePlan.For(blade).Draw(ThroatMm, shaft);
             var widest = ThroatMm + blade.WidestAt * blade.LengthMm;
             Assert.Equal(ThroatMm, pieces[0].X0, 1e-9);
             Assert.Equal(shaft, pieces[0].Y0, 1e-9);
@@ -138,7 +138,7 @@ public class BladeOutlineTests
     }
 
     private static double Drawn(BladeShape blade, double shaft) =>
-        BladeOutline.Draw(blade, ThroatMm, shaft).Skip(1).Sum(piece => piece.AreaUnder())
+        BladePlan.For(blade).Draw(ThroatMm, shaft).Skip(1).Sum(piece => piece.AreaUnder())
         / ((1 - blade.WidestAt) * blade.LengthMm * blade.HalfWidthMm);
 
     private static double[] Spread(Paddle.Design.Outline.Range range, double usual) =>

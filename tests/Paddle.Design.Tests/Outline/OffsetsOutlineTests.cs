@@ -92,7 +92,7 @@ public class OffsetsOutlineTests
     }
 
     private static HalfBreadthCurve Draw(Offset[] table) =>
-        new(BladeOutline.Draw(TestPaddles.OffsetsBlade(table), ThroatMm, ShaftHalfMm));
+        new(BladePlan.For(TestPaddles.OffsetsBlade(table)).Draw(ThroatMm, ShaftHalfMm));
 
     // Rising to one widest station, then falling to nothing: what a maker's blade does, with uneven stations.
     private static IEnumerable<Offset[]> RandomTables(int count)
