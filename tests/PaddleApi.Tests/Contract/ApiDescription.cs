@@ -51,7 +51,32 @@ public sealed class ApiDescription
             .SelectMany(detail => detail.Errors!.Select(error => $"{detail.InstanceLocation}: {error.Value}")).DefaultIfEmpty("does not fit"));
     }
 
-    // OpenAPI keeps schemas under components; plain JSON Schema under $defs.
-    private static JsonNode Local(JsonNode node) =>
-        JsonNode.Parse(node.ToJsonString().Replace("#/components/schemas/", "#/$defs/", StringComparison.Ordinal))!;
+    // OpenAPI keeps schemas under components, plain JSON Schema under $defs; extensions mean nothing to a validator. Any other unknown
+    // keyword makes the validator stop, and so it should: a mistyped keyword checks nothing.
+    private static JsonNode Local(JsonNode node)
+    {
+        var copy = JsonNode.Parse(node.ToJsonString().Replace("#/components/schemas/", "#/$defs/", StringComparison.Ordinal))!;
+        DropExtensions(copy);
+        return copy;
+    }
+
+    private static void DropExtensions(JsonNode? node)
+    {
+        if (node is JsonArray list)
+        {
+            list.ToList().ForEach(DropExtensions);
+        }
+        else if (node is JsonObject members)
+        {
+            foreach (var (name, value) in members.ToList())
+            {
+                if (name.StartsWith("x-", StringComparison.Ordinal))
+                {
+                    members.Remove(name);
+                }
+
+                DropExtensions(value);
+            }
+        }
+    }
 }

@@ -34,7 +34,7 @@ internal sealed partial class SchemaNotes : ISchemaFilter
         AllowNullReferences(own, context.Type);
         if (context.Type.IsEnum && context.MemberInfo is null)
         {
-            own.Description = $"{own.Description}\n\n{string.Join('\n', Enum.GetNames(context.Type)
+            own.Description = $"{Breaks().Replace(own.Description ?? "", " ")}\n\n{string.Join('\n', Enum.GetNames(context.Type)
                 .Select(name => $"- `{ExactEnumConverter.NameOf(name)}`: {XmlSummaries.OfField(context.Type, name)}"))}";
         }
         else if (own.Description is { } text)
