@@ -1,4 +1,5 @@
 using PaddleApi.Endpoints;
+using PaddleApi.Endpoints.Designs;
 using PaddleApi.Hosting;
 using PaddleApi.Hosting.Caching;
 using PaddleApi.Hosting.Health;
@@ -26,6 +27,7 @@ app.UseRequestLogging();
 app.UseCompression();
 app.UseProblems();
 app.UseRequestTimeouts();
+app.MapDesigns();
 app.MapWoods();
 app.MapBladeFamilies();
 app.MapProblems();

@@ -18,6 +18,11 @@ public static class ProblemKinds
         "A part of the request other than its JSON body cannot be read.",
         "Compare the request with the description at /docs.");
 
+    /// <summary>The design code cannot be read.</summary>
+    public static ProblemKind InvalidDesignCode { get; } = Kind("invalid-design-code", "The design code cannot be read", 400,
+        "The code in the path is not one that this service wrote, or it was changed on the way.",
+        "Copy the whole member designCode of an answer, or send the request to POST /v1/designs again.");
+
     /// <summary>Nothing lives at this address.</summary>
     public static ProblemKind NotFound { get; } = Kind("not-found", "There is nothing here", 404,
         "No resource has this address or this id.",
@@ -71,7 +76,7 @@ public static class ProblemKinds
     /// <summary>All kinds, in order of status.</summary>
     public static IReadOnlyList<ProblemKind> All { get; } =
     [
-        MalformedJson, BadRequest, NotFound, MethodNotAllowed, NotAcceptable, TooLarge, UnsupportedMediaType, InvalidValues, Internal,
+        MalformedJson, BadRequest, InvalidDesignCode, NotFound, MethodNotAllowed, NotAcceptable, TooLarge, UnsupportedMediaType, InvalidValues, Internal,
         Busy, NotReady, Timeout,
     ];
 
