@@ -21,7 +21,8 @@ public static class FixedContent
         {
             // The handler runs first: only it knows whether there is anything at this address.
             var result = await next(context);
-            return result is IStatusCodeHttpResult { StatusCode: StatusCodes.Status200OK } ? Stamp(context.HttpContext, result) : result;
+            var answer = result is INestedHttpResult choice ? choice.Result : result;
+            return answer is IStatusCodeHttpResult { StatusCode: StatusCodes.Status200OK } ? Stamp(context.HttpContext, result) : result;
         });
         builder.WithMetadata(FixedContentMark.Instance).WithMetadata(new ProducesResponseTypeMetadata(StatusCodes.Status304NotModified, typeof(void)));
         return builder;

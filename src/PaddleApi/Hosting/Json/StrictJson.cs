@@ -1,3 +1,4 @@
+using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 
@@ -42,6 +43,10 @@ public static class StrictJson
         options.RespectRequiredConstructorParameters = true;
         options.DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull;
         options.MaxDepth = MaxDepth;
+
+        // The cautious encoder writes an apostrophe as \u0027 for the sake of JSON pasted into HTML. Answers are sent as JSON with
+        // "nosniff", so people may read them plain.
+        options.Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping;
         options.Converters.Add(new FiniteNumberConverter());
         options.Converters.Add(new ExactEnumConverter());
         options.Converters.Add(new FilledListConverter());

@@ -28,6 +28,14 @@ internal sealed class OperationNotes : IOperationFilter
             answer.Headers = Headers(status, notes);
             AddExamples(answer, status, kinds, notes, operation, context);
         }
+
+        var sorted = new OpenApiResponses();
+        foreach (var (status, response) in operation.Responses.OrderBy(pair => pair.Key, StringComparer.Ordinal))
+        {
+            sorted[status] = response;
+        }
+
+        operation.Responses = sorted;
     }
 
     private static void DescribeParameters(OpenApiOperation operation, IList<object> notes)

@@ -1,11 +1,15 @@
+using System.Reflection;
+using System.Text.Json;
 using System.Text.Json.Nodes;
+using System.Text.RegularExpressions;
 using Microsoft.OpenApi;
+using PaddleApi.Hosting.Json;
 using Swashbuckle.AspNetCore.SwaggerGen;
 
 namespace PaddleApi.Hosting.OpenApi;
 
-/// <summary>Adds to each number the unit that its name ends in, for readers that are programs.</summary>
-internal sealed class SchemaNotes : ISchemaFilter
+/// <summary>Completes schemas: the unit that a number's name ends in, "or null" where it is allowed, and what each name of an enumeration means.</summary>
+internal sealed partial class SchemaNotes : ISchemaFilter
 {
     // Longest suffix first: "KgM3" must not be taken for "M3".
     private static readonly (string Suffix, string Unit)[] Units =
@@ -16,10 +20,26 @@ internal sealed class SchemaNotes : ISchemaFilter
 
     public void Apply(IOpenApiSchema schema, SchemaFilterContext context)
     {
-        if (context.MemberInfo is { } member && schema is OpenApiSchema own && IsNumber(own) && UnitOf(member.Name) is { } unit)
+        if (schema is not OpenApiSchema own)
+        {
+            return;
+        }
+
+        if (context.MemberInfo is { } member && IsNumber(own) && UnitOf(member.Name) is { } unit)
         {
             own.Extensions ??= new Dictionary<string, IOpenApiExtension>(StringComparer.Ordinal);
             own.Extensions["x-unit"] = new JsonNodeExtension(JsonValue.Create(unit));
+        }
+
+        AllowNullReferences(own, context.Type);
+        if (context.Type.IsEnum && context.MemberInfo is null)
+        {
+            own.Description = $"{Breaks().Replace(own.Description ?? "", " ")}\n\n{string.Join('\n', Enum.GetNames(context.Type)
+                .Select(name => $"- `{ExactEnumConverter.NameOf(name)}`: {XmlSummaries.OfField(context.Type, name)}"))}";
+        }
+        else if (own.Description is { } text)
+        {
+            own.Description = Breaks().Replace(text, " ");
         }
     }
 
@@ -38,6 +58,28 @@ internal sealed class SchemaNotes : ISchemaFilter
         return null;
     }
 
+    // A reference alone does not let null through, though the reader does where the member may be left out.
+    private static void AllowNullReferences(OpenApiSchema schema, Type type)
+    {
+        var nullability = new NullabilityInfoContext();
+        foreach (var member in schema.Properties is null ? [] : type.GetProperties())
+        {
+            var name = JsonNamingPolicy.CamelCase.ConvertName(member.Name);
+            if (schema.Properties!.TryGetValue(name, out var value) && value is OpenApiSchemaReference reference
+                && nullability.Create(member).ReadState == NullabilityState.Nullable)
+            {
+                schema.Properties[name] = new OpenApiSchema
+                {
+                    Description = reference.Description,
+                    OneOf = [new OpenApiSchema { Type = JsonSchemaType.Null }, new OpenApiSchemaReference(reference.Reference.Id!)],
+                };
+            }
+        }
+    }
+
     private static bool IsNumber(OpenApiSchema schema) =>
         schema.Type is { } type && (type.HasFlag(JsonSchemaType.Number) || type.HasFlag(JsonSchemaType.Integer));
+
+    [GeneratedRegex(@"\s*\n\s*", RegexOptions.CultureInvariant)]
+    private static partial Regex Breaks();
 }
