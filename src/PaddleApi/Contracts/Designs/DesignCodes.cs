@@ -58,9 +58,9 @@ public static class DesignCodes
         // Base64Url skips white space and takes padding; one design must have one spelling.
         if (letters.ContainsAnyExcept(Letters)) return new(null, DesignCodeFault.NotBase64Url);
         var packed = new byte[Base64Url.GetMaxDecodedLength(letters.Length)];
-        if (Base64Url.DecodeFromChars(letters, packed, out _, out var length) != OperationStatus.Done)
-            return new(null, DesignCodeFault.NotBase64Url);
-        if (length <= CheckBytes) return new(null, DesignCodeFault.CutShort);
+        // Good letters that do not make whole bytes are what is left of a longer code.
+        if (Base64Url.DecodeFromChars(letters, packed, out _, out var length) != OperationStatus.Done || length <= CheckBytes)
+            return new(null, DesignCodeFault.CutShort);
         return Unpack(packed.AsSpan(0, length));
     }
 
@@ -120,7 +120,7 @@ public enum DesignCodeFault
     /// <summary>Of another version, or no code at all.</summary>
     ForeignVersion,
 
-    /// <summary>Letters that base64url does not have, or a last letter that leads nowhere.</summary>
+    /// <summary>Letters that base64url does not have.</summary>
     NotBase64Url,
 
     /// <summary>Ends before the design does.</summary>

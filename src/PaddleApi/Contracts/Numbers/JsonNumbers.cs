@@ -20,7 +20,7 @@ public static class JsonNumbers
 
     private static ReadOnlySpan<double> Powers => [1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9];
 
-    /// <summary>Writes a value to a number of decimals, halves away from zero, as <c>ToString("F…")</c> rounds.</summary>
+    /// <summary>Writes a value to a number of decimals, exact halves to the even digit, as <c>ToString("F…")</c> rounds.</summary>
     /// <param name="value">The value.</param>
     /// <param name="decimals">Decimals, 0 to 9.</param>
     /// <param name="to">Receives the text; at least <see cref="MostBytes"/> long.</param>
@@ -31,7 +31,7 @@ public static class JsonNumbers
         var magnitude = Math.Abs(value);
         var scale = Powers[decimals];
         if (magnitude * scale >= MostUnits) return WriteExact(value, to);
-        return WriteUnits(value < 0, RoundHalfUp(magnitude, scale), decimals, to);
+        return WriteUnits(value < 0, RoundHalfEven(magnitude, scale), decimals, to);
     }
 
     /// <summary>Writes a value to a number of significant digits; zeros fill the places above them.</summary>
@@ -48,7 +48,7 @@ public static class JsonNumbers
         if (decimals >= 0) return WriteFixed(value, Math.Min(decimals, MostDecimals), to);
         if (-decimals > MostDecimals) return WriteExact(value, to);
         var step = (ulong)Powers[-decimals];
-        return WriteUnits(value < 0, RoundHalfUp(magnitude / step, 1) * step, 0, to);
+        return WriteUnits(value < 0, RoundHalfEven(magnitude / step, 1) * step, 0, to);
     }
 
     // Digits before the point; 0 for 0.1 to 1, and less for less.
@@ -66,13 +66,15 @@ public static class JsonNumbers
     }
 
     // The product may round to a half that the exact value does not reach; the fused product gives back what was lost.
-    private static ulong RoundHalfUp(double magnitude, double scale)
+    private static ulong RoundHalfEven(double magnitude, double scale)
     {
         var product = magnitude * scale;
         var lost = Math.FusedMultiplyAdd(magnitude, scale, -product);
         var whole = Math.Floor(product);
         var fraction = product - whole;
-        return (ulong)whole + (fraction > 0.5 || (fraction == 0.5 && lost >= 0) ? 1UL : 0UL);
+        var units = (ulong)whole;
+        var up = fraction > 0.5 || (fraction == 0.5 && (lost > 0 || (lost == 0 && (units & 1) == 1)));
+        return up ? units + 1 : units;
     }
 
     private static int WriteUnits(bool negative, ulong units, int decimals, Span<byte> to)

@@ -66,8 +66,8 @@ public static class DesignService
         DesignCodeFault.TooLong => $"The design code is longer than {DesignCodes.MostCharacters} characters, which is more than any design needs.",
         DesignCodeFault.ForeignVersion => $"The design code does not begin with {DesignCodes.Prefix}, the version that is read here.",
         DesignCodeFault.NotBase64Url =>
-            "The design code holds characters other than letters, digits, - and _ (base64url without padding), or its last one leads nowhere.",
-        DesignCodeFault.CutShort => "The design code is cut short: copy all of it.",
+            "The design code holds characters other than letters, digits, - and _ (base64url without padding).",
+        DesignCodeFault.CutShort => "The design code is cut short, or characters were added to it: copy all of it and no more.",
         DesignCodeFault.TooBig => $"The design code unpacks to more than {DesignCodes.MostTextBytes} bytes, which is more than any design needs.",
         DesignCodeFault.Damaged => "The design code is damaged: characters were changed, lost or added on the way.",
         _ => $"The design code unpacks to something that is no design of version {DesignCodes.Prefix}.",

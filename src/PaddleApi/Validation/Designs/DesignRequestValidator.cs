@@ -37,6 +37,8 @@ public sealed class DesignRequestValidator : AbstractValidator<DesignRequest>
             OffsetTable.Check(request, context);
             SizeAgreement.Check(request, context);
             Stock.Check(request, context);
+            if (request.Aims?.BenchFlexMm is { Min: { } least, Max: { } most } && most <= least)
+                context.AddFault("Aims.BenchFlexMm.Max", new("The most bench flex must be above the least.", FaultValue.Show(most), least, Unit: "mm"));
         });
     }
 
@@ -131,10 +133,6 @@ public sealed class DesignRequestValidator : AbstractValidator<DesignRequest>
             RuleFor(a => a.MaximumMassG).InRange(200, 2500, "g", $"Masses of single-blade wooden paddles ({Own}).");
             RuleFor(a => a.BenchFlexMm!.Min).InRange(0.5, 200, "mm", $"Flex that a rule can measure ({Own}).").When(a => a.BenchFlexMm is not null);
             RuleFor(a => a.BenchFlexMm!.Max).InRange(0.5, 200, "mm", $"Flex that a rule can measure ({Own}).").When(a => a.BenchFlexMm is not null);
-            RuleFor(a => a.BenchFlexMm!.Max)
-                .Must((aims, max) => !(max <= aims.BenchFlexMm!.Min))
-                .Saying("The most bench flex must be above the least.")
-                .When(a => a.BenchFlexMm is not null);
         }
     }
 
