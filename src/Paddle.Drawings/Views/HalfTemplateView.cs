@@ -11,7 +11,8 @@ namespace Paddle.Drawings.Views;
 internal static class HalfTemplateView
 {
     private const double Margin = 10;
-    private const double HoleRadiusMm = 4;
+    /// <summary>Radius of the hang hole, mm.</summary>
+    public const double HoleRadiusMm = 4;
     private const double RowMm = 8;
 
     /// <summary>Id of the template's path.</summary>
@@ -32,7 +33,9 @@ internal static class HalfTemplateView
         var (form, units, sketch) = (report.Specification.Form, context.Units, new Sketch());
         var places = form.Places;
         double centre = CentreY(report), end = OriginX + places.OverallMm;
-        var squareX = OriginX + places.LowerHandMm - CalibrationSquare.SideMm - 22;
+        // Left of every mark on the lower shaft, whose lettering stands upright there.
+        var firstMark = Landmarks.Of(report).Where(mark => mark.XMm > places.GripEndMm).Min(mark => mark.XMm);
+        var squareX = OriginX + Math.Max(places.GripEndMm + 10, firstMark - CalibrationSquare.SideMm - 24);
         DrawText(sketch, report, context, squareX - 12);
         CalibrationSquare.Draw(sketch, squareX, Margin + 2);
 
