@@ -22,7 +22,7 @@ public static class OpenApiSetup
     public static IServiceCollection AddDescription(this IServiceCollection services)
     {
         services.ConfigureSwagger(swagger => swagger.OpenApiVersion = OpenApiSpecVersion.OpenApi3_1);
-        return services.AddEndpointsApiExplorer().AddSwaggerGen(generator =>
+        return services.AddSingleton<ValidatorRules>().AddEndpointsApiExplorer().AddSwaggerGen(generator =>
         {
             generator.SwaggerDoc(DocumentName, new OpenApiInfo
             {
