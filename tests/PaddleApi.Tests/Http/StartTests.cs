@@ -1,4 +1,6 @@
+using Microsoft.AspNetCore.Builder;
 using Microsoft.Extensions.Options;
+using PaddleApi.Hosting;
 using PaddleApi.Tests.Contract;
 
 namespace PaddleApi.Tests.Http;
@@ -15,6 +17,29 @@ public sealed class StartTests
         using var factory = new ApiFactory(new Dictionary<string, string> { [key] = value });
 
         Assert.Throws<OptionsValidationException>(() => factory.CreateClient());
+    }
+
+    [Fact]
+    public void A_mistyped_limit_stops_the_service_at_start()
+    {
+        using var factory = new ApiFactory(new Dictionary<string, string> { ["Limits:MaxBodyBytes"] = "1024" });
+
+        Assert.Throws<InvalidOperationException>(() => factory.CreateClient());
+    }
+
+    [Fact]
+    public void The_service_listens_on_this_machine_only_unless_told_otherwise()
+    {
+        Assert.Equal(Listening.DefaultUrl, UrlsOf());
+        Assert.Equal("http://*:8080", UrlsOf("--urls", "http://*:8080"));
+        Assert.Null(UrlsOf("--http_ports", "8080"));
+    }
+
+    private static string? UrlsOf(params string[] arguments)
+    {
+        var builder = WebApplication.CreateBuilder(arguments);
+        builder.AddListening();
+        return builder.WebHost.GetSetting("urls");
     }
 
     [Fact]
