@@ -22,6 +22,14 @@ public sealed class BladePlan
     private BladePlan(BladeShape blade, double handlePerRoot, CubicBezier[] tail) =>
         (this.blade, this.handlePerRoot, this.tail) = (blade, handlePerRoot, tail);
 
+    /// <summary>
+    /// Fullness that the curve has: the asked one, or the nearest at which it stays fair at these proportions. A maker's own
+    /// offsets have none and give their shape's.
+    /// </summary>
+    public double Fullness => tail.Length == 0
+        ? blade.Fullness
+        : tail.Sum(piece => piece.AreaUnder()) / ((1 - blade.WidestAt) * blade.LengthMm * blade.HalfWidthMm);
+
     /// <summary>Works out all that does not depend on the shaft.</summary>
     /// <param name="blade">The blade; its sizes within the family's limits.</param>
     public static BladePlan For(BladeShape blade)

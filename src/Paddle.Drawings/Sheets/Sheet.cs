@@ -3,7 +3,6 @@ namespace Paddle.Drawings.Sheets;
 /// <summary>What an item of a drawing is for; also the layer it lies on in a CAD file.</summary>
 internal enum Layer
 {
-    Paper,
     Outline,
     Centre,
     Stations,

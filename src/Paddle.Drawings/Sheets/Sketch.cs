@@ -22,6 +22,21 @@ internal sealed class Sketch
         return this;
     }
 
+    /// <summary>Adds another sheet's items, moved.</summary>
+    public void Add(Sheet sheet, double right, double down)
+    {
+        Point by = new(right, down);
+        foreach (var item in sheet.Items)
+        {
+            items.Add(item switch
+            {
+                PathItem path => path with { Path = path.Path.Map(p => p + by) },
+                TextItem text => text with { At = text.At + by },
+                _ => item,
+            });
+        }
+    }
+
     public Sheet Finish(string name, string title, string description, double width, double height) =>
         new(name, Lettering.Safe(title), Lettering.Safe(description), width, height, items);
 }

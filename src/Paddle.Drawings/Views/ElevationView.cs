@@ -129,10 +129,11 @@ internal static class ElevationView
                 name == "Throat" ? Anchor.Start : Anchor.End, Layer.Marks);
         }
 
-        var at = places.ThroatMm + 0.72 * places.BladeMm;
+        var at = places.ThroatMm + 0.5 * places.BladeMm;
         var solid = SolidLook.At(report, [at]);
-        Note(sketch, put(profile.At(at, solid.HalfThickness[0])), -1, "spine: middle of the blade");
-        Note(sketch, put(profile.At(at + 10, -solid.EdgeHalfThickness[0])), 1, "edge line: plane to this, then fair to the spine");
+        var bent = report.Specification.Form.BendDegrees != 0;
+        Note(sketch, put(profile.At(at, solid.HalfThickness[0])), bent ? -1 : 1, -1, "spine: middle of the blade");
+        Note(sketch, put(profile.At(at + 10, -solid.EdgeHalfThickness[0])), 1, 1, "edge line: plane to this, then fair to the spine");
         if (report.Specification.Form.BendDegrees == 0) return;
         var throat = put(new(places.ThroatMm, 0));
         sketch.Line(throat.X, throat.Y, throat.X + 150, throat.Y, LineKind.Centre, Layer.Centre);
@@ -140,11 +141,11 @@ internal static class ElevationView
         sketch.Text($"Distances below the throat are along the blade ({DrawnLength.Text(places.BladeMm, units)})", throat.X + 190, throat.Y + 2, Lettering.Note);
     }
 
-    private static void Note(Sketch sketch, Point at, int down, string text)
+    private static void Note(Sketch sketch, Point at, int right, int down, string text)
     {
-        Point knee = new(at.X + 8, at.Y + down * 11), end = new(knee.X + 3, knee.Y);
+        Point knee = new(at.X + 8 * right, at.Y + down * 12), end = new(knee.X + 3 * right, knee.Y);
         sketch.Path(SheetPath.Polyline([at, knee, end]), LineKind.Narrow, Layer.Marks);
         sketch.Path(SheetPath.Circle(at.X, at.Y, 0.6), LineKind.Fine, Layer.Marks, Fill.Ink);
-        sketch.Text(text, end.X + 1, end.Y + 1.3, Lettering.Note, layer: Layer.Marks);
+        sketch.Text(text, end.X + right, end.Y + 1.3, Lettering.Note, right > 0 ? Anchor.Start : Anchor.End, Layer.Marks);
     }
 }

@@ -59,7 +59,7 @@ internal static class Landmarks
     /// <summary>The sign of a balance point: a circle with two opposite quarters filled.</summary>
     public static void DrawBalance(Sketch sketch, double x, double y, double radius, string? css = null)
     {
-        sketch.Path(SheetPath.Circle(x, y, radius), LineKind.Narrow, Layer.Marks, css: css);
+        sketch.Path(SheetPath.Circle(x, y, radius), LineKind.Narrow, Layer.Marks);
         const double Quarter = 0.5522847498;
         foreach (var side in (double[])[1, -1])
         {

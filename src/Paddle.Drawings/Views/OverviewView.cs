@@ -27,7 +27,7 @@ internal static class OverviewView
         var label = Lettering.Safe(context.Label);
         sketch.Text(label, Margin, Margin + 14, Lettering.FitHeightMm(label, 16, Width - 2 * Margin), strong: true);
         sketch.Text(
-            $"{KeyFigures.BladeName(report)} paddle in {KeyFigures.WoodName(report)}", Margin, Margin + 33, 10, css: "soft");
+            $"{KeyFigures.BladeName(report)} paddle in {KeyFigures.WoodName(report).ToLowerInvariant()}", Margin, Margin + 33, 10, css: "soft");
 
         var half = scale * Math.Max(form.Blade.HalfWidthMm, form.Grip.WidthMm / 2);
         var face = Margin + 70 + 2 * 14 + half;
@@ -92,7 +92,7 @@ internal static class OverviewView
 
     private static double DrawSections(Sketch sketch, DesignReport report, DrawingUnits units, double top)
     {
-        string[] names = ["Grip at its crest", "Lower hand to throat", "Blade, shoulder", "Blade at a quarter", "Blade at the middle size", "Blade at the tip size"];
+        string[] names = ["Grip at its crest", "Lower hand to throat", "Blade, shoulder", "Blade at a quarter", "Blade at half", "Blade near the tip"];
         var places = SectionPlan.Of(report).Where(place => names.Contains(place.Name)).ToArray();
         const double Gap = 22;
         var wide = places.Sum(place => 2 * place.Section.HalfWidthMm);
@@ -105,7 +105,7 @@ internal static class OverviewView
             var half = scale * place.Section.HalfWidthMm;
             var at = x + half;
             sketch.Path(
-                SheetPath.Polyline(SectionPaths.Closed(place.Section).Select(p => new Point(at + scale * p.X, centre - scale * p.Y)), closed: true),
+                SheetPath.Polyline(SectionPaths.Closed(place.Section, 14).Select(p => new Point(at + scale * p.X, centre - scale * p.Y)), closed: true),
                 LineKind.Visible, Layer.Sections, Fill.Wood, css: "wood");
             var size = DrawnLength.Text(2 * place.Section.HalfThicknessMm, units, LengthRounding.Up);
             sketch.Text(size, at, centre + tallest + 13, Small, Anchor.Middle);
@@ -122,7 +122,7 @@ internal static class OverviewView
         "Lower hand to throat" => "shaft",
         "Blade, shoulder" => "shoulder",
         "Blade at a quarter" => "¼ blade",
-        "Blade at the middle size" => "½ blade",
+        "Blade at half" => "½ blade",
         _ => "near tip",
     };
 
@@ -140,6 +140,6 @@ internal static class OverviewView
             sketch.Text(figures[i].Value, x, y + 14, Lettering.FitHeightMm(figures[i].Value, Text, column - 8), strong: true);
         }
 
-        return top + 10 + (figures.Count + Columns - 1) / Columns * Row;
+        return top + 10 + (figures.Count + Columns - 1) / Columns * Row - 14;
     }
 }

@@ -11,18 +11,19 @@ namespace Paddle.Drawings.Views;
 internal static class SectionCards
 {
     private const double Rim = 10;
-    private const double CaptionMm = 30;
+    private const double CaptionMm = 34;
     private const double Gap = 8;
     private const double LeastCellMm = 84;
     private const string Use = "Cut out the heavy shape; halved on the middle line, the card gauges either face.";
 
-    /// <summary>All cards on one sheet of the given width.</summary>
-    public static Sheet OneSheet(DesignReport report, DrawingContext context, double widthMm)
+    /// <summary>All cards on one sheet of the given width; without one, wide enough for two blade cards side by side.</summary>
+    public static Sheet OneSheet(DesignReport report, DrawingContext context, double? sheetWidthMm = null)
     {
         const double Margin = 12;
+        var widthMm = sheetWidthMm ?? 2 * (report.Specification.Form.Blade.WidthMm + 2 * Rim + Margin) + Gap;
         var sketch = new Sketch();
         TitleBlock.Heading(
-            sketch, context.Label, $"{KeyFigures.BladeName(report)} paddle: sections at true scale. {Use}", Margin, Margin, widthMm - 2 * Margin);
+            sketch, context.Label, $"{KeyFigures.BladeName(report)} paddle: sections at true scale. {Use}", Margin, Margin, widthMm - 2 * Margin, small: true);
         var top = Margin + TitleBlock.HeadingMm + 6;
         var (cells, bottom) = Flow(SectionPlan.Of(report), Margin, top, widthMm - 2 * Margin, double.PositiveInfinity)[0];
         foreach (var (place, x, y) in cells) DrawCell(sketch, place, context.Units, x, y);
@@ -132,15 +133,15 @@ internal static class SectionCards
         var lines = new List<string>
         {
             $"{DrawnLength.Place(place.XMm, units)} {unit} from the top",
-            e > 0 ? $"{DrawnLength.Figure(w, units)} wide · {Up(t)} thick · edge {Up(e)} {unit}" : $"{DrawnLength.Figure(w, units)} wide · {Up(t)} {unit} thick",
+            e > 0.05 ? $"{DrawnLength.Figure(w, units)} wide · {Up(t)} thick · edge {Up(e)} {unit}" : $"{DrawnLength.Figure(w, units)} wide · {Up(t)} {unit} thick",
         };
         if (place.IsShaft)
         {
             // Facets: the one on the flat face is the width's, the one on the edge the thickness's.
             const double Flat = 1 - 2 * SectionPaths.EightSide;
             string Step(double mm) => DrawnLength.Figure(mm, units);
-            lines.Add($"8 sides: {Step(SectionPaths.EightSide * w)} in on faces, {Step(SectionPaths.EightSide * t)} on edges; "
-                + $"16: {Step(SectionPaths.SixteenSide * Flat * w)}, {Step(SectionPaths.SixteenSide * Flat * t)} more");
+            lines.Add($"8 sides: {Step(SectionPaths.EightSide * w)} in on faces, {Step(SectionPaths.EightSide * t)} on edges");
+            lines.Add($"16 sides: {Step(SectionPaths.SixteenSide * Flat * w)} and {Step(SectionPaths.SixteenSide * Flat * t)} in from those");
         }
         else
         {

@@ -28,13 +28,13 @@ internal static class SectionPlan
 
     private static IEnumerable<(string Name, double At)> BladePlaces(BladeShape blade)
     {
-        yield return ("Blade at the throat size", SpineProfile.Throat);
+        yield return ("Blade below the throat", SpineProfile.Throat);
         yield return ("Blade, shoulder", 0.165);
         yield return ("Blade at a quarter", BladeBlend.ShoulderEnd);
-        yield return ("Blade at the middle size", SpineProfile.Middle);
+        yield return ("Blade at half", SpineProfile.Middle);
         if (Math.Abs(blade.WidestAt - SpineProfile.Middle) > 0.04 && Math.Abs(blade.WidestAt - BladeBlend.ShoulderEnd) > 0.04)
             yield return ("Blade, widest", blade.WidestAt);
         yield return ("Blade at three quarters", 0.75);
-        yield return ("Blade at the tip size", SpineProfile.Tip);
+        yield return ("Blade near the tip", SpineProfile.Tip);
     }
 }

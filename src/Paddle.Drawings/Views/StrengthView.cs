@@ -19,7 +19,7 @@ internal static class StrengthView
         .case0{stroke:#2f6b3a}.case1{stroke:#a03a1a;stroke-dasharray:4 1.2}.case2{stroke:#2b4f81;stroke-dasharray:1.6 1}
         .case3{stroke:#6b4a8a;stroke-dasharray:5 1 1 1}.limit{stroke:#b00020;stroke-dasharray:2 2}
         .text.case0,.text.case1,.text.case2,.text.case3,.text.limit{stroke:none}
-        .wood{fill:#ecdfc8}
+        .flex0{stroke:#2c2a26}.wood{fill:#ecdfc8}
         """;
 
     public static Sheet Draw(DesignReport report, DrawingContext context)
@@ -30,25 +30,25 @@ internal static class StrengthView
         string N(double value, string format) => value.ToString(format, CultureInfo.InvariantCulture);
         TitleBlock.Heading(
             sketch, context.Label,
-            $"{KeyFigures.BladeName(report)} paddle in {KeyFigures.WoodName(report)}: least safety factor {N(governing.SafetyFactor, "0.00")}, {LoadCases.Id(governing.Case)}, "
+            $"{KeyFigures.BladeName(report)} paddle in {KeyFigures.WoodName(report).ToLowerInvariant()}: least safety factor {N(governing.SafetyFactor, "0.00")}, {CaseName(governing.Case)}, "
             + $"{DrawnLength.Text(governing.AtMm, units)} from the top",
-            12, 8, Width - 24);
+            12, 6, Width - 24, small: true);
         DrawLegend(sketch, report, curves, 41);
 
         var overall = report.Specification.Form.Places.OverallMm;
         double X(double x) => Left + (Right - Left) * x / overall;
         var aim = 100 / report.Specification.Aims.MinimumSafetyFactor;
         var top = 58.0;
-        Panel(sketch, "Bending moment, N·m", curves.XsMm, [.. curves.Cases.Select(c => c.MomentsNm)], null, null, top, X);
+        Panel(sketch, "Bending moment, N·m", curves.XsMm, [.. curves.Cases.Select(c => c.MomentsNm)], "case", null, null, top, X);
         Panel(
             sketch, "Strength used along the grain, % of what 19 sticks in 20 bear", curves.XsMm,
             [.. curves.Cases.Select(c => c.StressesMPa.Select(s => 100 * s / c.StrengthMPa).ToArray())],
-            aim, $"asked: factor {N(report.Specification.Aims.MinimumSafetyFactor, "0.##")}", top + PanelMm + 16, X);
+            "case", aim, $"asked: factor {N(report.Specification.Aims.MinimumSafetyFactor, "0.##")}", top + PanelMm + 16, X);
         var inches = units == DrawingUnits.Inch;
         Panel(
             sketch, $"Bench flex under {Loads.BenchN:0} N at the centre of pressure, hands as supports, {(inches ? "in" : "mm")}", curves.XsMm,
             [curves.BenchDeflectionsMm.Select(d => inches ? d / DrawnLength.MmPerInch : d).ToArray()],
-            null, null, top + 2 * (PanelMm + 16), X);
+            "flex", null, null, top + 2 * (PanelMm + 16), X);
         var foot = top + 3 * (PanelMm + 16) - 8;
         DrawPaddle(sketch, report, units, foot, X);
         var edge = report.Strength.Cases.First(c => c.Case == LoadCase.EdgePress);
@@ -59,7 +59,7 @@ internal static class StrengthView
         return sketch.Finish(
             "strength",
             $"{context.Label}: strength and flex",
-            $"Bending moment, strength used and bench flex along the paddle. Least safety factor {N(governing.SafetyFactor, "0.00")} in the case {LoadCases.Id(governing.Case)}.",
+            $"Bending moment, strength used and bench flex along the paddle. Least safety factor {N(governing.SafetyFactor, "0.00")} in the case {CaseName(governing.Case)}.",
             Width,
             foot + 42);
     }
@@ -71,17 +71,17 @@ internal static class StrengthView
             var result = report.Strength.Cases.First(c => c.Case == curves.Cases[i].Case);
             var x = Left + i * 64;
             sketch.Line(x, y, x + 12, y, LineKind.Visible, Layer.Marks, $"case{i}");
-            sketch.Text(LoadCases.Id(result.Case), x + 14, y + 1.2, Lettering.Small);
+            sketch.Text(CaseName(result.Case), x + 14, y + 1.2, Lettering.Small);
             sketch.Text(
                 FormattableString.Invariant($"{result.ForceN:0} N, factor {result.SafetyFactor:0.00}"), x + 14, y + 5.8, Lettering.Small);
         }
     }
 
     private static void Panel(
-        Sketch sketch, string name, IReadOnlyList<double> xs, IReadOnlyList<IReadOnlyList<double>> lines, double? limit, string? limitName,
+        Sketch sketch, string name, IReadOnlyList<double> xs, IReadOnlyList<IReadOnlyList<double>> lines, string css, double? limit, string? limitName,
         double top, Func<double, double> place)
     {
-        double most = Math.Max(lines.Max(line => line.Max()), limit ?? 0), least = Math.Min(0, lines.Min(line => line.Min()));
+        double most = Math.Max(lines.Max(line => line.Take(Shown(xs)).Max()), limit ?? 0), least = Math.Min(0, lines.Min(line => line.Min()));
         var step = NiceStep((most - least) / 4);
         double high = Math.Ceiling(most / step - 1e-9) * step, low = Math.Floor(least / step + 1e-9) * step;
         double Y(double value) => top + PanelMm * (high - value) / (high - low);
@@ -96,14 +96,17 @@ internal static class StrengthView
         {
             var line = lines[i];
             sketch.Path(
-                SheetPath.Polyline(Enumerable.Range(0, xs.Count).Select(k => new Point(place(xs[k]), Y(line[k])))),
-                LineKind.Visible, Layer.Marks, css: $"case{i}");
+                SheetPath.Polyline(Enumerable.Range(0, Shown(xs)).Select(k => new Point(place(xs[k]), Y(line[k])))),
+                LineKind.Visible, Layer.Marks, css: css + i);
         }
 
         if (limit is not { } at) return;
         sketch.Line(Left, Y(at), Right, Y(at), LineKind.Narrow, Layer.Marks, "limit");
         sketch.Text(limitName!, Left + 2, Y(at) - 1.2, Lettering.Small);
     }
+
+    // At the very tip the section closes and a thrust on it is a matter of bearing, not of bending: the curves end 1 % short of it.
+    private static int Shown(IReadOnlyList<double> xs) => xs.Count(x => x <= 0.99 * xs[^1]);
 
     private static void DrawPaddle(Sketch sketch, DesignReport report, DrawingUnits units, double y, Func<double, double> place)
     {
@@ -120,6 +123,8 @@ internal static class StrengthView
             sketch.Text(mark.Text(units), x, y + 2 * half + 6, Lettering.Small, mark.XMm < 100 ? Anchor.Start : Anchor.Middle);
         }
     }
+
+    private static string CaseName(LoadCase loadCase) => LoadCases.Id(loadCase).Replace('-', ' ');
 
     // 1, 2 or 5 times a power of ten, at least the wanted step.
     private static double NiceStep(double wanted)

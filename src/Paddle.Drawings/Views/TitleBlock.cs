@@ -12,11 +12,11 @@ internal static class TitleBlock
     public const double HeadingMm = 26;
 
     /// <summary>Draws the owner's label over what the sheet shows.</summary>
-    public static void Heading(Sketch sketch, string label, string what, double x, double y, double width)
+    public static void Heading(Sketch sketch, string label, string what, double x, double y, double width, bool small = false)
     {
         var safe = Lettering.Safe(label);
-        sketch.Text(safe, x, y + 11, Lettering.FitHeightMm(safe, Lettering.Title, width), strong: true);
-        sketch.Text(what, x, y + 21, Lettering.FitHeightMm(what, Lettering.Figure, width));
+        sketch.Text(safe, x, y + 11, Lettering.FitHeightMm(safe, small ? Lettering.Heading : Lettering.Title, width), strong: true);
+        sketch.Text(what, x, y + 21, Lettering.FitHeightMm(what, small ? Lettering.Note : Lettering.Figure, width));
     }
 
     /// <summary>How high the block is in a given width, mm.</summary>

@@ -13,8 +13,13 @@ public class HalfBreadthCurveTests
     {
         var xs = Enumerable.Range(0, 1500).Select(i => Curve.StartMm + (Curve.EndMm - Curve.StartMm) * i / 1499.0).ToArray();
         var ys = new double[xs.Length];
-        Curve.Sample(xs, ys, new double[xs.Length]);
-        for (var i = 0; i < xs.Length; i++) Assert.Equal(Curve.HalfBreadthMm(xs[i]), ys[i], 1e-6);
+        var parameters = new double[xs.Length];
+        Curve.Sample(xs, ys, parameters);
+        for (var i = 0; i < xs.Length; i++)
+        {
+            Assert.Equal(Curve.HalfBreadthMm(xs[i]), ys[i], 1e-6);
+            Assert.InRange(parameters[i], 0, 1);
+        }
     }
 
     [Fact]

@@ -155,6 +155,28 @@ public class MassPropertiesTests
         Assert.InRange(own * 650e-15 / MassProperties.Of(solid, 650).InertiaCentreKgM2, 0, 0.001);
     }
 
+    // Property: the areas and second moments that a solid carries are those of its sections.
+    [Fact]
+    public void Property_carried_section_figures_are_the_sections()
+    {
+        var solid = TestPaddles.Shape(AllForms["beavertail"], StationGrid.Fine);
+        for (var i = 0; i < solid.Count; i++)
+        {
+            Assert.Equal(solid.Section(i).AreaMm2, solid.Area[i]);
+            Assert.Equal(solid.Section(i).FlatSecondMomentMm4, solid.FlatSecondMoment[i]);
+        }
+    }
+
+    // Property: another blade in the same form is another outline.
+    [Fact]
+    public void Property_changing_the_blade_changes_the_outline()
+    {
+        var form = AllForms["ottertail"];
+        var changed = form with { Blade = form.Blade with { WidthMm = 130 } };
+        var widest = changed.Places.ThroatMm + changed.Blade.WidestAt * changed.Blade.LengthMm;
+        Assert.Equal(65, changed.Outline(TestPaddles.UsualSizes).HalfBreadthMm(widest), 1e-6);
+    }
+
     // Property: one-sided grips are hollowed once, matching ones twice; the hollow takes wood away.
     [Fact]
     public void Property_hollow_takes_wood_from_each_hollowed_face()

@@ -58,6 +58,8 @@ internal static class TestPaddles
         Array.Fill(solid.HalfWidth, widthMm / 2);
         Array.Fill(solid.HalfThickness, thicknessMm / 2);
         Array.Fill(solid.EdgeHalfThickness, thicknessMm / 2);
+        Array.Fill(solid.Area, widthMm * thicknessMm);
+        Array.Fill(solid.FlatSecondMoment, widthMm * thicknessMm * thicknessMm * thicknessMm / 12);
         return solid;
     }
 

@@ -4,7 +4,7 @@ using Paddle.Design.Tests.Solid;
 
 namespace Paddle.Design.Tests.Outline;
 
-public class BladeOutlineTests
+public class BladePlanTests
 {
     private const double ThroatMm = 900;
     private const int Samples = 200;
