@@ -24,6 +24,8 @@ public sealed class EveryOperationTests(ApiFixture api)
 
     public static TheoryData<string> Lookups => Those(operation => operation.Documents(404));
 
+    public static TheoryData<string> Codes => Those(operation => !operation.HasBody && operation.Documents(400));
+
     public static TheoryData<string> Solving => Those(operation => operation.HasBody && operation.Documents(503));
 
     [Theory, MemberData(nameof(Reads))]
@@ -161,6 +163,14 @@ public sealed class EveryOperationTests(ApiFixture api)
         using var answer = await api.Client.GetAsync(Find(id).AbsentPath());
 
         await ProblemAsync(answer, HttpStatusCode.NotFound, "/problems/not-found");
+    }
+
+    [Theory, MemberData(nameof(Codes))]
+    public async Task A_code_that_cannot_be_read_is_refused(string id)
+    {
+        using var answer = await api.Client.GetAsync(Find(id).AbsentPath());
+
+        Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
     }
 
     [Theory, MemberData(nameof(Solving))]

@@ -35,6 +35,18 @@ public sealed class FailureTests : IAsyncLifetime
     }
 
     [Fact]
+    public async Task Faults_of_the_service_are_logged_and_those_of_callers_are_not()
+    {
+        using var client = host.Client();
+        using var wrong = await client.PostAsync("/sample", new StringContent("{", System.Text.Encoding.UTF8, "application/json"));
+        Assert.Empty(host.Errors);
+
+        using var broken = await client.GetAsync("/broken");
+
+        Assert.Contains(host.Errors, line => line.Contains("secret: the inside", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public async Task A_caller_who_wants_a_picture_still_gets_the_problem()
     {
         using var client = host.Client();

@@ -1,8 +1,10 @@
+using System.Collections.Concurrent;
 using FluentValidation;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.TestHost;
 using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Logging;
 using PaddleApi.Hosting;
 using PaddleApi.Hosting.Json;
 using PaddleApi.Hosting.Problems;
@@ -51,7 +53,10 @@ public sealed class SampleHost : IAsyncDisposable
 {
     private readonly WebApplication app;
 
-    private SampleHost(WebApplication app) => this.app = app;
+    private SampleHost(WebApplication app, ErrorLog log) => (this.app, Errors) = (app, log.Written);
+
+    /// <summary>What went into the log as an error.</summary>
+    public IReadOnlyCollection<string> Errors { get; }
 
     public static async Task<SampleHost> StartAsync()
     {
@@ -59,6 +64,8 @@ public sealed class SampleHost : IAsyncDisposable
         builder.WebHost.UseTestServer();
         builder.Services.AddStrictJson().AddProblems().AddTimeouts().AddSingleton<IValidator<Sample>, SampleValidator>();
         builder.Services.Configure<ServiceLimits>(_ => { });
+        var log = new ErrorLog();
+        builder.Logging.ClearProviders().AddProvider(log);
         builder.Services.Configure<Microsoft.AspNetCore.Http.Timeouts.RequestTimeoutOptions>(timeouts =>
             timeouts.AddPolicy("short", TimeSpan.FromMilliseconds(50)));
         var app = builder.Build();
@@ -74,10 +81,34 @@ public sealed class SampleHost : IAsyncDisposable
         }).WithRequestTimeout("short");
         app.MapGet("/number", () => TypedResults.Ok(new SamplePart(double.NaN)));
         await app.StartAsync();
-        return new SampleHost(app);
+        return new SampleHost(app, log);
     }
 
     public HttpClient Client() => app.GetTestClient();
 
     public async ValueTask DisposeAsync() => await app.DisposeAsync();
+
+    private sealed class ErrorLog : ILoggerProvider, ILogger
+    {
+        public ConcurrentQueue<string> Written { get; } = new();
+
+        public ILogger CreateLogger(string categoryName) => this;
+
+        public IDisposable? BeginScope<TState>(TState state)
+            where TState : notnull => null;
+
+        public bool IsEnabled(LogLevel logLevel) => logLevel >= LogLevel.Error;
+
+        public void Log<TState>(LogLevel logLevel, EventId eventId, TState state, Exception? exception, Func<TState, Exception?, string> formatter)
+        {
+            if (IsEnabled(logLevel))
+            {
+                Written.Enqueue($"{formatter(state, exception)} {exception?.Message}");
+            }
+        }
+
+        public void Dispose()
+        {
+        }
+    }
 }
