@@ -332,7 +332,7 @@ internal sealed class DesignProblem
     {
         var row = NewRow(
             shape.Constant + shape.FirstWeight * v[shape.First] + shape.SecondWeight * v[shape.Second],
-            new(shape.Id, LimitGroup.Comfort, "mm", 1));
+            new(shape.Id, shape.Group, "mm", 1));
         row[shape.First] += shape.FirstWeight;
         row[shape.Second] += shape.SecondWeight;
     }
