@@ -30,7 +30,7 @@ public sealed class DesignValidationTests
     [InlineData("/blade/family=\"beavertail\"; /blade/widestAt=0.8", "/blade/widestAt", 0.45, 0.75, "fraction", "beavertail")]
     [InlineData("/blade/fullness=0.9", "/blade/fullness", 0.64, 0.76, "fraction", "ottertail")]
     [InlineData("/blade/throatThicknessMm=9", "/blade/throatThicknessMm", 10, 45, "mm", "no longer a paddle")]
-    [InlineData("/blade/middleThicknessMm=3.9", "/blade/middleThicknessMm", 4, 40, "mm", "between 7 and 22 mm")]
+    [InlineData("/blade/middleThicknessMm=3.9", "/blade/middleThicknessMm", 4, 40, "mm", "the solver chooses between")]
     [InlineData("/blade/tipThicknessMm=31", "/blade/tipThicknessMm", 3, 30, "mm", "no longer a paddle")]
     [InlineData("/blade/edgeThicknessMm=1.4", "/blade/edgeThicknessMm", 1.5, 20, "mm", "no longer a paddle")]
     [InlineData("/shaft/widthMm=19", "/shaft/widthMm", 20, 45, "mm", "no longer a paddle")]
@@ -53,7 +53,6 @@ public sealed class DesignValidationTests
     [InlineData("/grip/hollowDepthMm=15.1; /grip/thicknessMm=50", "/grip/hollowDepthMm", 0, 15, "mm", "no longer a grip")]
     [InlineData("/grip/hollowDepthMm=6; /grip/thicknessMm=20", "/grip/hollowDepthMm", 0, 5.25, "mm", "hollowed on two faces")]
     [InlineData("/grip/hollowDepthMm=11; /grip/thicknessMm=20; /grip/faces=\"one-sided\"", "/grip/hollowDepthMm", 0, 10.5, "mm", "hollowed on one face")]
-    [InlineData("/grip/hollowDepthMm=8", "/grip/hollowDepthMm", 0, 7.25, "mm", "solver may choose")]
     [InlineData("/wood=null", "/wood/species", null, null, null, "species is required")]
     [InlineData("/wood/species=null", "/wood/species", null, null, null, "species is required")]
     [InlineData("/wood/species=\"white-asj\"", "/wood/species", null, null, null, "nearest are white-ash")]
@@ -133,6 +132,18 @@ public sealed class DesignValidationTests
         Assert.Empty(Faults($"/blade/offsets={table}; /shaft/widthMm=30"));
         var (at, fault) = Assert.Single(Faults($"/blade/offsets={table}; /shaft/widthMm=31"));
         Assert.Equal(("/shaft/widthMm", 30.0), (at, fault.Max));
+    }
+
+    [Fact]
+    public void A_hollow_must_fit_the_thinnest_grip_that_the_solver_may_choose()
+    {
+        var deepest = (SizeLimits.Solver[8].Min - 9.5) / 2;
+        Assert.Empty(Faults(string.Create(null, $"/grip/hollowDepthMm={deepest}")));
+
+        var (at, fault) = Assert.Single(Faults(string.Create(null, $"/grip/hollowDepthMm={deepest + 0.1}")));
+
+        Assert.Equal(("/grip/hollowDepthMm", deepest), (at, fault.Max));
+        Assert.Contains("the solver may choose", fault.Reason, StringComparison.Ordinal);
     }
 
     [Fact]
