@@ -1,3 +1,36 @@
+using PaddleApi.Endpoints;
+using PaddleApi.Endpoints.Designs;
+using PaddleApi.Hosting;
+using PaddleApi.Hosting.Caching;
+using PaddleApi.Hosting.Health;
+using PaddleApi.Hosting.Json;
+using PaddleApi.Hosting.OpenApi;
+using PaddleApi.Hosting.Problems;
+using PaddleApi.Hosting.Solving;
+using PaddleApi.Validation;
+
 var builder = WebApplication.CreateBuilder(args);
+builder.AddListening();
+builder.AddRequestLogging();
+builder.Services.AddStrictJson();
+builder.Services.AddProblems();
+builder.Services.AddValidation();
+builder.Services.AddTimeouts();
+builder.Services.AddSolveGate();
+builder.Services.AddCompression();
+builder.Services.AddDescription();
+builder.Services.AddWarmUp(TrialDesign.Run);
+
 var app = builder.Build();
-app.Run();
+app.UseRequestIds();
+app.UseRequestLogging();
+app.UseCompression();
+app.UseProblems();
+app.UseRequestTimeouts();
+app.MapDesigns();
+app.MapWoods();
+app.MapBladeFamilies();
+app.MapProblems();
+app.MapHealth();
+app.MapDescription();
+await app.RunAsync();

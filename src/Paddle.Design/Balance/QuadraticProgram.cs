@@ -53,7 +53,7 @@ internal sealed class QuadraticProgram
     {
         InvertFactor(hessian);
         activeCount = 0;
-        FreeMinimum(gradient, solution);
+        FreeMinimum(gradient[..n], solution);
         for (var pass = 0; pass < 20 * n + 4 * bounds.Length; pass++)
         {
             var worst = MostBroken(rows, bounds, solution);

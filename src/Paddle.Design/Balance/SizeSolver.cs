@@ -16,11 +16,16 @@ internal sealed class SizeSolver
     private const double LongestStepMm = 3;
 
 
+    // Far below what a step of a millimetre changes the mass by.
+    private const double LeastCurvatureGPerMm2 = 1e-3;
+
     // Grams that one unit of a broken aim costs: far above what any aim gains in wood, and each aim far above the next.
     private static readonly double[] Penalties = [3e5, 3e4, 5e3, 5e2];
 
     private readonly DesignProblem problem;
-    private readonly QuadraticProgram program = new(M);
+    private readonly QuadraticProgram strict = new(N);
+    private QuadraticProgram? yielding;
+    private bool mustYield;
     private readonly double[] hessian = new double[M * M];
     private readonly double[] gradient = new double[M];
     private readonly double[] step = new double[M];
@@ -132,31 +137,23 @@ internal sealed class SizeSolver
         Evaluations++;
     }
 
-    // The step's program: unknowns are the nine changes and one give for each group of aims.
+    // The strict program keeps every row; when its rows clash, the yielding one adds a give for each group of aims.
     private bool SolveStep(ReadOnlySpan<double> v)
     {
-        Array.Clear(hessian);
-        for (var i = 0; i < N; i++)
+        if (!mustYield && SolveProgram(strict, N, v))
         {
-            for (var j = 0; j < N; j++) hessian[i * M + j] = curvature[i * N + j];
-            gradient[i] = problem.MassGradient[i];
+            step.AsSpan(N).Clear();
+            return true;
         }
 
-        Span<double> give = stackalloc double[Groups];
-        give.Clear();
-        for (var r = 0; r < problem.RowCount; r++)
-        {
-            ref var depth = ref give[(int)problem.Limits[r].Group];
-            depth = Math.Max(depth, -problem.Rows[r]);
-        }
+        if (!SolveProgram(yielding ??= new(M), M, v)) return false;
+        mustYield = MissedGroup >= 0;
+        return true;
+    }
 
-        for (var g = 0; g < Groups; g++)
-        {
-            hessian[(N + g) * M + N + g] = 1;
-            gradient[N + g] = Penalties[g];
-        }
-
-        Span<double> rows = stackalloc double[(problem.RowCount + 2 * N + Groups) * M];
+    private bool SolveProgram(QuadraticProgram program, int unknowns, ReadOnlySpan<double> v)
+    {
+        Span<double> rows = stackalloc double[(problem.RowCount + 2 * N + Groups) * unknowns];
         Span<double> bounds = stackalloc double[problem.RowCount + 2 * N + Groups];
         Span<int> problemRow = stackalloc int[problem.RowCount];
         rows.Clear();
@@ -165,22 +162,49 @@ internal sealed class SizeSolver
         {
             if (!WithinReach(r)) continue;
             problemRow[count] = r;
-            var row = NewRow(rows, bounds, ref count, problem.Rows[r]);
+            var row = NewRow(rows, bounds, unknowns, ref count, problem.Rows[r]);
             problem.RowGradients.AsSpan(r * N, N).CopyTo(row);
-            row[N + (int)problem.Limits[r].Group] = 1;
+            if (unknowns > N) row[N + (int)problem.Limits[r].Group] = 1;
         }
 
         problemRow = problemRow[..count];
         for (var k = 0; k < N; k++)
         {
-            NewRow(rows, bounds, ref count, Math.Min(v[k] - problem.Low[k], LongestStepMm))[k] = 1;
-            NewRow(rows, bounds, ref count, Math.Min(problem.High[k] - v[k], LongestStepMm))[k] = -1;
+            NewRow(rows, bounds, unknowns, ref count, Math.Min(v[k] - problem.Low[k], LongestStepMm))[k] = 1;
+            NewRow(rows, bounds, unknowns, ref count, Math.Min(problem.High[k] - v[k], LongestStepMm))[k] = -1;
         }
 
-        for (var g = 0; g < Groups; g++) NewRow(rows, bounds, ref count, 0)[N + g] = 1;
-        var solved = program.Solve(hessian, gradient, rows[..(count * M)], bounds[..count], step);
-        if (solved) ReadMultipliers(problemRow);
-        return solved;
+        for (var g = N; g < unknowns; g++) NewRow(rows, bounds, unknowns, ref count, 0)[g] = 1;
+        StateObjective(unknowns);
+        if (!program.Solve(hessian.AsSpan(0, unknowns * unknowns), gradient, rows[..(count * unknowns)], bounds[..count], step)) return false;
+        ReadMultipliers(program, problemRow);
+        return true;
+    }
+
+    private void StateObjective(int unknowns)
+    {
+        Array.Clear(hessian);
+        var floor = LeastCurvature();
+        for (var i = 0; i < N; i++)
+        {
+            for (var j = 0; j < N; j++) hessian[i * unknowns + j] = curvature[i * N + j];
+            hessian[i * unknowns + i] += floor;
+            gradient[i] = problem.MassGradient[i];
+        }
+
+        for (var g = N; g < unknowns; g++)
+        {
+            hessian[g * unknowns + g] = 1;
+            gradient[g] = Penalties[g - N];
+        }
+    }
+
+    // Damping may shrink a direction's curvature fivefold in every step; this keeps the program positive definite beyond rounding.
+    private double LeastCurvature()
+    {
+        var most = 0.0;
+        for (var k = 0; k < N; k++) most = Math.Max(most, curvature[k * N + k]);
+        return Math.Max(LeastCurvatureGPerMm2, 1e-9 * most);
     }
 
     // A row that no step within the box can break is left out of the step's program.
@@ -191,13 +215,13 @@ internal sealed class SizeSolver
         return problem.Rows[r] < LongestStepMm * reach;
     }
 
-    private static Span<double> NewRow(Span<double> rows, Span<double> bounds, ref int count, double value)
+    private static Span<double> NewRow(Span<double> rows, Span<double> bounds, int unknowns, ref int count, double value)
     {
         bounds[count] = value;
-        return rows.Slice(count++ * M, M);
+        return rows.Slice(count++ * unknowns, unknowns);
     }
 
-    private void ReadMultipliers(ReadOnlySpan<int> problemRow)
+    private void ReadMultipliers(QuadraticProgram program, ReadOnlySpan<int> problemRow)
     {
         Array.Clear(RowMultipliers);
         Array.Clear(LowMultipliers);

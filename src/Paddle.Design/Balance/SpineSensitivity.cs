@@ -17,10 +17,16 @@ internal readonly record struct SpineSensitivity(
         return new(-a / Upper, a / Upper - b / Middle, b / Middle, -c / Middle, c / Middle - d / Lower, d / Lower);
     }
 
+    // Chords this little above level (mm per blade) are level but for rounding, and are taken from the thinning side: a solver
+    // that rests on "no thicker than the shaft" must not see the gradient jump to zero and back.
+    private const double Level = 1e-6;
+
     // Derivatives of (w1 + w2)·a·b/(w1·b + w2·a), zero where the chords do not both thin.
     private static (double ByBefore, double ByAfter) Gradient(double a, double b, double spanA, double spanB)
     {
-        if (a > 0 || b > 0 || (a == 0 && b == 0)) return (0, 0);
+        if (a > Level || b > Level) return (0, 0);
+        (a, b) = (Math.Min(a, 0), Math.Min(b, 0));
+        if (a == 0 && b == 0) return (0, 0);
         double w1 = 2 * spanB + spanA, w2 = spanB + 2 * spanA, mix = w1 * b + w2 * a, scale = (w1 + w2) / (mix * mix);
         return (scale * w1 * b * b, scale * w2 * a * a);
     }

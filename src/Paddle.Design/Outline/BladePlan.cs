@@ -84,7 +84,7 @@ public sealed class BladePlan
         // Theory O4 with the side's first handle h: κ = (2/3) fall/h² = (2/3)(W - ws)/(b ls)².
         var shoulderHandle = LongestShoulderHandle * widest;
         var sideHandle = shoulderHandle * Math.Sqrt(fall / rise);
-        var longest = 0.45 * side;
+        var longest = side / 3; // any longer and the side would bend outwards before its end
         if (sideHandle > longest)
         {
             shoulderHandle *= longest / sideHandle;
@@ -97,7 +97,10 @@ public sealed class BladePlan
         // Theory O6: the tip's squareness q carries what is left of the asked area.
         var wanted = blade.Fullness * (tip - widest) * half - sidePiece.AreaUnder();
         double TipArea(double q) => Tip(sideEnd, endHalf, endSlope, tip, q).AreaUnder();
-        var squareness = SolveRising(TipArea, wanted, 0.20, 0.92);
+
+        // Squarer than this and the tip would bend outwards where it leaves a side that closes in.
+        var squarest = Math.Min(0.92, 1 + endSlope * (tip - sideEnd) / endHalf);
+        var squareness = SolveRising(TipArea, wanted, 0.20, squarest);
         return new(blade, shoulderHandle / Math.Sqrt(rise), [sidePiece, Tip(sideEnd, endHalf, endSlope, tip, squareness)]);
     }
 

@@ -47,10 +47,10 @@ public static class OffsetsOutline
 
     private static CubicBezier RoundTip(double x0, double y0, double slope, double tip)
     {
-        // Quarter-ellipse handles (0.5523), held back so that the curve never rises again on its way to the tip.
+        // Quarter-ellipse handles (0.5523); on a steep slope the first is shortened, never bent, so that the joint has no corner.
         const double Quarter = 0.5522847498;
-        var reach = Quarter * (tip - x0);
-        var handleHeight = Math.Max(y0 + slope * reach, Quarter * y0);
+        var reach = Math.Min(Quarter * (tip - x0), slope < 0 ? (1 - Quarter) * y0 / -slope : double.PositiveInfinity);
+        var handleHeight = y0 + slope * reach;
         return new(x0, y0, x0 + reach, handleHeight, tip, Math.Min(Quarter * y0, handleHeight), tip, 0);
     }
 }

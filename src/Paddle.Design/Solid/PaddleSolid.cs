@@ -9,8 +9,15 @@ namespace Paddle.Design.Solid;
 /// <param name="BendDegrees">Angle between shaft and blade at the throat, degrees.</param>
 public sealed record PaddleForm(PaddlePlaces Places, GripShape Grip, BladeShape Blade, double BendDegrees)
 {
+    /// <summary>The blade on its face; a form copied with another blade gets that blade's plan.</summary>
+    public BladeShape Blade
+    {
+        get;
+        init => (field, BladePlan) = (value, BladePlan.For(value));
+    } = Blade;
+
     /// <summary>All of the blade's outline that does not depend on the shaft.</summary>
-    public BladePlan BladePlan { get; } = BladePlan.For(Blade);
+    public BladePlan BladePlan { get; private init; } = BladePlan.For(Blade);
 
     /// <summary>Lengths of the zones.</summary>
     public ZoneLengths Lengths => new(

@@ -18,10 +18,10 @@ public sealed class StationGrid
     }
 
     /// <summary>The coarse Gauss grid on which the solver works.</summary>
-    public static StationGrid Coarse { get; } = Gauss([2, 2, 3, 4, 2, 3, 4, 4, 5, 3]);
+    public static StationGrid Coarse { get; } = Gauss([3, 2, 5, 4, 2, 3, 4, 4, 5, 3]);
 
     /// <summary>The fine Gauss grid from which the report's sums come.</summary>
-    public static StationGrid Fine { get; } = Gauss([6, 6, 8, 5, 3, 6, 10, 10, 14, 10]);
+    public static StationGrid Fine { get; } = Gauss([6, 6, 12, 5, 3, 6, 10, 10, 14, 10]);
 
     /// <summary>The patterns in order.</summary>
     public ReadOnlySpan<StationPattern> Patterns => patterns;
@@ -71,6 +71,40 @@ public sealed class StationGrid
         patterns.Add(StationPattern.At(last, last.To));
         InsertWidest(patterns, widestAt);
         return new([.. patterns]);
+    }
+
+    /// <summary>Weightless places at given distances from the top of the grip: to look at the solid where a drawing needs it.</summary>
+    /// <param name="lengths">Lengths (mm) of grip, upper shaft, lower shaft and blade.</param>
+    /// <param name="xsMm">Places in rising order, mm.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A place lies outside the paddle.</exception>
+    public static StationGrid Through(in ZoneLengths lengths, ReadOnlySpan<double> xsMm)
+    {
+        var patterns = new StationPattern[xsMm.Length];
+        for (var i = 0; i < xsMm.Length; i++) patterns[i] = PatternAt(lengths, xsMm[i]);
+        return new(patterns);
+    }
+
+    private static StationPattern PatternAt(in ZoneLengths lengths, double x)
+    {
+        // Where segments meet, the solid is the same on both sides; a hair decides for the one that begins there.
+        const double Hair = 1e-9;
+        double[] zoneStarts = [0, lengths.GripMm, lengths.GripMm + lengths.UpperShaftMm, lengths.GripMm + lengths.UpperShaftMm + lengths.LowerShaftMm];
+        for (var i = Segment.All.Count - 1; i >= 0; i--)
+        {
+            var segment = Segment.All[i];
+            var zoneStart = segment.Zone switch
+            {
+                Zone.Grip => zoneStarts[0],
+                Zone.Blade => zoneStarts[3],
+                _ => ReferenceEquals(segment, Segment.UpperShaft) ? zoneStarts[1] : zoneStarts[2],
+            };
+            var coordinate = (x - zoneStart) / lengths.Of(segment);
+            if (coordinate < segment.From - Hair) continue;
+            if (coordinate > segment.To + Hair) break;
+            return StationPattern.At(segment, Math.Clamp(coordinate, segment.From, segment.To));
+        }
+
+        throw new ArgumentOutOfRangeException(nameof(x), x, "Must lie between the top of the grip and the tip.");
     }
 
     private static void InsertWidest(List<StationPattern> patterns, double widestAt)

@@ -1,0 +1,68 @@
+using Paddle.Design.Solid;
+using Paddle.Design.Wood;
+
+namespace Paddle.Design.Strength;
+
+/// <summary>How one load case runs along the paddle.</summary>
+/// <param name="Case">The case.</param>
+/// <param name="MomentsNm">Bending moment at each place, N·m.</param>
+/// <param name="StressesMPa">Stress on the face at each place, MPa; 0 where the solid closes.</param>
+/// <param name="StrengthMPa">Strength that the stress is held against, as in <see cref="CaseResult.StrengthMPa"/>, MPa.</param>
+public sealed record StrengthCurve(
+    LoadCase Case, IReadOnlyList<double> MomentsNm, IReadOnlyList<double> StressesMPa, double StrengthMPa);
+
+/// <summary>Moments, stresses and the bench flex along the paddle, for a picture of what <see cref="StrengthCheck"/> sums up.</summary>
+/// <param name="XsMm">The places, mm.</param>
+/// <param name="Cases">The cases that bend the paddle along its length.</param>
+/// <param name="BenchDeflectionsMm">
+/// Deflection at each place under the bench load at the centre of pressure, hands as supports, mm. Bending only: shear adds under
+/// 1 %, so that this runs a little under <see cref="Flex.BenchFlexMm"/>.
+/// </param>
+public sealed record StrengthCurves(
+    IReadOnlyList<double> XsMm, IReadOnlyList<StrengthCurve> Cases, IReadOnlyList<double> BenchDeflectionsMm)
+{
+    /// <summary>Computes the curves at a solid's own places.</summary>
+    /// <param name="solid">The solid; it must have a place at the throat.</param>
+    /// <param name="check">What the strength check of the same solid found.</param>
+    /// <param name="loads">The forces.</param>
+    /// <param name="wood">The wood.</param>
+    public static StrengthCurves Of(PaddleSolid solid, StrengthCheck check, Loads loads, WoodInUse wood)
+    {
+        var pressure = BladePressure.On(solid);
+        var cases = LoadCases.AlongTheGrain.Select(loadCase => Curve(solid, pressure, check, loads, loadCase)).ToArray();
+        return new(solid.X, cases, Deflections(solid, pressure.CentreOfPressureMm(StrokePivots.TouringMm), wood));
+    }
+
+    private static StrengthCurve Curve(
+        PaddleSolid solid, BladePressure pressure, StrengthCheck check, Loads loads, LoadCase loadCase)
+    {
+        var moments = new double[solid.Count];
+        BendingMoments.Fill(solid, pressure, loads, loadCase, check.BucklingLoadN, moments);
+        var thrust = loadCase == LoadCase.PushOff ? loads.PushOffAxialN : 0;
+        var stresses = new double[solid.Count];
+        for (var i = 0; i < solid.Count; i++)
+        {
+            // As in StrengthCheck: both ends close to nothing, and the moment faster.
+            var section = solid.Section(i);
+            if (section.HalfThicknessMm <= 0 || section.FlatModulusMm3 <= 1e-9 || moments[i] <= 0) continue;
+            stresses[i] = moments[i] / section.FlatModulusMm3 + thrust / section.AreaMm2;
+        }
+
+        for (var i = 0; i < moments.Length; i++) moments[i] /= 1000;
+        return new(loadCase, moments, stresses, check.Cases.First(result => result.Case == loadCase).StrengthMPa);
+    }
+
+    private static double[] Deflections(PaddleSolid solid, double centreOfPressureMm, WoodInUse wood)
+    {
+        var curvature = new double[solid.Count];
+        for (var i = 0; i < solid.Count; i++)
+        {
+            var moment = Loads.BenchN * Flex.UnitLoad(solid.Form, solid.X[i], centreOfPressureMm).Moment;
+            if (moment > 0) curvature[i] = moment / (wood.ModulusMPa * solid.Section(i).FlatSecondMomentMm4);
+        }
+
+        var deflections = new double[solid.Count];
+        ElasticCurve.Deflect(solid.X, curvature, solid.Form.Places.TopHandMm, solid.Form.Places.LowerHandMm, deflections);
+        return deflections;
+    }
+}

@@ -1,0 +1,135 @@
+using System.Globalization;
+using System.Text;
+
+namespace Paddle.Drawings.Sheets;
+
+/// <summary>Writes a sheet as a DXF drawing of the oldest common kind, which every CAD program and cutter reads.</summary>
+/// <remarks>
+/// Release 12 (AC1009): POLYLINE, TEXT, layers and line types only; curves are flattened. $INSUNITS 4 = mm belongs to later
+/// headers and is skipped by old readers. Group codes and entities from memory of the vendor's DXF reference.
+/// </remarks>
+internal static class DxfWriter
+{
+    /// <summary>Most that a chord stands off its curve, mm.</summary>
+    public const double ChordToleranceMm = 0.05;
+
+    private static readonly (Layer Layer, string Name, int Colour, string LineType)[] Layers =
+    [
+        (Layer.Outline, "OUTLINE", 7, "CONTINUOUS"),
+        (Layer.HalfTemplate, "HALF_TEMPLATE", 5, "CONTINUOUS"),
+        (Layer.Sections, "SECTIONS", 3, "CONTINUOUS"),
+        (Layer.Gauge, "GAUGE_LINES", 4, "CONTINUOUS"),
+        (Layer.Centre, "CENTER", 1, "CENTER"),
+        (Layer.Stations, "STATIONS", 8, "CONTINUOUS"),
+        (Layer.Marks, "MARKS", 6, "CONTINUOUS"),
+        (Layer.Blank, "BLANK", 9, "PHANTOM"),
+        (Layer.Calibration, "CALIBRATION", 2, "CONTINUOUS"),
+        (Layer.Text, "TEXT", 7, "CONTINUOUS"),
+    ];
+
+    /// <summary>The sheet as DXF text; its y, which runs down, is turned to run up from the given line.</summary>
+    /// <param name="sheet">The sheet.</param>
+    /// <param name="originX">x of the sheet that becomes 0, mm.</param>
+    /// <param name="originY">y of the sheet that becomes 0, mm.</param>
+    public static string Write(Sheet sheet, double originX, double originY)
+    {
+        var dxf = new Groups();
+        Point Put(Point p) => new(p.X - originX, originY - p.Y);
+        var chains = sheet.Items.OfType<PathItem>()
+            .SelectMany(item => Flatten.Chains(item.Path.Map(Put), ChordToleranceMm).Select(chain => (item.Layer, chain.Points, chain.Closed)))
+            .ToArray();
+        WriteHeader(dxf, [.. chains.SelectMany(chain => chain.Points)]);
+        WriteTables(dxf);
+        dxf.Add(0, "SECTION").Add(2, "ENTITIES");
+        foreach (var (layer, points, closed) in chains) WriteChain(dxf, NameOf(layer), points, closed);
+        foreach (var text in sheet.Items.OfType<TextItem>()) WriteText(dxf, text, Put(text.At));
+        dxf.Add(0, "ENDSEC").Add(0, "EOF");
+        return dxf.ToString();
+    }
+
+    /// <summary>Name of a layer in the drawing.</summary>
+    public static string NameOf(Layer layer) => Array.Find(Layers, entry => entry.Layer == layer).Name;
+
+    /// <summary>Text of one line in plain ASCII; other characters as the escape \U+XXXX that CAD programs read.</summary>
+    public static string Ascii(string text)
+    {
+        var ascii = new StringBuilder(text.Length);
+        foreach (var character in Lettering.Safe(text))
+        {
+            if (character is >= ' ' and <= '~') ascii.Append(character);
+            else ascii.Append(CultureInfo.InvariantCulture, $"\\U+{(int)character:X4}");
+        }
+
+        return ascii.ToString();
+    }
+
+    private static void WriteHeader(Groups dxf, IReadOnlyList<Point> points)
+    {
+        dxf.Add(0, "SECTION").Add(2, "HEADER");
+        dxf.Add(9, "$ACADVER").Add(1, "AC1009");
+        dxf.Add(9, "$INSUNITS").Add(70, 4);
+        dxf.Add(9, "$MEASUREMENT").Add(70, 1);
+        dxf.Add(9, "$LUNITS").Add(70, 2);
+        dxf.Add(9, "$EXTMIN").Add(10, points.Min(p => p.X)).Add(20, points.Min(p => p.Y)).Add(30, 0.0);
+        dxf.Add(9, "$EXTMAX").Add(10, points.Max(p => p.X)).Add(20, points.Max(p => p.Y)).Add(30, 0.0);
+        dxf.Add(0, "ENDSEC");
+    }
+
+    private static void WriteTables(Groups dxf)
+    {
+        dxf.Add(0, "SECTION").Add(2, "TABLES");
+        dxf.Add(0, "TABLE").Add(2, "LTYPE").Add(70, 3);
+        LineType(dxf, "CONTINUOUS", "Solid line", []);
+        LineType(dxf, "CENTER", "Long dash, dot", [6, -0.75, 0.125, -0.75]);
+        LineType(dxf, "PHANTOM", "Long dash, two dots", [6, -0.75, 0.125, -0.75, 0.125, -0.75]);
+        dxf.Add(0, "ENDTAB");
+        dxf.Add(0, "TABLE").Add(2, "LAYER").Add(70, Layers.Length);
+        foreach (var (_, name, colour, lineType) in Layers)
+            dxf.Add(0, "LAYER").Add(2, name).Add(70, 0).Add(62, colour).Add(6, lineType);
+        dxf.Add(0, "ENDTAB");
+        dxf.Add(0, "TABLE").Add(2, "STYLE").Add(70, 1);
+        dxf.Add(0, "STYLE").Add(2, "STANDARD").Add(70, 0).Add(40, 0.0).Add(41, 1.0).Add(50, 0.0).Add(71, 0).Add(42, 5.0).Add(3, "txt").Add(4, "");
+        dxf.Add(0, "ENDTAB").Add(0, "ENDSEC");
+    }
+
+    private static void LineType(Groups dxf, string name, string description, double[] dashes)
+    {
+        dxf.Add(0, "LTYPE").Add(2, name).Add(70, 0).Add(3, description).Add(72, 65).Add(73, dashes.Length).Add(40, dashes.Sum(Math.Abs));
+        foreach (var dash in dashes) dxf.Add(49, dash);
+    }
+
+    private static void WriteChain(Groups dxf, string layer, IReadOnlyList<Point> points, bool closed)
+    {
+        dxf.Add(0, "POLYLINE").Add(8, layer).Add(66, 1).Add(70, closed ? 1 : 0).Add(10, 0.0).Add(20, 0.0).Add(30, 0.0);
+        foreach (var point in points) dxf.Add(0, "VERTEX").Add(8, layer).Add(10, point.X).Add(20, point.Y).Add(30, 0.0);
+        dxf.Add(0, "SEQEND").Add(8, layer);
+    }
+
+    private static void WriteText(Groups dxf, TextItem item, Point at)
+    {
+        var text = Ascii(item.Text);
+        if (text.Length == 0) return;
+        dxf.Add(0, "TEXT").Add(8, NameOf(item.Layer)).Add(10, at.X).Add(20, at.Y).Add(30, 0.0).Add(40, item.HeightMm).Add(1, text);
+        if (item.TurnDegrees != 0) dxf.Add(50, -item.TurnDegrees);
+        if (item.Anchor != Anchor.Start)
+            dxf.Add(72, item.Anchor == Anchor.Middle ? 1 : 2).Add(11, at.X).Add(21, at.Y).Add(31, 0.0);
+    }
+
+    /// <summary>Pairs of group code and value, each on its own line.</summary>
+    private sealed class Groups
+    {
+        private readonly StringBuilder text = new();
+
+        public Groups Add(int code, string value)
+        {
+            text.Append(CultureInfo.InvariantCulture, $"{code,3}\r\n{value}\r\n");
+            return this;
+        }
+
+        public Groups Add(int code, int value) => Add(code, value.ToString(CultureInfo.InvariantCulture));
+
+        public Groups Add(int code, double value) => Add(code, Math.Round(value, 4).ToString("0.0###", CultureInfo.InvariantCulture));
+
+        public override string ToString() => text.ToString();
+    }
+}

@@ -1,0 +1,21 @@
+namespace Paddle.Drawings.Units;
+
+/// <summary>Units that a drawing is lettered in; its geometry is millimetres either way.</summary>
+public enum DrawingUnits
+{
+    /// <summary>Millimetres, to 0.1 mm.</summary>
+    Metric,
+
+    /// <summary>Inches and fractions.</summary>
+    Inch,
+}
+
+/// <summary>Which way a printed length may leave the exact one.</summary>
+public enum LengthRounding
+{
+    /// <summary>To the nearest step; halves away from nothing.</summary>
+    Nearest,
+
+    /// <summary>To the step above: for thicknesses that a limit holds, where less wood would cross it.</summary>
+    Up,
+}

@@ -1,0 +1,152 @@
+using Paddle.Design;
+using Paddle.Drawings.Sheets;
+using Paddle.Drawings.Units;
+
+namespace Paddle.Drawings.Views;
+
+/// <summary>
+/// Cards with the cross-sections at true scale: cut along the heavy line and halved on the middle line, each card gives a gauge
+/// for either face. Shaft cards carry the lines for planing eight and sixteen sides.
+/// </summary>
+internal static class SectionCards
+{
+    private const double Rim = 10;
+    private const double CaptionMm = 34;
+    private const double Gap = 8;
+    private const double LeastCellMm = 84;
+    private const string Use = "Cut out the heavy shape; halved on the middle line, the card gauges either face.";
+
+    /// <summary>All cards on one sheet of the given width.</summary>
+    public static Sheet OneSheet(DesignReport report, DrawingContext context, double widthMm)
+    {
+        const double Margin = 12;
+        var sketch = new Sketch();
+        TitleBlock.Heading(
+            sketch, context.Label, $"{KeyFigures.BladeName(report)} paddle: sections at true scale. {Use}", Margin, Margin, widthMm - 2 * Margin, small: true);
+        var top = Margin + TitleBlock.HeadingMm + 6;
+        var (cells, bottom) = Flow(SectionPlan.Of(report), Margin, top, widthMm - 2 * Margin, double.PositiveInfinity)[0];
+        foreach (var (place, x, y) in cells) DrawCell(sketch, place, context.Units, x, y);
+        var origin = KeyFigures.Origin(context);
+        sketch.Text(origin, Margin, bottom + 8, Lettering.FitHeightMm(origin, Lettering.Note, widthMm - 2 * Margin));
+        return sketch.Finish(
+            "sections",
+            $"{context.Label}: sections",
+            "Cross-sections of the paddle at true scale with width, thickness and edge; shaft sections with their eight-side and "
+            + "sixteen-side lines.",
+            widthMm,
+            bottom + 8 + Margin);
+    }
+
+    /// <summary>The cards packed on pages of the given size.</summary>
+    public static IReadOnlyList<Sheet> Pages(DesignReport report, DrawingContext context, double widthMm, double heightMm)
+    {
+        var pages = Flow(SectionPlan.Of(report), 0, 0, widthMm, heightMm);
+        return
+        [
+            .. pages.Select(page =>
+            {
+                var sketch = new Sketch();
+                foreach (var (place, x, y) in page.Cells) DrawCell(sketch, place, context.Units, x, y);
+                return sketch.Finish("sections", "Sections at true scale", Use, widthMm, heightMm);
+            }),
+        ];
+    }
+
+    private static List<(List<(SectionPlace Place, double X, double Y)> Cells, double Bottom)> Flow(
+        IReadOnlyList<SectionPlace> places, double left, double top, double width, double height)
+    {
+        var pages = new List<(List<(SectionPlace, double, double)> Cells, double Bottom)>();
+        var cells = new List<(SectionPlace, double, double)>();
+        double x = left, y = top, rowHeight = 0;
+        foreach (var place in places)
+        {
+            var (cellWidth, cellHeight) = CellSize(place);
+            if (x > left && x + cellWidth > left + width)
+            {
+                (x, y, rowHeight) = (left, y + rowHeight + Gap, 0);
+            }
+
+            if (cells.Count > 0 && y + cellHeight > top + height)
+            {
+                pages.Add((cells, y));
+                (cells, x, y, rowHeight) = ([], left, top, 0);
+            }
+
+            cells.Add((place, x, y));
+            x += cellWidth + Gap;
+            rowHeight = Math.Max(rowHeight, cellHeight);
+        }
+
+        pages.Add((cells, y + rowHeight));
+        return pages;
+    }
+
+    private static (double Width, double Height) CellSize(SectionPlace place) =>
+        (Math.Max(LeastCellMm, 2 * (place.Section.HalfWidthMm + Rim)), CaptionMm + 2 * (place.Section.HalfThicknessMm + Rim));
+
+    private static void DrawCell(Sketch sketch, SectionPlace place, DrawingUnits units, double x, double y)
+    {
+        var (width, height) = CellSize(place);
+        var lines = Caption(place, units);
+        sketch.Text(place.Name, x, y + 6, Lettering.FitHeightMm(place.Name, Lettering.Figure, width), strong: true);
+        for (var i = 0; i < lines.Count; i++)
+            sketch.Text(lines[i], x, y + 12.5 + 5.5 * i, Lettering.FitHeightMm(lines[i], Lettering.Note, width));
+
+        double w = place.Section.HalfWidthMm, c = place.Section.HalfThicknessMm;
+        double centreX = x + w + Rim, centreY = y + CaptionMm + Rim + c;
+        Point Put(Point p) => new(centreX + p.X, centreY - p.Y);
+        sketch.Path(SheetPath.Rectangle(x, y + CaptionMm, 2 * (w + Rim), height - CaptionMm), LineKind.Fine, Layer.Sections);
+        sketch.Line(centreX, centreY - c - Rim + 1, centreX, centreY + c + Rim - 1, LineKind.Centre, Layer.Centre);
+        sketch.Line(centreX - w - Rim, centreY, centreX + w + Rim, centreY, LineKind.Centre, Layer.Centre);
+        if (place.IsShaft) DrawGauge(sketch, w, c, Put);
+        sketch.Path(SheetPath.Polyline(SectionPaths.Closed(place.Section).Select(Put), closed: true), LineKind.Visible, Layer.Sections);
+    }
+
+    private static void DrawGauge(Sketch sketch, double w, double c, Func<Point, Point> put)
+    {
+        Point corner = put(new(-w, c));
+        sketch.Path(SheetPath.Rectangle(corner.X, corner.Y, 2 * w, 2 * c), LineKind.Blank, Layer.Blank);
+        var octagon = SectionPaths.Octagon(w, c);
+        sketch.Path(SheetPath.Polyline(octagon.Select(put), closed: true), LineKind.Narrow, Layer.Gauge);
+        foreach (var vertex in octagon)
+        {
+            // A tick standing off the face shows where the gauge scribes.
+            var onFace = Math.Abs(Math.Abs(vertex.Y) - c) < 1e-9;
+            var outward = onFace ? new Point(0, 4 * Math.Sign(vertex.Y)) : new Point(4 * Math.Sign(vertex.X), 0);
+            Point from = put(vertex), to = put(vertex + outward);
+            sketch.Line(from.X, from.Y, to.X, to.Y, LineKind.Narrow, Layer.Gauge);
+        }
+
+        foreach (var mark in SectionPaths.SixteenMarks(octagon))
+        {
+            var at = put(mark);
+            sketch.Path(SheetPath.Circle(at.X, at.Y, 0.35), LineKind.Fine, Layer.Gauge, Fill.Ink);
+        }
+    }
+
+    private static List<string> Caption(SectionPlace place, DrawingUnits units)
+    {
+        string Up(double mm) => DrawnLength.Figure(mm, units, LengthRounding.Up);
+        double w = 2 * place.Section.HalfWidthMm, t = 2 * place.Section.HalfThicknessMm, e = 2 * place.Section.EdgeHalfThicknessMm;
+        var unit = DrawnLength.UnitName(units);
+        var lines = new List<string>
+        {
+            $"{DrawnLength.Place(place.XMm, units)} {unit} from the top",
+            e > 0.05 ? $"{DrawnLength.Figure(w, units)} wide · {Up(t)} thick · edge {Up(e)} {unit}" : $"{DrawnLength.Figure(w, units)} wide · {Up(t)} {unit} thick",
+        };
+        if (place.IsShaft)
+        {
+            // Facets: the one on the flat face is the width's, the one on the edge the thickness's.
+            const double Flat = 1 - 2 * SectionPaths.EightSide;
+            string Step(double mm) => DrawnLength.Figure(mm, units);
+            lines.Add($"8 sides: {Step(SectionPaths.EightSide * w)} in on faces, {Step(SectionPaths.EightSide * t)} on edges");
+            lines.Add($"16 sides: {Step(SectionPaths.SixteenSide * Flat * w)} and {Step(SectionPaths.SixteenSide * Flat * t)} in from those");
+        }
+        else
+        {
+            lines.Add($"half way to the edge {Up(2 * place.Section.HalfThicknessAtMm(0.5))} {unit} thick");
+        }
+
+        return lines;
+    }
+}

@@ -1,0 +1,144 @@
+using Paddle.Design.Fitting;
+using Paddle.Design.Outline;
+using Paddle.Design.Wood;
+
+namespace PaddleApi.Contracts.Designs;
+
+/// <summary>What a design request means where it says nothing.</summary>
+public static class DesignDefaults
+{
+    /// <summary>Blade family when neither family nor offsets are given: widest nearest the lower hand, kind to the joints.</summary>
+    public const string BladeFamily = "ottertail";
+
+    /// <summary>Grip style when none is given (common practice, no source).</summary>
+    public const string GripStyle = "pear";
+
+    /// <summary>Moisture when none is given, percent: the basis of the published strengths (USDA Wood Handbook table 5-3).</summary>
+    public const double MoisturePercent = 12;
+
+    /// <summary>Slope of grain when none is given, 1 in 25: what a careful eye still passes as straight (common practice, no source).</summary>
+    public const double SlopeOfGrain = 0.04;
+
+    /// <summary>How far off balance is still good when nothing is said, mm (service's own choice).</summary>
+    public const double BalanceToleranceMm = 12;
+
+    /// <summary>Least safety factor when nothing is said, on 5th-percentile strength (service's own choice).</summary>
+    public const double MinimumSafetyFactor = 1.5;
+
+    /// <summary>The lengths of a request completed, or what clashes.</summary>
+    /// <param name="request">A request whose lengths, family, grip and offsets are valid one by one.</param>
+    public static LengthsResult Lengths(DesignRequest request)
+    {
+        var pattern = Pattern(request);
+        return PaddleLengths.Resolve(
+            new(
+                request.HandSpacingMm,
+                request.FreeboardMm,
+                request.OverallLengthMm,
+                request.Blade?.Offsets?[^1].XMm ?? request.Blade?.LengthMm),
+            Family(request)?.DefaultLengthMm ?? 0,
+            pattern,
+            request.Grip?.LengthMm ?? pattern.LengthMm);
+    }
+
+    /// <summary>The same request with every default filled in; filling in twice changes nothing more.</summary>
+    /// <param name="request">A valid request.</param>
+    /// <param name="lengths">Its lengths completed.</param>
+    public static DesignRequest FillIn(DesignRequest request, PaddleLengths lengths) => new()
+    {
+        Label = string.IsNullOrWhiteSpace(request.Label) ? null : request.Label,
+        HandSpacingMm = lengths.HandSpacingMm,
+        FreeboardMm = lengths.FreeboardMm,
+        OverallLengthMm = lengths.OverallMm,
+        Blade = FillInBlade(request, lengths.BladeLengthMm),
+        Shaft = FillInShaft(request),
+        Grip = FillInGrip(request),
+        Wood = FillInWood(request.Wood!),
+        Construction = new() { Kind = request.Construction?.Kind ?? Names.Constructions.NameOf(ConstructionKind.OnePiece) },
+        Aims = FillInAims(request.Aims),
+        Loads = FillInLoads(request.Loads),
+        Drawing = new() { Units = request.Drawing?.Units ?? Names.Units.NameOf(DrawingUnits.Metric) },
+    };
+
+    /// <summary>The family of a request's blade; null when offsets give the shape or no family has that id.</summary>
+    internal static BladeFamily? Family(DesignRequest request) =>
+        request.Blade?.Offsets is null ? BladeFamilies.Find(request.Blade?.Family ?? BladeFamily) : null;
+
+    /// <summary>The pattern of a request's grip; the default's when no style has that name.</summary>
+    internal static GripPattern Pattern(DesignRequest request) =>
+        GripPattern.Of(Names.GripStyles.Find(request.Grip?.Style ?? GripStyle) ?? default);
+
+    /// <summary>Shaft width (mm) that a table of offsets fixes by its station at the throat, or null.</summary>
+    internal static double? ShaftWidthOfOffsets(BladeRequest? blade) =>
+        blade?.Offsets is [{ XMm: 0, HalfBreadthMm: { } half }, ..] ? 2 * half : null;
+
+    private static BladeRequest FillInBlade(DesignRequest request, double lengthMm)
+    {
+        var blade = request.Blade ?? new();
+        var family = Family(request);
+        return blade with
+        {
+            Family = family?.Id,
+            LengthMm = lengthMm,
+            WidthMm = family is null ? 2 * blade.Offsets!.Max(offset => offset.HalfBreadthMm) : blade.WidthMm ?? family.DefaultWidthMm,
+            WidestAt = blade.WidestAt ?? family?.DefaultWidestAt,
+            Fullness = blade.Fullness ?? family?.DefaultFullness,
+        };
+    }
+
+    private static ShaftRequest FillInShaft(DesignRequest request)
+    {
+        var shaft = request.Shaft ?? new();
+        return shaft with { WidthMm = shaft.WidthMm ?? ShaftWidthOfOffsets(request.Blade), BendDegrees = shaft.BendDegrees ?? 0 };
+    }
+
+    private static GripRequest FillInGrip(DesignRequest request)
+    {
+        var grip = request.Grip ?? new();
+        var pattern = Pattern(request);
+        return grip with
+        {
+            Style = grip.Style ?? GripStyle,
+            WidthMm = grip.WidthMm ?? pattern.WidthMm,
+            LengthMm = grip.LengthMm ?? pattern.LengthMm,
+            Faces = grip.Faces ?? Names.GripFaces.NameOf(GripFaces.Matching),
+            HollowDepthMm = grip.HollowDepthMm ?? pattern.HollowDepthMm,
+        };
+    }
+
+    private static WoodRequest FillInWood(WoodRequest wood) => wood with
+    {
+        MoisturePercent = wood.MoisturePercent ?? MoisturePercent,
+        SlopeOfGrain = wood.SlopeOfGrain ?? SlopeOfGrain,
+        Treatment = wood.Treatment ?? WoodSafety.NoTreatment,
+    };
+
+    private static AimsRequest FillInAims(AimsRequest? aims) => (aims ?? new()) with
+    {
+        BalanceAt = aims?.BalanceAt ?? "lower-hand",
+        BalanceToleranceMm = aims?.BalanceToleranceMm ?? BalanceToleranceMm,
+        MinimumSafetyFactor = aims?.MinimumSafetyFactor ?? MinimumSafetyFactor,
+        BenchFlexMm = aims?.BenchFlexMm ?? new(),
+    };
+
+    private static LoadsRequest FillInLoads(LoadsRequest? given)
+    {
+        var loads = given ?? new();
+        var bodyMassKg = loads.BodyMassKg ?? Paddle.Design.Strength.Loads.UnknownBodyMassKg;
+        var usual = Paddle.Design.Strength.Loads.ForBodyMass(bodyMassKg);
+        var hard = loads.HardStrokeN ?? Tenth(usual.HardStrokeN);
+        return new()
+        {
+            BodyMassKg = bodyMassKg,
+            TouringStrokeN = loads.TouringStrokeN ?? Tenth(usual.TouringStrokeN),
+            HardStrokeN = hard,
+            BraceN = loads.BraceN ?? Tenth(usual.BraceN),
+            PushOffAxialN = loads.PushOffAxialN ?? Tenth(usual.PushOffAxialN),
+            PushOffSideN = loads.PushOffSideN ?? Tenth(usual.PushOffSideN),
+            EdgePressN = loads.EdgePressN ?? hard,
+        };
+    }
+
+    // The echo shows forces to 0.1 N; the design is that of the forces shown, so that giving the echo back changes nothing.
+    private static double Tenth(double forceN) => Math.Round(forceN, 1);
+}

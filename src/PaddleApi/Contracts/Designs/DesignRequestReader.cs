@@ -1,0 +1,90 @@
+using Paddle.Design;
+using Paddle.Design.Balance;
+using Paddle.Design.Outline;
+using Paddle.Design.Strength;
+using Paddle.Design.Wood;
+
+namespace PaddleApi.Contracts.Designs;
+
+/// <summary>Reads a valid request: fills in every default and turns it into what the designer works on.</summary>
+public static class DesignRequestReader
+{
+    /// <summary>Fills in every default and reads the result.</summary>
+    /// <param name="request">A request that its validator has passed.</param>
+    /// <exception cref="ArgumentException">The lengths clash: the request was not validated.</exception>
+    public static ResolvedDesign Read(DesignRequest request)
+    {
+        var result = DesignDefaults.Lengths(request);
+        if (result.Lengths is not { } lengths) throw new ArgumentException(result.Conflicts[0].Reason, nameof(request));
+        var filled = DesignDefaults.FillIn(request, lengths);
+        return new(filled, new(
+            new(lengths.Places, Grip(filled.Grip!), Blade(filled.Blade!), filled.Shaft!.BendDegrees!.Value),
+            Pinned(filled),
+            Wood(filled.Wood!),
+            Loads(filled.Loads!),
+            Aims(filled.Aims!)));
+    }
+
+    /// <summary>What the designer works on.</summary>
+    /// <param name="request">A request that its validator has passed.</param>
+    public static PaddleSpecification ToSpecification(DesignRequest request) => Read(request).Specification;
+
+    private static GripShape Grip(GripRequest grip) => new(
+        Names.GripStyles.Find(grip.Style!)!.Value,
+        grip.WidthMm!.Value,
+        grip.LengthMm!.Value,
+        Names.GripFaces.Find(grip.Faces!)!.Value,
+        grip.HollowDepthMm!.Value);
+
+    private static BladeShape Blade(BladeRequest blade)
+    {
+        if (blade.Offsets is not { } given)
+        {
+            return new(
+                BladeFamilies.Find(blade.Family!), blade.LengthMm!.Value, blade.WidthMm!.Value, blade.WidestAt!.Value, blade.Fullness!.Value, null);
+        }
+
+        var offsets = new Offset[given.Count];
+        for (var i = 0; i < offsets.Length; i++) offsets[i] = new(given[i].XMm!.Value, given[i].HalfBreadthMm!.Value);
+        var widest = offsets.MaxBy(offset => offset.HalfBreadthMm);
+        var lengthMm = blade.LengthMm!.Value;
+
+        // The table gives the shape; fullness is a parameter of the families' curves and has no say here.
+        return new(null, lengthMm, blade.WidthMm!.Value, widest.XMm / lengthMm, 0, offsets);
+    }
+
+    private static PinnedSizes Pinned(DesignRequest filled) => new(
+        filled.Shaft!.WidthMm,
+        filled.Shaft.ThicknessMm,
+        filled.Shaft.UpperWidthMm,
+        filled.Shaft.UpperThicknessMm,
+        filled.Blade!.ThroatThicknessMm,
+        filled.Blade.MiddleThicknessMm,
+        filled.Blade.TipThicknessMm,
+        filled.Blade.EdgeThicknessMm,
+        filled.Grip!.ThicknessMm);
+
+    private static WoodInUse Wood(WoodRequest wood) => WoodInUse.Resolve(
+        WoodCatalogue.Find(wood.Species!)!,
+        wood.MoisturePercent!.Value,
+        wood.SlopeOfGrain!.Value,
+        wood.MeasuredDensityKgM3,
+        wood.MeasuredModulusMPa);
+
+    private static Loads Loads(LoadsRequest loads) => new(
+        loads.BodyMassKg!.Value,
+        loads.TouringStrokeN!.Value,
+        loads.HardStrokeN!.Value,
+        loads.BraceN!.Value,
+        loads.PushOffAxialN!.Value,
+        loads.PushOffSideN!.Value,
+        loads.EdgePressN!.Value);
+
+    private static Aims Aims(AimsRequest aims) => new(
+        Names.BalanceAims.Find(aims.BalanceAt!)!.Value,
+        aims.BalanceToleranceMm!.Value,
+        aims.MinimumSafetyFactor!.Value,
+        aims.BenchFlexMm!.Min,
+        aims.BenchFlexMm.Max,
+        aims.MaximumMassG);
+}

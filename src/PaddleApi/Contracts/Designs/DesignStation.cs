@@ -1,0 +1,65 @@
+using System.Text.Json;
+using System.Text.Json.Serialization;
+using PaddleApi.Contracts.Numbers;
+
+namespace PaddleApi.Contracts.Designs;
+
+/// <summary>The cross-section at one place.</summary>
+/// <param name="XMm">Place, mm from the top of the grip along the paddle.</param>
+/// <param name="HalfWidthMm">Half-width w, mm.</param>
+/// <param name="HalfThicknessMm">Half-thickness at the centre c, mm.</param>
+/// <param name="EdgeHalfThicknessMm">Half-thickness at the edge e, mm.</param>
+/// <param name="CrownExponent">p of h(u) = e + (c − e)(1 − u^p)^r.</param>
+/// <param name="CrownPower">r of h(u) = e + (c − e)(1 − u^p)^r.</param>
+/// <param name="CentreOffsetMm">Offset of the section's centre from the shaft's line, mm, along +z.</param>
+public readonly record struct DesignStation(
+    double XMm,
+    double HalfWidthMm,
+    double HalfThicknessMm,
+    double EdgeHalfThicknessMm,
+    double CrownExponent,
+    double CrownPower,
+    double CentreOffsetMm);
+
+/// <summary>Writes stations each in one piece: they are nine tenths of the numbers of a report. mm to 0.01, exponents to 0.0001.</summary>
+public sealed class StationsConverter : JsonConverter<IReadOnlyList<DesignStation>>
+{
+    // Seven names with their quotes, colons and commas, and seven numbers.
+    private const int MostBytes = 160 + 7 * JsonNumbers.MostBytes;
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<DesignStation> Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) =>
+        JsonSerializer.Deserialize<DesignStation[]>(ref reader, options)!;
+
+    /// <inheritdoc/>
+    public override void Write(Utf8JsonWriter writer, IReadOnlyList<DesignStation> value, JsonSerializerOptions options)
+    {
+        ArgumentNullException.ThrowIfNull(writer);
+        ArgumentNullException.ThrowIfNull(value);
+        Span<byte> text = stackalloc byte[MostBytes];
+        writer.WriteStartArray();
+        for (var i = 0; i < value.Count; i++)
+        {
+            var station = value[i];
+            var end = 0;
+            Add(text, ref end, "{\"xMm\":"u8, station.XMm, 2);
+            Add(text, ref end, ",\"halfWidthMm\":"u8, station.HalfWidthMm, 2);
+            Add(text, ref end, ",\"halfThicknessMm\":"u8, station.HalfThicknessMm, 2);
+            Add(text, ref end, ",\"edgeHalfThicknessMm\":"u8, station.EdgeHalfThicknessMm, 2);
+            Add(text, ref end, ",\"crownExponent\":"u8, station.CrownExponent, 4);
+            Add(text, ref end, ",\"crownPower\":"u8, station.CrownPower, 4);
+            Add(text, ref end, ",\"centreOffsetMm\":"u8, station.CentreOffsetMm, 2);
+            text[end++] = (byte)'}';
+            writer.WriteRawValue(text[..end], skipInputValidation: true);
+        }
+
+        writer.WriteEndArray();
+    }
+
+    private static void Add(Span<byte> text, ref int end, ReadOnlySpan<byte> name, double value, int decimals)
+    {
+        name.CopyTo(text[end..]);
+        end += name.Length;
+        end += JsonNumbers.WriteFixed(value, decimals, text[end..]);
+    }
+}

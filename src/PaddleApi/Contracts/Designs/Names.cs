@@ -1,0 +1,79 @@
+using Paddle.Design.Balance;
+using Paddle.Design.Outline;
+
+namespace PaddleApi.Contracts.Designs;
+
+/// <summary>The contract's names for the values of an enumeration.</summary>
+/// <typeparam name="T">The enumeration.</typeparam>
+public sealed class NameTable<T>
+    where T : struct, Enum
+{
+    private readonly (string Name, T Value)[] entries;
+
+    /// <summary>Lists the names.</summary>
+    /// <param name="entries">Each name with its value.</param>
+    public NameTable(params (string Name, T Value)[] entries) => this.entries = entries;
+
+    /// <summary>The names in the order listed.</summary>
+    public IEnumerable<string> Names => entries.Select(entry => entry.Name);
+
+    /// <summary>The value of a name, or null when there is none of that name.</summary>
+    public T? Find(string name)
+    {
+        foreach (var entry in entries)
+        {
+            if (entry.Name == name) return entry.Value;
+        }
+
+        return null;
+    }
+
+    /// <summary>The name of a value.</summary>
+    public string NameOf(T value)
+    {
+        foreach (var entry in entries)
+        {
+            if (EqualityComparer<T>.Default.Equals(entry.Value, value)) return entry.Name;
+        }
+
+        throw new ArgumentOutOfRangeException(nameof(value), value, "Has no name in the contract.");
+    }
+}
+
+/// <summary>System of measure on drawings and shop papers.</summary>
+public enum DrawingUnits
+{
+    /// <summary>Millimetres.</summary>
+    Metric,
+
+    /// <summary>Inches and fractions.</summary>
+    Inch,
+}
+
+/// <summary>How a paddle is put together.</summary>
+public enum ConstructionKind
+{
+    /// <summary>From one piece of wood.</summary>
+    OnePiece,
+}
+
+/// <summary>All names that a design request may use.</summary>
+public static class Names
+{
+    /// <summary>Grip styles.</summary>
+    public static NameTable<GripStyle> GripStyles { get; } = new(("pear", GripStyle.Pear), ("palm", GripStyle.Palm), ("t", GripStyle.T));
+
+    /// <summary>Faces of the grip.</summary>
+    public static NameTable<GripFaces> GripFaces { get; } =
+        new(("matching", Paddle.Design.Outline.GripFaces.Matching), ("one-sided", Paddle.Design.Outline.GripFaces.OneSided));
+
+    /// <summary>Places to balance at.</summary>
+    public static NameTable<BalanceAim> BalanceAims { get; } =
+        new(("lower-hand", BalanceAim.LowerHand), ("throat", BalanceAim.Throat));
+
+    /// <summary>Ways of putting a paddle together.</summary>
+    public static NameTable<ConstructionKind> Constructions { get; } = new(("one-piece", ConstructionKind.OnePiece));
+
+    /// <summary>Systems of measure.</summary>
+    public static NameTable<DrawingUnits> Units { get; } = new(("metric", DrawingUnits.Metric), ("inch", DrawingUnits.Inch));
+}

@@ -1,0 +1,116 @@
+using System.Globalization;
+
+namespace PaddleApi.Contracts.Numbers;
+
+/// <summary>
+/// Writes rounded numbers as JSON, digit by digit: a report holds over a thousand, and the shortest exact form of a double costs
+/// more to find than the whole rest of the answer. No trailing zeros, no exponent below 2^53 units, never a negative zero; what is
+/// not a number at all becomes <c>null</c>, the only thing JSON has for it.
+/// </summary>
+public static class JsonNumbers
+{
+    /// <summary>Bytes that any number may need.</summary>
+    public const int MostBytes = 32;
+
+    /// <summary>Most decimals that can be asked for.</summary>
+    public const int MostDecimals = 9;
+
+    // Above this many units a double no longer holds every whole number.
+    private const double MostUnits = 1L << 53;
+
+    private static ReadOnlySpan<double> Powers => [1, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9];
+
+    /// <summary>Writes a value to a number of decimals, exact halves to the even digit, as <c>ToString("F…")</c> rounds.</summary>
+    /// <param name="value">The value.</param>
+    /// <param name="decimals">Decimals, 0 to 9.</param>
+    /// <param name="to">Receives the text; at least <see cref="MostBytes"/> long.</param>
+    /// <returns>Bytes written.</returns>
+    public static int WriteFixed(double value, int decimals, Span<byte> to)
+    {
+        if (!double.IsFinite(value)) return WriteNull(to);
+        var magnitude = Math.Abs(value);
+        var scale = Powers[decimals];
+        if (magnitude * scale >= MostUnits) return WriteExact(value, to);
+        return WriteUnits(value < 0, RoundHalfEven(magnitude, scale), decimals, to);
+    }
+
+    /// <summary>Writes a value to a number of significant digits; zeros fill the places above them.</summary>
+    /// <param name="value">The value.</param>
+    /// <param name="digits">Significant digits, 1 to 9.</param>
+    /// <param name="to">Receives the text; at least <see cref="MostBytes"/> long.</param>
+    /// <returns>Bytes written.</returns>
+    public static int WriteSignificant(double value, int digits, Span<byte> to)
+    {
+        if (!double.IsFinite(value)) return WriteNull(to);
+        var magnitude = Math.Abs(value);
+        if (magnitude >= MostUnits) return WriteExact(value, to);
+        var decimals = digits - WholeDigits(magnitude);
+        if (decimals >= 0) return WriteFixed(value, Math.Min(decimals, MostDecimals), to);
+        if (-decimals > MostDecimals) return WriteExact(value, to);
+        var step = (ulong)Powers[-decimals];
+        return WriteUnits(value < 0, RoundHalfEven(magnitude / step, 1) * step, 0, to);
+    }
+
+    // Digits before the point; 0 for 0.1 to 1, and less for less.
+    private static int WholeDigits(double magnitude)
+    {
+        var digits = 0;
+        if (magnitude >= 1)
+        {
+            for (var rest = magnitude; rest >= 1; rest /= 10) digits++;
+            return digits;
+        }
+
+        for (var rest = magnitude; rest < 0.1 && digits > -MostDecimals; rest *= 10) digits--;
+        return digits;
+    }
+
+    // The product may round to a half that the exact value does not reach; the fused product gives back what was lost.
+    private static ulong RoundHalfEven(double magnitude, double scale)
+    {
+        var product = magnitude * scale;
+        var lost = Math.FusedMultiplyAdd(magnitude, scale, -product);
+        var whole = Math.Floor(product);
+        var fraction = product - whole;
+        var units = (ulong)whole;
+        var up = fraction > 0.5 || (fraction == 0.5 && (lost > 0 || (lost == 0 && (units & 1) == 1)));
+        return up ? units + 1 : units;
+    }
+
+    private static int WriteUnits(bool negative, ulong units, int decimals, Span<byte> to)
+    {
+        var at = 0;
+        if (negative && units != 0) to[at++] = (byte)'-';
+        var scale = (ulong)Powers[decimals];
+        var (whole, rest) = Math.DivRem(units, scale);
+        whole.TryFormat(to[at..], out var written, default, CultureInfo.InvariantCulture);
+        at += written;
+        if (rest == 0) return at;
+        while (rest % 10 == 0)
+        {
+            rest /= 10;
+            decimals--;
+        }
+
+        to[at] = (byte)'.';
+        for (var place = at + decimals; place > at; place--)
+        {
+            to[place] = (byte)('0' + rest % 10);
+            rest /= 10;
+        }
+
+        return at + decimals + 1;
+    }
+
+    private static int WriteExact(double value, Span<byte> to)
+    {
+        value.TryFormat(to, out var written, default, CultureInfo.InvariantCulture);
+        return written;
+    }
+
+    private static int WriteNull(Span<byte> to)
+    {
+        "null"u8.CopyTo(to);
+        return 4;
+    }
+}

@@ -1,0 +1,16 @@
+namespace PaddleApi.Contracts.Problems;
+
+/// <summary>One fault in a request: what was given, what is allowed, and why.</summary>
+/// <param name="Reason">What is wrong and why the limit is there.</param>
+/// <param name="Value">The value that was given, when it is a number, a short text or true or false.</param>
+/// <param name="Min">Smallest allowed value, in <paramref name="Unit"/>.</param>
+/// <param name="Max">Largest allowed value, in <paramref name="Unit"/>.</param>
+/// <param name="Unit">Unit of the values.</param>
+/// <param name="Allowed">The names that are allowed here.</param>
+public sealed record Fault(
+    string Reason,
+    object? Value = null,
+    double? Min = null,
+    double? Max = null,
+    string? Unit = null,
+    IReadOnlyList<string>? Allowed = null);

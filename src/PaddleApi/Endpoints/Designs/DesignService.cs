@@ -1,0 +1,75 @@
+using Paddle.Design;
+using PaddleApi.Contracts.Designs;
+using PaddleApi.Hosting;
+using PaddleApi.Hosting.Problems;
+using PaddleApi.Validation;
+using PaddleApi.Validation.Designs;
+
+namespace PaddleApi.Endpoints.Designs;
+
+/// <summary>A design computed, with the code by which it can be had again.</summary>
+/// <param name="Resolved">The request read.</param>
+/// <param name="Report">Its report.</param>
+/// <param name="Code">Its code.</param>
+public sealed record ComputedDesign(ResolvedDesign Resolved, DesignReport Report, string Code)
+{
+    /// <summary>The answer of the contract.</summary>
+    /// <param name="pathBase">Path that the service is mounted on.</param>
+    public DesignResponse ToResponse(PathString pathBase) =>
+        DesignResponses.From(Resolved, Report, EngineVersion.Text, Code, DesignAddresses.Links(pathBase, Code));
+}
+
+/// <summary>The one way from a request or a code to a design; every address that answers with designs or drawings takes it.</summary>
+public static class DesignService
+{
+    private static readonly DesignRequestValidator Rules = new();
+
+    /// <summary>Solves a request that its validator has passed.</summary>
+    /// <param name="request">The request.</param>
+    public static ComputedDesign Compute(DesignRequest request)
+    {
+        var resolved = DesignRequestReader.Read(request);
+        var report = PaddleDesigner.Design(resolved.Specification);
+        return new(resolved, report, DesignCodes.Encode(resolved.Pin(report.Sizes)));
+    }
+
+    /// <summary>Evaluates the design of a code that <see cref="Read"/> has passed; nothing is left to solve.</summary>
+    /// <param name="resolved">The design.</param>
+    /// <param name="code">Its code.</param>
+    public static ComputedDesign Evaluate(ResolvedDesign resolved, string code) =>
+        new(resolved, PaddleDesigner.Design(resolved.Specification), code);
+
+    /// <summary>Reads a design code.</summary>
+    /// <param name="code">The code.</param>
+    /// <returns>The design with every size pinned, or the problem to answer with.</returns>
+    public static (ResolvedDesign? Design, ProblemResult? Problem) Read(string code)
+    {
+        var decoded = DesignCodes.Decode(code);
+        if (decoded.Request is not { } request) return (null, new(ProblemKinds.InvalidDesignCode, Explain(decoded.Fault!.Value)));
+        var outcome = Rules.Validate(request);
+        if (!outcome.IsValid)
+        {
+            return (null, new(
+                ProblemKinds.InvalidDesignCode,
+                "The design code holds values that no design of this service has; it was not made here.",
+                Validated.Refusal(outcome.Errors).Errors));
+        }
+
+        var resolved = DesignRequestReader.Read(request);
+        return resolved.Specification.Pinned.ToVector().Contains(null)
+            ? (null, new(ProblemKinds.InvalidDesignCode, "The design code leaves sizes open; it was not made here. Send the request to POST /v1/designs."))
+            : (resolved, null);
+    }
+
+    private static string Explain(DesignCodeFault fault) => fault switch
+    {
+        DesignCodeFault.TooLong => $"The design code is longer than {DesignCodes.MostCharacters} characters, which is more than any design needs.",
+        DesignCodeFault.ForeignVersion => $"The design code does not begin with {DesignCodes.Prefix}, the version that is read here.",
+        DesignCodeFault.NotBase64Url =>
+            "The design code holds characters other than letters, digits, - and _ (base64url without padding).",
+        DesignCodeFault.CutShort => "The design code is cut short, or characters were added to it: copy all of it and no more.",
+        DesignCodeFault.TooBig => $"The design code unpacks to more than {DesignCodes.MostTextBytes} bytes, which is more than any design needs.",
+        DesignCodeFault.Damaged => "The design code is damaged: characters were changed, lost or added on the way.",
+        _ => $"The design code unpacks to something that is no design of version {DesignCodes.Prefix}.",
+    };
+}

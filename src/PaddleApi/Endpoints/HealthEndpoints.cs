@@ -1,0 +1,44 @@
+using Microsoft.AspNetCore.Http.HttpResults;
+using PaddleApi.Contracts.Health;
+using PaddleApi.Hosting;
+using PaddleApi.Hosting.Health;
+using PaddleApi.Hosting.OpenApi;
+using PaddleApi.Hosting.Problems;
+
+namespace PaddleApi.Endpoints;
+
+/// <summary>Health, for whoever restarts the service or sends it callers.</summary>
+public static class HealthEndpoints
+{
+    private const int RetryAfterSeconds = 1;
+
+    /// <summary>Maps the endpoints.</summary>
+    /// <param name="routes">Where to map them.</param>
+    /// <returns>The group.</returns>
+    public static RouteGroupBuilder MapHealth(this IEndpointRouteBuilder routes)
+    {
+        var group = routes.MapGroup("/health").WithTags("Health");
+        group.MapRead("/live", Live)
+            .Describe("getLiveness", "Whether the service runs",
+                "Answers 200 as long as the process can answer at all. Restart it when this fails.")
+            .ResponseExample("live", "The service runs", () => new HealthState("live", EngineVersion.Text));
+        group.MapRead("/ready", Ready)
+            .Describe("getReadiness", "Whether the service can take designs",
+                "Answers 200 once one real design has been solved since the start, and 503 before. Send it callers only when this is 200.")
+            .ResponseExample("ready", "The service takes designs", () => new HealthState("ready", EngineVersion.Text))
+            .Refuses(ProblemKinds.NotReady);
+        return group;
+    }
+
+    private static Ok<HealthState> Live(HttpResponse response) => Fresh(response, "live");
+
+    private static Results<Ok<HealthState>, ProblemResult> Ready(HttpResponse response, Readiness readiness) => readiness.IsReady
+        ? Fresh(response, "ready")
+        : new ProblemResult(ProblemKinds.NotReady, ProblemKinds.NotReady.Meaning, RetryAfterSeconds: RetryAfterSeconds);
+
+    private static Ok<HealthState> Fresh(HttpResponse response, string status)
+    {
+        response.Headers.CacheControl = "no-store";
+        return TypedResults.Ok(new HealthState(status, EngineVersion.Text));
+    }
+}

@@ -1,0 +1,55 @@
+namespace PaddleApi.Hosting.Health;
+
+/// <summary>The trial work that must succeed once before the service calls itself ready.</summary>
+/// <param name="Work">The work.</param>
+public sealed record WarmUpWork(Action Work);
+
+/// <summary>Whether the trial work has succeeded.</summary>
+public sealed class Readiness
+{
+    private volatile bool ready;
+
+    /// <summary>True once the trial work has succeeded.</summary>
+    public bool IsReady => ready;
+
+    /// <summary>Notes the success.</summary>
+    public void MarkReady() => ready = true;
+}
+
+/// <summary>
+/// Does one real design when the service starts: it compiles the code that the first caller would otherwise wait for, and it shows that
+/// this build can design at all. A service whose trial fails stays up, but never becomes ready.
+/// </summary>
+internal sealed partial class WarmUp(WarmUpWork trial, Readiness readiness, ILogger<WarmUp> log) : BackgroundService
+{
+    protected override Task ExecuteAsync(CancellationToken stoppingToken) => Task.Run(Try, stoppingToken);
+
+    private void Try()
+    {
+        try
+        {
+            trial.Work();
+            readiness.MarkReady();
+        }
+        catch (Exception fault) when (fault is not OutOfMemoryException)
+        {
+            LogFailure(log, fault);
+        }
+    }
+
+    [LoggerMessage(Level = LogLevel.Critical, Message = "The trial design failed; the service stays not ready")]
+    private static partial void LogFailure(ILogger log, Exception fault);
+}
+
+/// <summary>Adds the trial at start.</summary>
+public static class WarmUpSetup
+{
+    /// <summary>Adds the trial and what remembers its outcome.</summary>
+    /// <param name="services">The service collection.</param>
+    /// <param name="work">The trial work.</param>
+    /// <returns>The same collection.</returns>
+    public static IServiceCollection AddWarmUp(this IServiceCollection services, Action work) => services
+        .AddSingleton(new WarmUpWork(work))
+        .AddSingleton<Readiness>()
+        .AddHostedService<WarmUp>();
+}

@@ -1,0 +1,48 @@
+using System.Text.Json;
+using System.Text.Json.Serialization;
+
+namespace PaddleApi.Hosting.Json;
+
+/// <summary>
+/// Reads lists, but no empty place in them. The platform honours "not null" on members but not on the items of a list, and a rule that
+/// looks inside each item would pass over a null one.
+/// </summary>
+internal sealed class FilledListConverter : JsonConverterFactory
+{
+    public override bool CanConvert(Type typeToConvert) =>
+        typeToConvert.IsGenericType && typeToConvert.GetGenericTypeDefinition() == typeof(IReadOnlyList<>);
+
+    public override JsonConverter CreateConverter(Type typeToConvert, JsonSerializerOptions options) =>
+        (JsonConverter)Activator.CreateInstance(typeof(Converter<>).MakeGenericType(typeToConvert.GetGenericArguments()))!;
+
+    private sealed class Converter<T> : JsonConverter<IReadOnlyList<T>>
+    {
+        public override IReadOnlyList<T> Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options)
+        {
+            if (reader.TokenType != JsonTokenType.StartArray)
+            {
+                throw new JsonException("A list is expected.");
+            }
+
+            var items = new List<T>();
+            while (reader.Read() && reader.TokenType != JsonTokenType.EndArray)
+            {
+                var item = JsonSerializer.Deserialize<T>(ref reader, options);
+                items.Add(item is not null ? item : throw new JsonException("A list has no empty places."));
+            }
+
+            return items;
+        }
+
+        public override void Write(Utf8JsonWriter writer, IReadOnlyList<T> value, JsonSerializerOptions options)
+        {
+            writer.WriteStartArray();
+            foreach (var item in value)
+            {
+                JsonSerializer.Serialize(writer, item, options);
+            }
+
+            writer.WriteEndArray();
+        }
+    }
+}

@@ -1,0 +1,60 @@
+using System.Text.Json;
+using PaddleApi.Contracts.Problems;
+
+namespace PaddleApi.Hosting.Json;
+
+/// <summary>What is wrong with a body that could not be read.</summary>
+/// <param name="Detail">In one sentence.</param>
+/// <param name="Errors">Place by place, keyed by JSON Pointer.</param>
+internal sealed record JsonDiagnosis(string Detail, IReadOnlyDictionary<string, IReadOnlyList<Fault>> Errors);
+
+/// <summary>
+/// Finds every fault of a body against the type it should have been. The platform stops at the first and speaks in type names; this reads
+/// the body again, only after it has been refused, and speaks in the contract's names.
+/// </summary>
+internal static class JsonFaults
+{
+    // Far deeper than StrictJson allows: it only serves to tell "too deep" from "not well formed".
+    private const int DiagnosisDepth = 512;
+
+    /// <summary>Finds the faults.</summary>
+    /// <param name="body">The body, UTF-8.</param>
+    /// <param name="type">Type that the body should have been read as.</param>
+    /// <param name="options">Options that it was read with.</param>
+    public static JsonDiagnosis Find(ReadOnlyMemory<byte> body, Type type, JsonSerializerOptions options)
+    {
+        if (body.Span.IndexOfAnyExcept(" \t\r\n"u8) < 0)
+        {
+            return At("", "The body is empty; a JSON object is expected.");
+        }
+
+        try
+        {
+            using var document = JsonDocument.Parse(body, new JsonDocumentOptions { MaxDepth = DiagnosisDepth });
+            var walk = new JsonShapeWalk(options);
+            walk.Visit(document.RootElement, type, allowNull: false, pointer: "", depth: 1);
+            return walk.Errors.Count > 0
+                ? new JsonDiagnosis(Summary(walk.Errors), walk.Errors)
+                : At("", "The body cannot be read as the JSON this address asks for.");
+        }
+        catch (JsonException fault)
+        {
+            // Lines and bytes are counted from 0 by the reader and from 1 by editors.
+            return At("", string.Create(
+                null, $"This is not well-formed JSON at line {fault.LineNumber + 1 ?? 1}, byte {fault.BytePositionInLine + 1 ?? 1}."));
+        }
+    }
+
+    private static JsonDiagnosis At(string pointer, string reason) =>
+        new(reason, new Dictionary<string, IReadOnlyList<Fault>> { [pointer] = [new Fault(reason)] });
+
+    private static string Summary(IReadOnlyDictionary<string, IReadOnlyList<Fault>> errors)
+    {
+        var (pointer, faults) = errors.First();
+        var place = pointer.Length == 0 ? "the body" : pointer;
+        var others = errors.Values.Sum(list => list.Count) - 1;
+        return others == 0
+            ? $"At {place}: {faults[0].Reason}"
+            : string.Create(null, $"At {place}: {faults[0].Reason} There {(others == 1 ? "is 1 more fault" : $"are {others} more faults")}; see errors.");
+    }
+}

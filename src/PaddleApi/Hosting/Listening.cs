@@ -1,0 +1,42 @@
+using Microsoft.Extensions.Options;
+
+namespace PaddleApi.Hosting;
+
+/// <summary>Where the service listens and what the server refuses before any of our code runs.</summary>
+public static class Listening
+{
+    /// <summary>The address when none is configured: this machine only, so that nothing is open by accident.</summary>
+    public const string DefaultUrl = "http://localhost:5080";
+
+    private static readonly string[] AddressKeys = ["urls", "http_ports", "https_ports"];
+
+    /// <summary>Sets the address and the server's limits.</summary>
+    /// <param name="builder">The application builder.</param>
+    /// <returns>The same builder.</returns>
+    public static WebApplicationBuilder AddListening(this WebApplicationBuilder builder)
+    {
+        ArgumentNullException.ThrowIfNull(builder);
+
+        // In code and not in appsettings.json, which is found only when the service is started from its own folder.
+        var configured = AddressKeys.Any(key => !string.IsNullOrEmpty(builder.Configuration[key]))
+            || builder.Configuration.GetSection("Kestrel:Endpoints").Exists();
+        if (!configured)
+        {
+            builder.WebHost.UseUrls(DefaultUrl);
+        }
+
+        builder.Services.AddOptions<ServiceLimits>().BindConfiguration(ServiceLimits.Section).ValidateDataAnnotations().ValidateOnStart();
+        builder.WebHost.ConfigureKestrel((_, kestrel) =>
+        {
+            var limits = kestrel.ApplicationServices.GetRequiredService<IOptions<ServiceLimits>>().Value;
+            kestrel.AddServerHeader = false;
+            kestrel.Limits.MaxRequestBodySize = limits.MaxRequestBodyBytes;
+            kestrel.Limits.MaxRequestLineSize = limits.MaxRequestLineBytes;
+
+            // Requests are small: a caller who takes longer than this to send the headers holds a connection open for nothing.
+            kestrel.Limits.RequestHeadersTimeout = TimeSpan.FromSeconds(10);
+            kestrel.Limits.KeepAliveTimeout = TimeSpan.FromSeconds(60);
+        });
+        return builder;
+    }
+}

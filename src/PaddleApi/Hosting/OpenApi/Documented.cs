@@ -1,0 +1,69 @@
+using PaddleApi.Contracts.Problems;
+using PaddleApi.Hosting.Problems;
+
+namespace PaddleApi.Hosting.OpenApi;
+
+/// <summary>What an endpoint tells its readers beside what its types say already.</summary>
+public static class Documented
+{
+    /// <summary>Names and describes an endpoint.</summary>
+    /// <param name="endpoint">The endpoint.</param>
+    /// <param name="operationId">Its name in generated clients, camelCase, such as <c>listWoods</c>.</param>
+    /// <param name="summary">One line.</param>
+    /// <param name="description">What it does, in plain words.</param>
+    /// <returns>The same endpoint.</returns>
+    public static RouteHandlerBuilder Describe(this RouteHandlerBuilder endpoint, string operationId, string summary, string description) =>
+        endpoint.WithName(operationId).WithSummary(summary).WithDescription(description);
+
+    /// <summary>Describes a parameter and gives one value that works.</summary>
+    /// <typeparam name="TBuilder">Kind of builder.</typeparam>
+    /// <param name="builder">The endpoint or group.</param>
+    /// <param name="name">Name of the parameter.</param>
+    /// <param name="description">What it is.</param>
+    /// <param name="example">A value that works.</param>
+    /// <returns>The same builder.</returns>
+    public static TBuilder Parameter<TBuilder>(this TBuilder builder, string name, string description, string example)
+        where TBuilder : IEndpointConventionBuilder =>
+        builder.WithMetadata(new ParameterNote(name, description, example));
+
+    /// <summary>Shows a body that works. A test sends every such body and asks for a good answer.</summary>
+    /// <param name="endpoint">The endpoint.</param>
+    /// <param name="name">Name of the example: lower-case words joined by hyphens.</param>
+    /// <param name="summary">What the example shows.</param>
+    /// <param name="body">The body: a contract object, or JSON in an anonymous object to leave members out.</param>
+    /// <returns>The same endpoint.</returns>
+    public static RouteHandlerBuilder RequestExample(this RouteHandlerBuilder endpoint, string name, string summary, object body) =>
+        endpoint.WithMetadata(new RequestExample(name, summary, body));
+
+    /// <summary>Shows a good answer. It is computed when the description is written, so it is never out of date.</summary>
+    /// <param name="endpoint">The endpoint.</param>
+    /// <param name="name">Name of the example: lower-case words joined by hyphens.</param>
+    /// <param name="summary">What the example shows.</param>
+    /// <param name="body">Computes the answer.</param>
+    /// <returns>The same endpoint.</returns>
+    public static RouteHandlerBuilder ResponseExample(this RouteHandlerBuilder endpoint, string name, string summary, Func<object> body) =>
+        endpoint.WithMetadata(new ResponseExample(name, summary, body));
+
+    /// <summary>Documents that an endpoint, or a group, may answer with a kind of problem.</summary>
+    /// <typeparam name="TBuilder">Kind of builder.</typeparam>
+    /// <param name="builder">The endpoint or group.</param>
+    /// <param name="kind">The kind.</param>
+    /// <returns>The same builder.</returns>
+    public static TBuilder Refuses<TBuilder>(this TBuilder builder, ProblemKind kind)
+        where TBuilder : IEndpointConventionBuilder
+    {
+        ArgumentNullException.ThrowIfNull(kind);
+        return builder
+            .WithMetadata(kind)
+            .WithMetadata(new ProducesResponseTypeMetadata(kind.Status, typeof(Problem), [ProblemResult.MediaType]));
+    }
+}
+
+/// <summary>A parameter described.</summary>
+internal sealed record ParameterNote(string Name, string Description, string Example);
+
+/// <summary>A body that works.</summary>
+internal sealed record RequestExample(string Name, string Summary, object Body);
+
+/// <summary>A good answer.</summary>
+internal sealed record ResponseExample(string Name, string Summary, Func<object> Body);

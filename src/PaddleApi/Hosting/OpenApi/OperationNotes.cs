@@ -1,0 +1,148 @@
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using Microsoft.OpenApi;
+using PaddleApi.Contracts.Problems;
+using PaddleApi.Hosting.Caching;
+using PaddleApi.Hosting.Json;
+using PaddleApi.Hosting.Problems;
+using Swashbuckle.AspNetCore.SwaggerGen;
+
+namespace PaddleApi.Hosting.OpenApi;
+
+/// <summary>Writes what <see cref="Documented"/> noted on an endpoint into its description: examples, headers and what each status means.</summary>
+internal sealed class OperationNotes : IOperationFilter
+{
+    private const string RequestIdForExamples = "01a214cc955d726c9a90e9778111f5f8";
+
+    public void Apply(OpenApiOperation operation, OperationFilterContext context)
+    {
+        var notes = context.ApiDescription.ActionDescriptor.EndpointMetadata;
+        DescribeParameters(operation, notes);
+        AddRequestExamples(operation, notes);
+        AddUnforeseen(operation, context);
+        foreach (var (status, response) in operation.Responses!)
+        {
+            var answer = (OpenApiResponse)response;
+            var kinds = notes.OfType<ProblemKind>().Where(kind => IsStatus(status, kind.Status)).Distinct().ToList();
+            answer.Description = Meaning(status, kinds, notes);
+            answer.Headers = Headers(status, notes);
+            AddExamples(answer, status, kinds, notes, operation, context);
+        }
+
+        var sorted = new OpenApiResponses();
+        foreach (var (status, response) in operation.Responses.OrderBy(pair => pair.Key, StringComparer.Ordinal))
+        {
+            sorted[status] = response;
+        }
+
+        operation.Responses = sorted;
+    }
+
+    private static void DescribeParameters(OpenApiOperation operation, IList<object> notes)
+    {
+        foreach (var parameter in (operation.Parameters ?? []).OfType<OpenApiParameter>())
+        {
+            if (notes.OfType<ParameterNote>().LastOrDefault(note => note.Name == parameter.Name) is { } note)
+            {
+                parameter.Description = note.Description;
+                parameter.Example = JsonValue.Create(note.Example);
+            }
+        }
+    }
+
+    private static void AddRequestExamples(OpenApiOperation operation, IList<object> notes)
+    {
+        foreach (var content in (operation.RequestBody?.Content ?? new Dictionary<string, IOpenApiMediaType>()).Values.OfType<OpenApiMediaType>())
+        {
+            content.Examples = notes.OfType<RequestExample>()
+                .ToDictionary(example => example.Name, example => (IOpenApiExample)Example(example.Summary, example.Body), StringComparer.Ordinal);
+        }
+    }
+
+    private static void AddExamples(
+        OpenApiResponse answer, string status, List<ProblemKind> kinds, IList<object> notes, OpenApiOperation operation, OperationFilterContext context)
+    {
+        foreach (var (mediaType, body) in answer.Content ?? new Dictionary<string, IOpenApiMediaType>())
+        {
+            if (body is not OpenApiMediaType content)
+            {
+                continue;
+            }
+
+            content.Examples = mediaType == ProblemResult.MediaType
+                ? (status == "default" ? [ProblemKinds.Internal] : kinds)
+                    .ToDictionary(kind => kind.Type[ProblemKinds.Root.Length..], kind => (IOpenApiExample)Example(kind.Title, Sample(kind, context, operation)), StringComparer.Ordinal)
+                : mediaType == MediaTypes.Json && status.StartsWith('2')
+                    ? notes.OfType<ResponseExample>()
+                        .ToDictionary(example => example.Name, example => (IOpenApiExample)Example(example.Summary, example.Body()), StringComparer.Ordinal)
+                    : null;
+        }
+    }
+
+    // 5xx are not told apart in the description, but for those a caller can plan for.
+    private static void AddUnforeseen(OpenApiOperation operation, OperationFilterContext context) =>
+        operation.Responses!["default"] = new OpenApiResponse
+        {
+            Content = new Dictionary<string, IOpenApiMediaType>
+            {
+                [ProblemResult.MediaType] = new OpenApiMediaType
+                {
+                    Schema = context.SchemaGenerator.GenerateSchema(typeof(Problem), context.SchemaRepository),
+                },
+            },
+        };
+
+    private static string Meaning(string status, List<ProblemKind> kinds, IList<object> notes) => status switch
+    {
+        "200" => notes.OfType<ResponseExample>().FirstOrDefault()?.Summary is { } summary ? $"The answer, such as: {summary}." : "The answer.",
+        "304" => "The caller's copy, named by If-None-Match, is current.",
+        "default" => "Something went wrong inside the service (500), or the work took too long (504).",
+        _ => string.Join(" ", kinds.Select(kind => $"{kind.Meaning} {kind.Remedy}").DefaultIfEmpty("The request is refused.")),
+    };
+
+    private static Dictionary<string, IOpenApiHeader> Headers(string status, IList<object> notes)
+    {
+        var headers = new Dictionary<string, IOpenApiHeader>(StringComparer.Ordinal)
+        {
+            [RequestIds.Header] = Header("Identifier of the request: the caller's own where it sent one, else a new one.", RequestIdForExamples),
+        };
+        if (status is "200" or "304" && notes.OfType<FixedContentMark>().Any())
+        {
+            headers["ETag"] = Header("Strong entity tag; send it back in If-None-Match.", "\"V9uGo5nFqSyb1m3GdBqLOw\"");
+            headers["Cache-Control"] = Header("How long a cache may answer without asking.", $"public, max-age={FixedContent.MaxAgeSeconds}");
+        }
+        else if (status == "503")
+        {
+            headers["Retry-After"] = Header("When to try again, seconds.", "1");
+        }
+
+        return headers;
+    }
+
+    private static OpenApiHeader Header(string description, string example) => new()
+    {
+        Description = description,
+        Required = true,
+        Schema = new OpenApiSchema { Type = JsonSchemaType.String },
+        Example = JsonValue.Create(example),
+    };
+
+    private static Problem Sample(ProblemKind kind, OperationFilterContext context, OpenApiOperation operation)
+    {
+        var path = "/" + context.ApiDescription.RelativePath!.TrimEnd('/');
+        foreach (var parameter in operation.Parameters ?? [])
+        {
+            path = path.Replace($"{{{parameter.Name}}}", parameter.Example?.ToString(), StringComparison.Ordinal);
+        }
+
+        return new Problem(kind.Type, kind.Title, kind.Status, kind.Meaning, path, RequestIdForExamples);
+    }
+
+    private static OpenApiExample Example(string summary, object body) => new()
+    {
+        Summary = summary,
+        Value = JsonSerializer.SerializeToNode(body, StrictJson.Options),
+    };
+
+    private static bool IsStatus(string text, int status) => text == status.ToString(System.Globalization.CultureInfo.InvariantCulture);
+}

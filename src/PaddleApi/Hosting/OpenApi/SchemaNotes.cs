@@ -1,0 +1,85 @@
+using System.Reflection;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using System.Text.RegularExpressions;
+using Microsoft.OpenApi;
+using PaddleApi.Hosting.Json;
+using Swashbuckle.AspNetCore.SwaggerGen;
+
+namespace PaddleApi.Hosting.OpenApi;
+
+/// <summary>Completes schemas: the unit that a number's name ends in, "or null" where it is allowed, and what each name of an enumeration means.</summary>
+internal sealed partial class SchemaNotes : ISchemaFilter
+{
+    // Longest suffix first: "KgM3" must not be taken for "M3".
+    private static readonly (string Suffix, string Unit)[] Units =
+    [
+        ("KgM2", "kg·m²"), ("KgM3", "kg/m³"), ("Degrees", "°"), ("Percent", "%"), ("MPa", "MPa"), ("Cm2", "cm²"), ("Cm3", "cm³"), ("Mm", "mm"),
+        ("Nm", "N·m"), ("Hz", "Hz"), ("Kg", "kg"), ("MS", "m/s"), ("G", "g"), ("N", "N"), ("J", "J"),
+    ];
+
+    public void Apply(IOpenApiSchema schema, SchemaFilterContext context)
+    {
+        if (schema is not OpenApiSchema own)
+        {
+            return;
+        }
+
+        if (context.MemberInfo is { } member && IsNumber(own) && UnitOf(member.Name) is { } unit)
+        {
+            own.Extensions ??= new Dictionary<string, IOpenApiExtension>(StringComparer.Ordinal);
+            own.Extensions["x-unit"] = new JsonNodeExtension(JsonValue.Create(unit));
+        }
+
+        AllowNullReferences(own, context.Type);
+        if (context.Type.IsEnum && context.MemberInfo is null)
+        {
+            own.Description = $"{Breaks().Replace(own.Description ?? "", " ")}\n\n{string.Join('\n', Enum.GetNames(context.Type)
+                .Select(name => $"- `{ExactEnumConverter.NameOf(name)}`: {XmlSummaries.OfField(context.Type, name)}"))}";
+        }
+        else if (own.Description is { } text)
+        {
+            own.Description = Breaks().Replace(text, " ");
+        }
+    }
+
+    /// <summary>The unit in a member's name, or null for a plain ratio or count.</summary>
+    public static string? UnitOf(string name)
+    {
+        foreach (var (suffix, unit) in Units)
+        {
+            // The letter before must be small or a digit, or "…PSIN" would be newtons.
+            if (name.EndsWith(suffix, StringComparison.Ordinal) && name.Length > suffix.Length && !char.IsUpper(name[^(suffix.Length + 1)]))
+            {
+                return unit;
+            }
+        }
+
+        return null;
+    }
+
+    // A reference alone does not let null through, though the reader does where the member may be left out.
+    private static void AllowNullReferences(OpenApiSchema schema, Type type)
+    {
+        var nullability = new NullabilityInfoContext();
+        foreach (var member in schema.Properties is null ? [] : type.GetProperties())
+        {
+            var name = JsonNamingPolicy.CamelCase.ConvertName(member.Name);
+            if (schema.Properties!.TryGetValue(name, out var value) && value is OpenApiSchemaReference reference
+                && nullability.Create(member).ReadState == NullabilityState.Nullable)
+            {
+                schema.Properties[name] = new OpenApiSchema
+                {
+                    Description = reference.Description,
+                    OneOf = [new OpenApiSchema { Type = JsonSchemaType.Null }, new OpenApiSchemaReference(reference.Reference.Id!)],
+                };
+            }
+        }
+    }
+
+    private static bool IsNumber(OpenApiSchema schema) =>
+        schema.Type is { } type && (type.HasFlag(JsonSchemaType.Number) || type.HasFlag(JsonSchemaType.Integer));
+
+    [GeneratedRegex(@"\s*\n\s*", RegexOptions.CultureInvariant)]
+    private static partial Regex Breaks();
+}

@@ -1,0 +1,47 @@
+namespace PaddleApi.Hosting.Problems;
+
+/// <summary>Turns every failure, thrown or bare, into a problem of RFC 9457.</summary>
+public static class ProblemHandling
+{
+    /// <summary>Adds the handler of exceptions.</summary>
+    /// <param name="services">The service collection.</param>
+    /// <returns>The same collection.</returns>
+    public static IServiceCollection AddProblems(this IServiceCollection services) => services
+        .AddProblemDetails()
+        .AddExceptionHandler<ExceptionToProblem>();
+
+    /// <summary>Places the handlers in the pipeline.</summary>
+    /// <param name="app">The application.</param>
+    /// <returns>The same application.</returns>
+    public static IApplicationBuilder UseProblems(this IApplicationBuilder app) => app
+        .UseExceptionHandler(new ExceptionHandlerOptions
+        {
+            // A refused request is the caller's fault and no error of the service; only what is unforeseen goes into the error log.
+            SuppressDiagnosticsCallback = failure => ExceptionToProblem.IsForeseen(failure.Exception),
+        })
+        .UseStatusCodePages(pages => Describe(pages.HttpContext).ExecuteAsync(pages.HttpContext))
+        .Use(KeepBodyForDiagnosis);
+
+    // What is wrong with a body is found by reading it a second time. Bodies are small (see ServiceLimits), so they stay in memory.
+    private static Task KeepBodyForDiagnosis(HttpContext context, RequestDelegate next)
+    {
+        if (context.Request.HasJsonContentType())
+        {
+            context.Request.EnableBuffering(bufferThreshold: 128 * 1024);
+        }
+
+        return next(context);
+    }
+
+    private static ProblemResult Describe(HttpContext context)
+    {
+        var kind = ProblemKinds.OfStatus(context.Response.StatusCode);
+        return new ProblemResult(kind, kind.Status switch
+        {
+            404 => "Nothing lives at this address. The addresses are listed at /docs.",
+            405 => $"{context.Request.Method} is not allowed here; allowed: {context.Response.Headers.Allow}.",
+            415 => "The body must be JSON with the header Content-Type: application/json.",
+            _ => kind.Meaning,
+        }, Status: context.Response.StatusCode);
+    }
+}

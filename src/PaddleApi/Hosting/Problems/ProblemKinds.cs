@@ -1,0 +1,103 @@
+using PaddleApi.Contracts.Problems;
+
+namespace PaddleApi.Hosting.Problems;
+
+/// <summary>Every kind of problem this service answers with. To add one: add it here; its page and its schema follow.</summary>
+public static class ProblemKinds
+{
+    /// <summary>The path below which the kinds are explained.</summary>
+    public const string Root = "/problems/";
+
+    /// <summary>The body is not the JSON that was asked for.</summary>
+    public static ProblemKind MalformedJson { get; } = Kind("malformed-json", "The JSON cannot be read", 400,
+        "The body is not well-formed JSON, or a member is unknown, missing, given twice or of the wrong kind.",
+        "Correct the places named in errors. Names are case-sensitive; unknown members are refused so that a slip is never ignored.");
+
+    /// <summary>The request cannot be understood for another reason.</summary>
+    public static ProblemKind BadRequest { get; } = Kind("bad-request", "The request cannot be understood", 400,
+        "A part of the request other than its JSON body cannot be read.",
+        "Compare the request with the description at /docs.");
+
+    /// <summary>The design code cannot be read.</summary>
+    public static ProblemKind InvalidDesignCode { get; } = Kind("invalid-design-code", "The design code cannot be read", 400,
+        "The code in the path is not one that this service wrote, or it was changed on the way.",
+        "Copy the whole member designCode of an answer, or send the request to POST /v1/designs again.");
+
+    /// <summary>Nothing lives at this address.</summary>
+    public static ProblemKind NotFound { get; } = Kind("not-found", "There is nothing here", 404,
+        "No resource has this address or this id.",
+        "Check the spelling; the detail names the nearest ids where there are any.");
+
+    /// <summary>The address exists but not for this method.</summary>
+    public static ProblemKind MethodNotAllowed { get; } = Kind("method-not-allowed", "The method is not allowed here", 405,
+        "The address exists, but not for this HTTP method.",
+        "Use one of the methods in the header Allow.");
+
+    /// <summary>None of the asked media types is on offer.</summary>
+    public static ProblemKind NotAcceptable { get; } = Kind("not-acceptable", "None of the asked media types is on offer", 406,
+        "The header Accept leaves out every media type this address can answer with.",
+        "Ask for one of the media types named in the detail, or leave the header out.");
+
+    /// <summary>The body is too large.</summary>
+    public static ProblemKind TooLarge { get; } = Kind("payload-too-large", "The body is too large", 413,
+        "The body is larger than any design needs.",
+        "Send less; the detail names the limit.");
+
+    /// <summary>The body is not of a media type that is read here.</summary>
+    public static ProblemKind UnsupportedMediaType { get; } = Kind("unsupported-media-type", "The body's media type is not read here", 415,
+        "Bodies are read as application/json in UTF-8.",
+        "Send JSON and say so in the header Content-Type.");
+
+    /// <summary>Values out of range or at odds with each other.</summary>
+    public static ProblemKind InvalidValues { get; } = Kind("invalid-values", "Some values cannot be used", 422,
+        "The JSON is well formed, but values are out of range or at odds with each other.",
+        "Correct the places named in errors; each says the value, the allowed range, its unit and why.");
+
+    /// <summary>Something broke inside.</summary>
+    public static ProblemKind Internal { get; } = Kind("internal-error", "Something broke inside the service", 500,
+        "The service met a fault of its own.",
+        "Try again later; if it happens again, report the request id.");
+
+    /// <summary>All places for solving are taken.</summary>
+    public static ProblemKind Busy { get; } = Kind("busy", "The service is busy", 503,
+        "As many designs are being solved, and waiting, as the service takes at once.",
+        "Wait as many seconds as the header Retry-After says, then send the same request again.");
+
+    /// <summary>The service has started but is not ready.</summary>
+    public static ProblemKind NotReady { get; } = Kind("not-ready", "The service is not ready yet", 503,
+        "The service has started but has not finished its trial design.",
+        "Wait as many seconds as the header Retry-After says, then ask again.");
+
+    /// <summary>The work took too long.</summary>
+    public static ProblemKind Timeout { get; } = Kind("timeout", "The work took too long", 504,
+        "The request was given up because it took longer than the service allows.",
+        "Ask for less at once, or try again later.");
+
+    /// <summary>All kinds, in order of status.</summary>
+    public static IReadOnlyList<ProblemKind> All { get; } =
+    [
+        MalformedJson, BadRequest, InvalidDesignCode, NotFound, MethodNotAllowed, NotAcceptable, TooLarge, UnsupportedMediaType, InvalidValues, Internal,
+        Busy, NotReady, Timeout,
+    ];
+
+    /// <summary>The kind that stands for a bare status.</summary>
+    /// <param name="status">HTTP status of 400 or above.</param>
+    /// <returns>The kind of that status, or the general one of its class.</returns>
+    public static ProblemKind OfStatus(int status) => status switch
+    {
+        400 => BadRequest,
+        404 => NotFound,
+        405 => MethodNotAllowed,
+        406 => NotAcceptable,
+        413 => TooLarge,
+        415 => UnsupportedMediaType,
+        422 => InvalidValues,
+        503 => Busy,
+        504 => Timeout,
+        < 500 => BadRequest,
+        _ => Internal,
+    };
+
+    private static ProblemKind Kind(string slug, string title, int status, string meaning, string remedy) =>
+        new(Root + slug, title, status, meaning, remedy);
+}

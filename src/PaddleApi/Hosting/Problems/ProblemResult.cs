@@ -1,0 +1,44 @@
+using PaddleApi.Contracts.Problems;
+using PaddleApi.Hosting.Json;
+
+namespace PaddleApi.Hosting.Problems;
+
+/// <summary>
+/// Answers with a problem of RFC 9457. It is sent whatever the caller's Accept says: an error in a form not asked for helps more than
+/// an empty one.
+/// </summary>
+/// <param name="Kind">Kind of problem.</param>
+/// <param name="Detail">What went wrong this time.</param>
+/// <param name="Errors">Faults by JSON Pointer, if any.</param>
+/// <param name="RetryAfterSeconds">When to try again, if that helps.</param>
+/// <param name="Status">HTTP status when it is not the kind's own.</param>
+public sealed record ProblemResult(
+    ProblemKind Kind,
+    string Detail,
+    IReadOnlyDictionary<string, IReadOnlyList<Fault>>? Errors = null,
+    int? RetryAfterSeconds = null,
+    int? Status = null) : IResult, IStatusCodeHttpResult
+{
+    /// <summary>Media type of a problem.</summary>
+    public const string MediaType = "application/problem+json";
+
+    /// <inheritdoc/>
+    public int? StatusCode => Status ?? Kind.Status;
+
+    /// <inheritdoc/>
+    public Task ExecuteAsync(HttpContext httpContext)
+    {
+        ArgumentNullException.ThrowIfNull(httpContext);
+        var response = httpContext.Response;
+        response.StatusCode = StatusCode!.Value;
+        response.Headers.CacheControl = "no-store";
+        if (RetryAfterSeconds is { } seconds)
+        {
+            response.Headers.RetryAfter = seconds.ToString(System.Globalization.CultureInfo.InvariantCulture);
+        }
+
+        var problem = new Problem(
+            Kind.Type, Kind.Title, response.StatusCode, Detail, httpContext.Request.Path.ToUriComponent(), httpContext.TraceIdentifier, Errors);
+        return response.WriteAsJsonAsync(problem, StrictJson.Options, MediaType, httpContext.RequestAborted);
+    }
+}

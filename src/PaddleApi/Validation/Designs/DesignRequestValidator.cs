@@ -1,0 +1,153 @@
+using FluentValidation;
+using Paddle.Design.Fitting;
+using Paddle.Design.Wood;
+using PaddleApi.Contracts.Designs;
+
+namespace PaddleApi.Validation.Designs;
+
+/// <summary>The rules of a design request. Rules of one member stand here and in the parts; rules between members have a file each.</summary>
+public sealed class DesignRequestValidator : AbstractValidator<DesignRequest>
+{
+    private const int LongestLabel = 80;
+    private const string Own = "service's own limit";
+
+    /// <summary>States the rules.</summary>
+    public DesignRequestValidator()
+    {
+        RuleFor(r => r.Label).Must(IsPrintable)
+            .Saying($"A label has up to {LongestLabel} characters that print on one line.", 0, LongestLabel, "characters");
+        var (spacing, freeboard, overall) =
+            (PaddleLengths.HandSpacingLimitsMm, PaddleLengths.FreeboardLimitsMm, PaddleLengths.OverallLimitsMm);
+        RuleFor(r => r.HandSpacingMm).InRange(spacing.Min, spacing.Max, "mm", $"Hand spacings that fit a person ({Own}).");
+        RuleFor(r => r.FreeboardMm).InRange(
+            freeboard.Min, freeboard.Max, "mm", "The lower hand holds the shaft above the throat, 25 to 50 mm by custom (common practice, no source).");
+        RuleFor(r => r.OverallLengthMm).InRange(overall.Min, overall.Max, "mm", $"Lengths of single-blade paddles ({Own}).");
+        RuleFor(r => r.Blade!).SetValidator(new BladeRules());
+        RuleFor(r => r.Shaft!).SetValidator(new ShaftRules());
+        RuleFor(r => r.Grip!).SetValidator(new GripRules());
+        RuleFor(r => r.Wood!).SetValidator(new WoodRules());
+        RuleFor(r => r.Construction!).SetValidator(new ConstructionRules());
+        RuleFor(r => r.Aims!).SetValidator(new AimsRules());
+        RuleFor(r => r.Loads!).SetValidator(new LoadsRules());
+        RuleFor(r => r.Drawing!.Units).OneOf([.. Names.Units.Names], "Drawings are lettered in one of these.").When(r => r.Drawing is not null);
+        RuleFor(r => r).Custom((request, context) =>
+        {
+            LengthAgreement.Check(request, context);
+            BladeAgreement.Check(request, context);
+            OffsetTable.Check(request, context);
+            SizeAgreement.Check(request, context);
+            Stock.Check(request, context);
+            if (request.Aims?.BenchFlexMm is { Min: { } least, Max: { } most } && most <= least)
+                context.AddFault("Aims.BenchFlexMm.Max", new("The most bench flex must be above the least.", FaultValue.Show(most), least, Unit: "mm"));
+        });
+    }
+
+    // Format characters turn text about or hide it; control characters break lines and files; half a surrogate pair is no character.
+    private static bool IsPrintable(string? label)
+    {
+        if (label is null) return true;
+        var count = 0;
+        for (var i = 0; i < label.Length; i += char.IsSurrogatePair(label, i) ? 2 : 1)
+        {
+            var category = System.Globalization.CharUnicodeInfo.GetUnicodeCategory(label, i);
+            if (category is System.Globalization.UnicodeCategory.Control or System.Globalization.UnicodeCategory.Format
+                or System.Globalization.UnicodeCategory.Surrogate or System.Globalization.UnicodeCategory.PrivateUse
+                or System.Globalization.UnicodeCategory.OtherNotAssigned or System.Globalization.UnicodeCategory.LineSeparator
+                or System.Globalization.UnicodeCategory.ParagraphSeparator) return false;
+            count++;
+        }
+
+        return count <= LongestLabel;
+    }
+
+    private sealed class BladeRules : AbstractValidator<BladeRequest>
+    {
+        public BladeRules()
+        {
+            var length = PaddleLengths.BladeLengthLimitsMm;
+            RuleFor(b => b.LengthMm).InRange(length.Min, length.Max, "mm", $"Blade lengths of single-blade paddles ({Own}).");
+            RuleFor(b => b.WidthMm).InRange(70, 240, "mm", $"Blade widths of single-blade paddles ({Own}).");
+            RuleFor(b => b.ThroatThicknessMm).Pinned("blade.throatThicknessMm");
+            RuleFor(b => b.MiddleThicknessMm).Pinned("blade.middleThicknessMm");
+            RuleFor(b => b.TipThicknessMm).Pinned("blade.tipThicknessMm");
+            RuleFor(b => b.EdgeThicknessMm).Pinned("blade.edgeThicknessMm");
+        }
+    }
+
+    private sealed class ShaftRules : AbstractValidator<ShaftRequest>
+    {
+        public ShaftRules()
+        {
+            RuleFor(s => s.WidthMm).Pinned("shaft.widthMm");
+            RuleFor(s => s.ThicknessMm).Pinned("shaft.thicknessMm");
+            RuleFor(s => s.UpperWidthMm).Pinned("shaft.upperWidthMm");
+            RuleFor(s => s.UpperThicknessMm).Pinned("shaft.upperThicknessMm");
+            RuleFor(s => s.BendDegrees).InRange(0, 15, "degrees", "Bent shafts of the trade bend 5 to 15 degrees (common practice, no source).");
+        }
+    }
+
+    private sealed class GripRules : AbstractValidator<GripRequest>
+    {
+        public GripRules()
+        {
+            RuleFor(g => g.Style).OneOf([.. Names.GripStyles.Names], "Grips are drawn in one of these styles.");
+            RuleFor(g => g.Faces).OneOf([.. Names.GripFaces.Names], "Both faces alike, or one hollowed for the palm.");
+            RuleFor(g => g.ThicknessMm).Pinned("grip.thicknessMm");
+            RuleFor(g => g.HollowDepthMm).InRange(0, 15, "mm", $"A hollow deeper than this is no longer a grip ({Own}).");
+        }
+    }
+
+    private sealed class WoodRules : AbstractValidator<WoodRequest>
+    {
+        public WoodRules()
+        {
+            RuleFor(w => w.MoisturePercent).InRange(
+                WoodSafety.MinimumMoisturePercent, WoodSafety.MaximumMoisturePercent, "percent", WoodSafety.MoistureRangeSource + ".");
+            RuleFor(w => w.SlopeOfGrain)
+                .Must(slope => slope is null || (slope >= 0 && WoodSafety.JudgeSlope(slope.Value) != GrainVerdict.Refuse))
+                .Saying($"Steeper grain breaks at the throat: {WoodSafety.SlopeOfGrainSource}.", 0, WoodSafety.RefuseSlopeOfGrain, "rise over run");
+            RuleFor(w => w.MeasuredDensityKgM3).InRange(200, 1100, "kg/m3", "Woods lie between balsa and the heaviest tropical hardwoods (from memory).");
+            RuleFor(w => w.MeasuredModulusMPa).InRange(3000, 25000, "MPa", "Clear wood along the grain lies between these (from memory).");
+        }
+    }
+
+    private sealed class ConstructionRules : AbstractValidator<ConstructionRequest>
+    {
+        public ConstructionRules()
+        {
+            RuleFor(c => c.Kind).OneOf([.. Names.Constructions.Names], "Only one-piece is computed.");
+            RuleFor(c => c.Strips).Must(strips => strips is null)
+                .Saying("Strips belong to a laminated paddle, and only one-piece is computed: leave strips out or null.");
+        }
+    }
+
+    private sealed class AimsRules : AbstractValidator<AimsRequest>
+    {
+        public AimsRules()
+        {
+            RuleFor(a => a.BalanceAt).OneOf([.. Names.BalanceAims.Names], "Balance is aimed at one of these places.");
+            RuleFor(a => a.BalanceToleranceMm).InRange(
+                1, 100, "mm", $"Closer than 1 mm cannot be weighed out; beyond 100 mm there is no aim left ({Own}).");
+            RuleFor(a => a.MinimumSafetyFactor).InRange(
+                1, 5, "", $"Below 1 one stick in twenty breaks at the load; above 5 it is no longer a paddle ({Own}).");
+            RuleFor(a => a.MaximumMassG).InRange(200, 2500, "g", $"Masses of single-blade wooden paddles ({Own}).");
+            RuleFor(a => a.BenchFlexMm!.Min).InRange(0.5, 200, "mm", $"Flex that a rule can measure ({Own}).").When(a => a.BenchFlexMm is not null);
+            RuleFor(a => a.BenchFlexMm!.Max).InRange(0.5, 200, "mm", $"Flex that a rule can measure ({Own}).").When(a => a.BenchFlexMm is not null);
+        }
+    }
+
+    private sealed class LoadsRules : AbstractValidator<LoadsRequest>
+    {
+        public LoadsRules()
+        {
+            const string Force = "Forces that a person can put on a paddle (" + Own + ").";
+            RuleFor(l => l.BodyMassKg).InRange(20, 180, "kg", $"Body masses from a child to a heavy adult ({Own}).");
+            RuleFor(l => l.TouringStrokeN).InRange(10, 2000, "N", Force);
+            RuleFor(l => l.HardStrokeN).InRange(10, 2000, "N", Force);
+            RuleFor(l => l.BraceN).InRange(10, 2000, "N", Force);
+            RuleFor(l => l.PushOffAxialN).InRange(10, 2000, "N", Force);
+            RuleFor(l => l.PushOffSideN).InRange(10, 2000, "N", Force);
+            RuleFor(l => l.EdgePressN).InRange(10, 2000, "N", Force);
+        }
+    }
+}

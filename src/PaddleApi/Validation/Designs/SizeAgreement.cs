@@ -1,0 +1,96 @@
+using FluentValidation;
+using Paddle.Design.Balance;
+using Paddle.Design.Outline;
+using PaddleApi.Contracts.Designs;
+using Range = Paddle.Design.Outline.Range;
+
+namespace PaddleApi.Validation.Designs;
+
+/// <summary>Pinned sizes must go together: the paddle thins from the shaft to the edge, and the grip keeps wood behind its hollows.</summary>
+internal static class SizeAgreement
+{
+    // A blade this much wider than the shaft, in all, still has a shoulder.
+    private const double LeastShoulderMm = 20;
+
+    // Least wood between two hollows, or behind one: 3/8 in (common practice, no source).
+    private const double LeastGripCoreMm = 9.5;
+
+    internal static void Check(DesignRequest request, ValidationContext<DesignRequest> context)
+    {
+        var (blade, shaft, grip) = (request.Blade ?? new(), request.Shaft ?? new(), request.Grip ?? new());
+        Thinning(blade, shaft, context);
+        NotAbove(context, "Shaft.UpperWidthMm", shaft.UpperWidthMm, shaft.WidthMm, "The shaft does not widen towards the grip.");
+        NotAbove(context, "Shaft.UpperThicknessMm", shaft.UpperThicknessMm, shaft.ThicknessMm, "The shaft does not thicken towards the grip.");
+        Shoulder(request, context);
+        if (grip.Style is null || Names.GripStyles.Find(grip.Style) is not null) Grip(DesignDefaults.Pattern(request), grip, shaft, context);
+    }
+
+    private static void Thinning(BladeRequest blade, ShaftRequest shaft, ValidationContext<DesignRequest> context)
+    {
+        ReadOnlySpan<(string Path, string Name, double? Size)> order =
+        [
+            ("Shaft.ThicknessMm", "the shaft", shaft.ThicknessMm),
+            ("Blade.ThroatThicknessMm", "the throat", blade.ThroatThicknessMm),
+            ("Blade.MiddleThicknessMm", "the middle", blade.MiddleThicknessMm),
+            ("Blade.TipThicknessMm", "the tip", blade.TipThicknessMm),
+            ("Blade.EdgeThicknessMm", "the edge", blade.EdgeThicknessMm),
+        ];
+        var (above, name) = (double.PositiveInfinity, "");
+        foreach (var (path, here, size) in order)
+        {
+            if (size is not { } given) continue;
+            if (given > above)
+            {
+                context.AddFault(path, new(
+                    $"The spine thins from shaft to throat, middle, tip and edge: {here} may not be thicker than {name}.",
+                    FaultValue.Show(given), Max: above, Unit: "mm"));
+            }
+
+            (above, name) = (given, here);
+        }
+    }
+
+    private static void Shoulder(DesignRequest request, ValidationContext<DesignRequest> context)
+    {
+        if ((request.Shaft?.WidthMm ?? DesignDefaults.ShaftWidthOfOffsets(request.Blade)) is not { } shaft) return;
+        var offsets = request.Blade?.Offsets;
+        var width = offsets is { Count: > 0 }
+            ? 2 * offsets.Max(offset => offset.HalfBreadthMm)
+            : request.Blade?.WidthMm ?? DesignDefaults.Family(request)?.DefaultWidthMm;
+        if (width <= shaft + LeastShoulderMm)
+        {
+            context.AddFault(offsets is null ? "Blade.WidthMm" : "Blade.Offsets", new(
+                $"A blade is at least {LeastShoulderMm} mm wider than its shaft.", FaultValue.Show(width), shaft + LeastShoulderMm, Unit: "mm"));
+        }
+    }
+
+    private static void Grip(GripPattern pattern, GripRequest grip, ShaftRequest shaft, ValidationContext<DesignRequest> context)
+    {
+        var style = Names.GripStyles.NameOf(pattern.Style);
+        Within(context, "Grip.WidthMm", grip.WidthMm, pattern.WidthLimitsMm, $"Widths of a {style} grip (common practice, no source).");
+        Within(context, "Grip.LengthMm", grip.LengthMm, pattern.LengthLimitsMm, $"Lengths of a {style} grip (common practice, no source).");
+        NotAbove(context, "Shaft.UpperWidthMm", shaft.UpperWidthMm, grip.WidthMm ?? pattern.WidthMm, "The grip is at least as wide as the shaft below it.");
+
+        var faces = grip.Faces is { } name && Names.GripFaces.Find(name) == GripFaces.OneSided ? 1 : 2;
+        var hollow = grip.HollowDepthMm ?? pattern.HollowDepthMm;
+        var thickness = grip.ThicknessMm ?? SizeLimits.Solver[PinnedSizeRule.IndexOf("grip.thicknessMm")].Min;
+        var deepest = (thickness - LeastGripCoreMm) / faces;
+        if (hollow <= deepest) return;
+        var whose = grip.ThicknessMm is null ? "a grip as thin as the solver may choose" : "this grip";
+        context.AddFault("Grip.HollowDepthMm", new(
+            $"{LeastGripCoreMm} mm of wood must stay between the faces of {whose}, {thickness} mm, hollowed on {(faces == 1 ? "one face" : "two faces")} "
+            + "(common practice, no source).",
+            FaultValue.Show(hollow), 0, Math.Max(0, deepest), "mm"));
+    }
+
+    private static void NotAbove(ValidationContext<DesignRequest> context, string path, double? value, double? most, string reason)
+    {
+        if (value > most) context.AddFault(path, new(reason, FaultValue.Show(value), Max: most, Unit: "mm"));
+    }
+
+    private static void Within(ValidationContext<DesignRequest> context, string path, double? value, Range limits, string reason)
+    {
+        if (value is { } given && !limits.Contains(given))
+            context.AddFault(path, new(reason, FaultValue.Show(given), limits.Min, limits.Max, "mm"));
+    }
+}

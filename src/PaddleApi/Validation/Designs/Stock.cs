@@ -1,0 +1,42 @@
+using FluentValidation;
+using Paddle.Design.Wood;
+using PaddleApi.Contracts.Designs;
+using PaddleApi.Contracts.Problems;
+
+namespace PaddleApi.Validation.Designs;
+
+/// <summary>The wood must be known, and safe to shape and to hold.</summary>
+internal static class Stock
+{
+    // Finding the nearest ids compares letter by letter; a name longer than any wood's is not worth the time.
+    private const int LongestName = 64;
+
+    internal static void Check(DesignRequest request, ValidationContext<DesignRequest> context)
+    {
+        CheckSpecies(request.Wood?.Species, context);
+        if (request.Wood?.Treatment is { } treatment && WoodSafety.RefusalOfTreatment(treatment) is { } refusal)
+        {
+            context.AddFault("Wood.Treatment", new Fault(
+                $"{refusal.Reason} Source: {refusal.Source}.", FaultValue.Show(treatment), Allowed: [WoodSafety.NoTreatment]));
+        }
+    }
+
+    private static void CheckSpecies(string? species, ValidationContext<DesignRequest> context)
+    {
+        const string Path = "Wood.Species";
+        if (species is null)
+            context.AddFault(Path, new("A species is required: density, stiffness and strength come from it."));
+        else if (WoodSafety.RefusalOfSpecies(species) is { } refusal)
+            context.AddFault(Path, new($"{refusal.Reason} Source: {refusal.Source}.", FaultValue.Show(species)));
+        else if (WoodCatalogue.Find(species) is null)
+            context.AddFault(Path, Unknown(species));
+    }
+
+    private static Fault Unknown(string species)
+    {
+        var nearest = species.Length <= LongestName ? WoodCatalogue.NearestIds(species) : [];
+        return nearest.Count == 0
+            ? new("No wood has this id; all ids are listed at /v1/woods.", FaultValue.Show(species))
+            : new($"No wood has this id; the nearest are {string.Join(", ", nearest)}. All ids are listed at /v1/woods.", FaultValue.Show(species), Allowed: nearest);
+    }
+}

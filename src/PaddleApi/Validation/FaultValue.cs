@@ -1,0 +1,20 @@
+namespace PaddleApi.Validation;
+
+/// <summary>What of a refused value is shown to the caller.</summary>
+internal static class FaultValue
+{
+    private const int LongestShown = 80;
+
+    /// <summary>A number, a short text or a truth as it is; null for anything larger, which the pointer names well enough.</summary>
+    public static object? Show(object? value) => value switch
+    {
+        double number => double.IsFinite(number) ? number : null,
+        int or bool => value,
+        string text => Shorten(text),
+        Enum name => Hosting.Json.ExactEnumConverter.NameOf(name.ToString()),
+        _ => null,
+    };
+
+    /// <summary>A text cut to a length that is fit to show.</summary>
+    public static string Shorten(string text) => text.Length <= LongestShown ? text : string.Concat(text.AsSpan(0, LongestShown), "…");
+}

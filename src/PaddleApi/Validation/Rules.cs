@@ -1,0 +1,72 @@
+using FluentValidation;
+using PaddleApi.Contracts.Problems;
+
+namespace PaddleApi.Validation;
+
+/// <summary>
+/// Rules that carry their range, unit and reason to the caller. A rule without one of these still works: its message becomes the reason.
+/// </summary>
+public static class Rules
+{
+    /// <summary>Refuses a number outside a closed range.</summary>
+    /// <typeparam name="T">The request.</typeparam>
+    /// <param name="rule">The rule being built.</param>
+    /// <param name="min">Smallest allowed value.</param>
+    /// <param name="max">Largest allowed value.</param>
+    /// <param name="unit">Unit of the values.</param>
+    /// <param name="reason">Why the range ends there.</param>
+    public static IRuleBuilderOptions<T, double> InRange<T>(
+        this IRuleBuilder<T, double> rule, double min, double max, string unit, string reason) =>
+        rule.Must(value => value >= min && value <= max).Saying(reason, min, max, unit);
+
+    /// <summary>Refuses a number outside a closed range; null passes.</summary>
+    /// <inheritdoc cref="InRange{T}(IRuleBuilder{T, double}, double, double, string, string)"/>
+    public static IRuleBuilderOptions<T, double?> InRange<T>(
+        this IRuleBuilder<T, double?> rule, double min, double max, string unit, string reason) =>
+        rule.Must(value => value is null || (value >= min && value <= max)).Saying(reason, min, max, unit);
+
+    /// <summary>Refuses a whole number outside a closed range.</summary>
+    /// <inheritdoc cref="InRange{T}(IRuleBuilder{T, double}, double, double, string, string)"/>
+    public static IRuleBuilderOptions<T, int> InRange<T>(
+        this IRuleBuilder<T, int> rule, int min, int max, string unit, string reason) =>
+        rule.Must(value => value >= min && value <= max).Saying(reason, min, max, unit);
+
+    /// <summary>Refuses a whole number outside a closed range; null passes.</summary>
+    /// <inheritdoc cref="InRange{T}(IRuleBuilder{T, double}, double, double, string, string)"/>
+    public static IRuleBuilderOptions<T, int?> InRange<T>(
+        this IRuleBuilder<T, int?> rule, int min, int max, string unit, string reason) =>
+        rule.Must(value => value is null || (value >= min && value <= max)).Saying(reason, min, max, unit);
+
+    /// <summary>Refuses a text that is not one of the allowed names; null passes.</summary>
+    /// <typeparam name="T">The request.</typeparam>
+    /// <param name="rule">The rule being built.</param>
+    /// <param name="allowed">The allowed names, compared letter by letter.</param>
+    /// <param name="reason">What the names are.</param>
+    public static IRuleBuilderOptions<T, string?> OneOf<T>(this IRuleBuilder<T, string?> rule, IReadOnlyList<string> allowed, string reason) =>
+        rule.Must(value => value is null || allowed.Contains(value, StringComparer.Ordinal))
+            .WithMessage(reason).WithState((_, value) => new Fault(reason, FaultValue.Show(value), Allowed: allowed));
+
+    /// <summary>Says why the rule before it refuses, with a range where there is one.</summary>
+    /// <typeparam name="T">The request.</typeparam>
+    /// <typeparam name="TProperty">Type of the value.</typeparam>
+    /// <param name="rule">The rule.</param>
+    /// <param name="reason">Why.</param>
+    /// <param name="min">Smallest allowed value, if there is one.</param>
+    /// <param name="max">Largest allowed value, if there is one.</param>
+    /// <param name="unit">Unit of the values.</param>
+    public static IRuleBuilderOptions<T, TProperty> Saying<T, TProperty>(
+        this IRuleBuilderOptions<T, TProperty> rule, string reason, double? min = null, double? max = null, string? unit = null) =>
+        rule.WithMessage(reason).WithState((_, value) => new Fault(reason, FaultValue.Show(value), min, max, unit));
+
+    /// <summary>Adds a fault found by hand inside <c>Custom</c>: for rules between several members.</summary>
+    /// <typeparam name="T">The request.</typeparam>
+    /// <param name="context">Context of the validation.</param>
+    /// <param name="propertyPath">Path of the member that carries the fault, in C# names, from the root of the request.</param>
+    /// <param name="fault">The fault.</param>
+    public static void AddFault<T>(this ValidationContext<T> context, string propertyPath, Fault fault)
+    {
+        ArgumentNullException.ThrowIfNull(context);
+        ArgumentNullException.ThrowIfNull(fault);
+        context.AddFailure(new FluentValidation.Results.ValidationFailure(propertyPath, fault.Reason) { CustomState = fault });
+    }
+}

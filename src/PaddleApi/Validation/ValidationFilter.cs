@@ -1,0 +1,62 @@
+using FluentValidation;
+using FluentValidation.Results;
+using PaddleApi.Contracts.Problems;
+using PaddleApi.Hosting.OpenApi;
+using PaddleApi.Hosting.Problems;
+
+namespace PaddleApi.Validation;
+
+/// <summary>Refuses a request that breaks a rule, naming all broken rules at once, before the handler sees it.</summary>
+/// <typeparam name="T">The request's body.</typeparam>
+/// <param name="validator">Its rules.</param>
+internal sealed class ValidationFilter<T>(IValidator<T> validator) : IEndpointFilter
+    where T : class
+{
+    public async ValueTask<object?> InvokeAsync(EndpointFilterInvocationContext context, EndpointFilterDelegate next)
+    {
+        var request = context.Arguments.OfType<T>().Single();
+        var outcome = await validator.ValidateAsync(request, context.HttpContext.RequestAborted);
+        return outcome.IsValid ? await next(context) : Validated.Refusal(outcome.Errors);
+    }
+}
+
+/// <summary>Puts the rules of a body in front of its handler.</summary>
+public static class Validated
+{
+    /// <summary>Registers every validator of this assembly.</summary>
+    /// <param name="services">The service collection.</param>
+    /// <returns>The same collection.</returns>
+    public static IServiceCollection AddValidation(this IServiceCollection services) =>
+        services.AddValidatorsFromAssemblyContaining<Program>(ServiceLifetime.Singleton, includeInternalTypes: true);
+
+    /// <summary>Checks the body of an endpoint by its validator, and documents every way in which a body can be refused.</summary>
+    /// <typeparam name="T">Type of the body.</typeparam>
+    /// <param name="endpoint">The endpoint.</param>
+    /// <returns>The same endpoint.</returns>
+    public static RouteHandlerBuilder Validate<T>(this RouteHandlerBuilder endpoint)
+        where T : class =>
+        endpoint.AddEndpointFilter<ValidationFilter<T>>()
+            .Refuses(ProblemKinds.MalformedJson)
+            .Refuses(ProblemKinds.TooLarge)
+            .Refuses(ProblemKinds.UnsupportedMediaType)
+            .Refuses(ProblemKinds.InvalidValues);
+
+    /// <summary>The refusal of a request.</summary>
+    /// <param name="failures">The rules that it broke.</param>
+    /// <returns>A problem with each fault under its JSON Pointer.</returns>
+    public static ProblemResult Refusal(IReadOnlyList<ValidationFailure> failures)
+    {
+        ArgumentNullException.ThrowIfNull(failures);
+        var errors = failures
+            .GroupBy(failure => JsonPointers.FromPropertyPath(failure.PropertyName), StringComparer.Ordinal)
+            .OrderBy(group => group.Key, StringComparer.Ordinal)
+            .ToDictionary(group => group.Key, group => (IReadOnlyList<Fault>)[.. group.Select(ToFault)], StringComparer.Ordinal);
+        var detail = failures.Count == 1
+            ? "One value cannot be used; see errors."
+            : string.Create(null, $"{failures.Count} values cannot be used; see errors.");
+        return new ProblemResult(ProblemKinds.InvalidValues, detail, errors);
+    }
+
+    private static Fault ToFault(ValidationFailure failure) =>
+        failure.CustomState as Fault ?? new Fault(failure.ErrorMessage, FaultValue.Show(failure.AttemptedValue));
+}

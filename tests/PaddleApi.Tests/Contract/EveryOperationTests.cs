@@ -1,0 +1,207 @@
+using System.Net;
+using System.Net.Http.Headers;
+using System.Text;
+using System.Text.Json;
+using Microsoft.Extensions.DependencyInjection;
+using PaddleApi.Hosting.Solving;
+
+namespace PaddleApi.Tests.Contract;
+
+/// <summary>
+/// What must hold of any operation, tried on each of them: a new operation is tested by being described. The cases come from the
+/// committed description, which another test keeps equal to the code's.
+/// </summary>
+[Collection(HttpTests.Name)]
+public sealed class EveryOperationTests(ApiFixture api)
+{
+    public static TheoryData<string> Reads => Those(operation => operation.Method == "GET");
+
+    public static TheoryData<string> Writes => Those(operation => operation.HasBody);
+
+    public static TheoryData<string> FixedContents => Those(operation => operation.Documents(304));
+
+    public static TheoryData<string> Negotiated => Those(operation => operation.Documents(406));
+
+    public static TheoryData<string> Lookups => Those(operation => operation.Documents(404));
+
+    public static TheoryData<string> Solving => Those(operation => operation.HasBody && operation.Documents(503));
+
+    [Theory, MemberData(nameof(Reads))]
+    public async Task Reading_the_example_answers_200(string id)
+    {
+        using var answer = await api.Client.GetAsync(Find(id).ExamplePath());
+
+        Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
+    }
+
+    [Theory, MemberData(nameof(Reads))]
+    public async Task HEAD_answers_like_GET_without_a_body(string id)
+    {
+        using var get = await api.Client.GetAsync(Find(id).ExamplePath());
+        using var ask = new HttpRequestMessage(HttpMethod.Head, Find(id).ExamplePath());
+        using var head = await api.Client.SendAsync(ask);
+
+        Assert.Equal(get.StatusCode, head.StatusCode);
+        Assert.Equal(get.Headers.ETag, head.Headers.ETag);
+        Assert.Equal(get.Content.Headers.ContentType, head.Content.Headers.ContentType);
+        Assert.Empty(await head.Content.ReadAsByteArrayAsync());
+    }
+
+    [Theory, MemberData(nameof(Writes))]
+    public async Task Every_request_example_is_accepted(string id)
+    {
+        var operation = Find(id);
+        Assert.NotEmpty(operation.RequestExamples);
+        foreach (var (name, body) in operation.RequestExamples)
+        {
+            using var answer = await SendAsync(api.Client, operation, body);
+
+            Assert.True(answer.IsSuccessStatusCode, $"{id}, example {name}: {await answer.Content.ReadAsStringAsync()}");
+        }
+    }
+
+    [Theory, MemberData(nameof(Writes))]
+    public async Task A_broken_body_is_refused_with_its_place(string id)
+    {
+        using var answer = await SendAsync(api.Client, Find(id), "{\n  \"a\": }");
+
+        var problem = await ProblemAsync(answer, HttpStatusCode.BadRequest, "/problems/malformed-json");
+        Assert.Contains("line 2", problem.GetProperty("detail").GetString(), StringComparison.Ordinal);
+    }
+
+    [Theory, MemberData(nameof(Writes))]
+    public async Task An_unknown_member_is_refused_by_name(string id)
+    {
+        using var answer = await SendAsync(api.Client, Find(id), "{\"noSuchMember\":1}");
+
+        var problem = await ProblemAsync(answer, HttpStatusCode.BadRequest, "/problems/malformed-json");
+        Assert.True(problem.GetProperty("errors").TryGetProperty("/noSuchMember", out _), problem.GetRawText());
+    }
+
+    [Theory, MemberData(nameof(Writes))]
+    public async Task An_empty_body_is_refused(string id)
+    {
+        using var answer = await SendAsync(api.Client, Find(id), "");
+
+        await ProblemAsync(answer, HttpStatusCode.BadRequest, "/problems/malformed-json");
+    }
+
+    [Theory, MemberData(nameof(Writes))]
+    public async Task Another_media_type_is_refused(string id)
+    {
+        using var answer = await SendAsync(api.Client, Find(id), "{}", "text/plain");
+
+        await ProblemAsync(answer, HttpStatusCode.UnsupportedMediaType, "/problems/unsupported-media-type");
+    }
+
+    [Theory, MemberData(nameof(Writes))]
+    public async Task An_oversize_body_is_refused(string id)
+    {
+        using var factory = new ApiFactory();
+        using var client = factory.SocketClient();
+
+        using var answer = await SendAsync(client, Find(id), $"{{\"label\":\"{new string('x', 70 * 1024)}\"}}");
+
+        await ProblemAsync(answer, HttpStatusCode.RequestEntityTooLarge, "/problems/payload-too-large");
+    }
+
+    [Theory, MemberData(nameof(FixedContents))]
+    public async Task Fixed_content_is_not_sent_twice(string id)
+    {
+        using var first = await api.Client.GetAsync(Find(id).ExamplePath());
+        using var ask = new HttpRequestMessage(HttpMethod.Get, Find(id).ExamplePath());
+        Assert.False(first.Headers.ETag!.IsWeak);
+        ask.Headers.IfNoneMatch.Add(first.Headers.ETag);
+
+        using var second = await api.Client.SendAsync(ask);
+
+        Assert.Equal(HttpStatusCode.NotModified, second.StatusCode);
+        Assert.Equal(first.Headers.ETag, second.Headers.ETag);
+        Assert.True(second.Headers.CacheControl!.Public);
+    }
+
+    [Theory, MemberData(nameof(FixedContents))]
+    public async Task Compressed_bytes_have_a_tag_of_their_own(string id)
+    {
+        using var plain = await api.Client.GetAsync(Find(id).ExamplePath());
+        using var ask = new HttpRequestMessage(HttpMethod.Get, Find(id).ExamplePath());
+        ask.Headers.AcceptEncoding.Add(new StringWithQualityHeaderValue("gzip"));
+        using var packed = await api.Client.SendAsync(ask);
+        if (packed.Content.Headers.ContentEncoding.Count == 0)
+        {
+            Assert.Equal(plain.Headers.ETag, packed.Headers.ETag);
+            return;
+        }
+
+        Assert.NotEqual(plain.Headers.ETag, packed.Headers.ETag);
+        using var again = new HttpRequestMessage(HttpMethod.Get, Find(id).ExamplePath());
+        again.Headers.IfNoneMatch.Add(packed.Headers.ETag!);
+        using var held = await api.Client.SendAsync(again);
+        Assert.Equal(HttpStatusCode.NotModified, held.StatusCode);
+    }
+
+    [Theory, MemberData(nameof(Negotiated))]
+    public async Task A_media_type_not_on_offer_is_refused(string id)
+    {
+        var operation = Find(id);
+        using var ask = new HttpRequestMessage(new HttpMethod(operation.Method), operation.ExamplePath());
+        ask.Headers.Accept.Add(new MediaTypeWithQualityHeaderValue("application/x-not-on-offer"));
+        if (operation.HasBody)
+        {
+            ask.Content = Body(operation.RequestExamples.First().Value, "application/json");
+        }
+
+        using var answer = await api.Client.SendAsync(ask);
+
+        await ProblemAsync(answer, HttpStatusCode.NotAcceptable, "/problems/not-acceptable");
+    }
+
+    [Theory, MemberData(nameof(Lookups))]
+    public async Task What_does_not_exist_is_not_found(string id)
+    {
+        using var answer = await api.Client.GetAsync(Find(id).AbsentPath());
+
+        await ProblemAsync(answer, HttpStatusCode.NotFound, "/problems/not-found");
+    }
+
+    [Theory, MemberData(nameof(Solving))]
+    public async Task When_all_places_are_taken_the_caller_is_told_when_to_come_back(string id)
+    {
+        using var factory = new ApiFactory(new Dictionary<string, string> { ["Limits:ConcurrentSolves"] = "1", ["Limits:QueuedSolves"] = "0" });
+        using var client = factory.Client();
+        using var place = await factory.Services.GetRequiredService<SolveGate>().EnterAsync(CancellationToken.None);
+
+        using var answer = await SendAsync(client, Find(id), Find(id).RequestExamples.First().Value);
+
+        await ProblemAsync(answer, HttpStatusCode.ServiceUnavailable, "/problems/busy");
+        Assert.NotNull(answer.Headers.RetryAfter!.Delta);
+    }
+
+    [Theory, MemberData(nameof(Reads)), MemberData(nameof(Writes))]
+    public async Task Another_method_is_refused_naming_those_allowed(string id)
+    {
+        using var answer = await api.Client.DeleteAsync(Find(id).ExamplePath());
+
+        await ProblemAsync(answer, HttpStatusCode.MethodNotAllowed, "/problems/method-not-allowed");
+        Assert.Contains(Find(id).Method, answer.Content.Headers.Allow);
+    }
+
+    private static TheoryData<string> Those(Func<ApiOperation, bool> choice) =>
+        [.. Committed.Description.Operations.Where(choice).Select(operation => operation.Id)];
+
+    private static ApiOperation Find(string id) => Committed.Description.Operations.Single(operation => operation.Id == id);
+
+    private static Task<HttpResponseMessage> SendAsync(HttpClient client, ApiOperation operation, string body, string mediaType = "application/json") =>
+        client.SendAsync(new HttpRequestMessage(new HttpMethod(operation.Method), operation.ExamplePath()) { Content = Body(body, mediaType) });
+
+    private static StringContent Body(string text, string mediaType) => new(text, Encoding.UTF8, mediaType);
+
+    private static async Task<JsonElement> ProblemAsync(HttpResponseMessage answer, HttpStatusCode status, string type)
+    {
+        var text = await answer.Content.ReadAsStringAsync();
+        Assert.True(status == answer.StatusCode, $"{(int)answer.StatusCode}: {text}");
+        using var body = JsonDocument.Parse(text);
+        Assert.Equal(type, body.RootElement.GetProperty("type").GetString());
+        return body.RootElement.Clone();
+    }
+}

@@ -1,0 +1,105 @@
+using System.Text.Json;
+using System.Text.Json.Nodes;
+
+namespace PaddleApi.Tests.Contract;
+
+[Collection(HttpTests.Name)]
+public sealed class OpenApiDocumentTests(ApiFixture api)
+{
+    private const string UpdateCommand = "UPDATE_OPENAPI=1 dotnet test tests/PaddleApi.Tests --filter OpenApiDocument";
+
+    [Fact]
+    public async Task The_committed_description_is_the_one_the_code_writes()
+    {
+        var written = await api.Client.GetStringAsync(ApiFactory.DescriptionPath) + "\n";
+        if (Environment.GetEnvironmentVariable("UPDATE_OPENAPI") == "1")
+        {
+            Directory.CreateDirectory(Path.GetDirectoryName(Committed.FilePath)!);
+            await File.WriteAllTextAsync(Committed.FilePath, written);
+        }
+
+        var committed = File.Exists(Committed.FilePath) ? await File.ReadAllTextAsync(Committed.FilePath) : "";
+
+        Assert.True(committed == written, $"The contract has changed. If that is meant, update its file and look at the difference:\n{UpdateCommand}");
+    }
+
+    [Fact]
+    public void It_is_OpenAPI_3_1() => Assert.StartsWith("3.1.", ApiFactory.Description.Root["openapi"]!.GetValue<string>(), StringComparison.Ordinal);
+
+    [Fact]
+    public void Every_operation_says_what_it_does()
+    {
+        var operations = ApiFactory.Description.Operations;
+
+        Assert.All(operations, operation => Assert.All(
+            ["operationId", "summary", "description"],
+            member => Assert.False(string.IsNullOrWhiteSpace(operation.Node[member]?.GetValue<string>()), $"{operation}: no {member}")));
+        Assert.All(operations, operation => Assert.Single(operation.Node["tags"]!.AsArray()));
+        Assert.Equal(operations.Count, operations.Select(operation => operation.Id).Distinct().Count());
+    }
+
+    [Fact]
+    public void Every_tag_is_described() => Assert.All(
+        ApiFactory.Description.Root["tags"]!.AsArray(),
+        tag => Assert.False(string.IsNullOrWhiteSpace(tag!["description"]?.GetValue<string>()), $"The tag {tag["name"]} has no description"));
+
+    [Fact]
+    public void Every_parameter_and_every_member_is_described()
+    {
+        var missing = ApiFactory.Description.Operations.SelectMany(operation => (operation.Node["parameters"]?.AsArray() ?? [])
+                .Where(parameter => parameter!["description"] is null || parameter["example"] is null)
+                .Select(parameter => $"{operation} {parameter!["name"]}"))
+            .Concat(ApiFactory.Description.Root["components"]!["schemas"]!.AsObject().SelectMany(schema =>
+                (schema.Value!["properties"]?.AsObject() ?? []).Where(member => member.Value!["description"] is null)
+                    .Select(member => $"{schema.Key}.{member.Key}").Concat(schema.Value["description"] is null ? [schema.Key] : [])));
+
+        Assert.Empty(missing);
+    }
+
+    [Fact]
+    public void Every_body_has_an_example_and_every_example_fits_its_schema()
+    {
+        var faults = new List<string>();
+        foreach (var operation in ApiFactory.Description.Operations)
+        {
+            foreach (var (status, response) in operation.Responses)
+            {
+                Check(response!, $"{operation} -> {status}", faults);
+            }
+
+            if (operation.HasBody)
+            {
+                Check(operation.Node["requestBody"]!, $"{operation} request", faults);
+            }
+        }
+
+        Assert.Empty(faults);
+    }
+
+    private static void Check(JsonNode holder, string where, List<string> faults)
+    {
+        foreach (var (mediaType, content) in holder["content"]?.AsObject() ?? [])
+        {
+            if (!mediaType.EndsWith("json", StringComparison.Ordinal))
+            {
+                continue;
+            }
+
+            var examples = content!["examples"]?.AsObject() ?? [];
+            if (examples.Count == 0)
+            {
+                faults.Add($"{where} {mediaType}: no example");
+            }
+
+            foreach (var (name, example) in examples)
+            {
+                using var value = JsonDocument.Parse(example!["value"]!.ToJsonString());
+                var fault = ApiFactory.Description.Faults(content["schema"]!, value.RootElement);
+                if (fault.Length > 0)
+                {
+                    faults.Add($"{where} {mediaType} {name}: {fault}");
+                }
+            }
+        }
+    }
+}
