@@ -63,7 +63,10 @@ public sealed record LeastBad(double AcceptOffsetMm, double MoveLowerHandMm, dou
 /// <param name="ToleranceMm">Tolerance, mm.</param>
 /// <param name="Removals">Wood to take off beyond the plan; none when nothing is needed.</param>
 /// <param name="Corrected">The paddle after it.</param>
-/// <param name="Achievable">Whether the best estimate after it is in tolerance with every limit holding.</param>
+/// <param name="Achievable">
+/// Whether the best estimate after it is in tolerance and within the most mass. The cut itself never crosses a limit; should the
+/// wood be too thin before it, <see cref="Corrected"/> shows the safety factor and the advice says so.
+/// </param>
 /// <param name="LeastBad">Choices when it is not; else null.</param>
 /// <param name="Advice">In plain words.</param>
 public sealed record BalanceCorrection(
@@ -80,6 +83,9 @@ public sealed record BalanceCorrection(
     // A cut thinner than this is a few strokes of a scraper and below what a caliper shows.
     private const double LeastDepthMm = 0.01;
     private const int Passes = 6;
+
+    /// <summary>Standard uncertainty of a hand-made cut, as a share of its depth. Common practice, no source.</summary>
+    public const double CutVariation = 0.15;
 
     /// <summary>Works the correction out.</summary>
     /// <param name="report">The design.</param>
@@ -113,7 +119,12 @@ public sealed record BalanceCorrection(
         var finished = new Forecast(mass, first / mass, uncertainty, FinishedForecast.Chance(first / mass, uncertainty, aim, tolerance));
 
         var (gPerMm, firstPerMm) = forecast.PerMillimetre(estimate);
-        var plan = Plan(report, forecast, estimate, fine, mass, first, gPerMm, firstPerMm, Reach(tolerance, uncertainty, options.Confidence));
+        // The deeper the cut, the more it may be off itself: a first plan says how far it must carry, the second allows for that.
+        var draft = Plan(
+            report, forecast, estimate, fine, mass, first, gPerMm, firstPerMm, Reach(tolerance, uncertainty, options.Confidence));
+        uncertainty = WithCutting(uncertainty, draft.DepthMm, gPerMm, firstPerMm, mass, first);
+        var plan = Plan(
+            report, forecast, estimate, fine, mass, first, gPerMm, firstPerMm, Reach(tolerance, uncertainty, options.Confidence));
         var removedG = plan.DepthMm.Select((depth, z) => depth * gPerMm[z]).ToArray();
         var massAfter = mass - removedG.Sum();
         var balanceAfter = (first - plan.DepthMm.Select((depth, z) => depth * firstPerMm[z]).Sum()) / massAfter;
@@ -122,8 +133,7 @@ public sealed record BalanceCorrection(
             plan.Strength.Governing.SafetyFactor, plan.Strength.Governing.Case, plan.BenchFlexMm);
 
         var offset = balanceAfter - aim;
-        var holds = plan.Strength.Governing.SafetyFactor >= Math.Min(aims.MinimumSafetyFactor, report.Strength.Governing.SafetyFactor) - 1e-6;
-        var achievable = Math.Abs(offset) <= tolerance + 1e-6 && holds && !(massAfter > aims.MaximumMassG + 0.5);
+        var achievable = Math.Abs(offset) <= tolerance + 1e-6 && !(massAfter > aims.MaximumMassG + 0.5);
         var removals = RemovalList(form, plan.DepthMm, removedG);
         var leastBad = achievable ? null : Choices(form, massAfter, offset, aim);
         return new(
@@ -142,6 +152,19 @@ public sealed record BalanceCorrection(
     private static double Reach(double toleranceMm, double uncertaintyMm, double confidence) =>
         Math.Max(0.1 * toleranceMm, toleranceMm - Normal.InvCDF(0, 1, confidence) * uncertaintyMm);
 
+    private static double WithCutting(
+        double uncertaintyMm, double[] depthMm, double[] gPerMm, double[] firstPerMm, double massG, double first)
+    {
+        var square = uncertaintyMm * uncertaintyMm;
+        for (var z = 0; z < depthMm.Length; z++)
+        {
+            var shift = depthMm[z] * (firstPerMm[z] - gPerMm[z] * first / massG) / massG;
+            square += CutVariation * shift * (CutVariation * shift);
+        }
+
+        return Math.Sqrt(square);
+    }
+
     private static (double[] DepthMm, StrengthCheck Strength, double BenchFlexMm) Plan(
         DesignReport report,
         FinishedForecast forecast,
@@ -157,8 +180,19 @@ public sealed record BalanceCorrection(
         var stations = report.Stations;
         var shares = stations.Grid.Patterns.ToArray().Select(CorrectionZones.Shares).ToArray();
         var fineShares = fine.Grid.Patterns.ToArray().Select(CorrectionZones.Shares).ToArray();
-        double[] tooThin = [.. CorrectionZones.All.Select(zone => Math.Max(0, -forecast.LeftMm(zone, estimate.ThicknessErrorMm(zone))))];
+
+        // Thin beyond the doubt of the readings counts against strength; thinner by less than that may be nothing but noise.
+        double[] tooThin =
+        [
+            .. CorrectionZones.All.Select(zone => Math.Max(
+                0, -forecast.LeftMm(zone, estimate.ThicknessErrorMm(zone) + estimate.ThicknessUncertaintyMm(zone)))),
+        ];
         var planed = stations.Thinned(Depths(shares, tooThin));
+        var before = Looked(planed, fine.Thinned(Depths(fineShares, tooThin)), loads, wood);
+
+        // A paddle planed too thin already may not get weaker still; elsewhere the factor asked for holds.
+        var least = Math.Min(aims.MinimumSafetyFactor, before.Strength.Governing.SafetyFactor) - 1e-9;
+        var mostFlex = Math.Max(aims.MostBenchFlexMm ?? double.PositiveInfinity, before.BenchFlexMm) + 1e-9;
         var excess = Math.Max(0, massG - (aims.MaximumMassG ?? double.PositiveInfinity));
 
         double reserve = 1, scale = 1;
@@ -169,28 +203,23 @@ public sealed record BalanceCorrection(
                 massG, first, gPerMm, firstPerMm, report.Balance.TargetMm, reachMm, excess, shares, limits);
 
             // The cut itself changes buckling and flex a little: look at the real solid, and draw the limits in should it fall short.
-            var cut = planed.Thinned(Depths(shares, depth));
-            var pressure = BladePressure.On(cut);
-            var strength = StrengthCheck.Of(cut, pressure, loads, wood);
-            double[] both = [.. depth.Zip(tooThin, (a, b) => a + b)];
-            var flex = Flex.Of(fine.Thinned(Depths(fineShares, both)), cut, pressure.CentreOfPressureMm(StrokePivots.TouringMm), wood);
-            var weak = strength.Governing.SafetyFactor < aims.MinimumSafetyFactor && depth.Any(d => d > 0);
-            var soft = flex.BenchFlexMm > aims.MostBenchFlexMm && depth.Any(d => d > 0);
-            if ((!weak && !soft) || pass == Passes)
-                return weak || soft ? Nothing(planed, fine.Thinned(Depths(fineShares, tooThin)), loads, wood) : (depth, strength, flex.BenchFlexMm);
-            if (weak) reserve *= 1.001 * aims.MinimumSafetyFactor / strength.Governing.SafetyFactor;
+            double[] both = [.. depth.Zip(tooThin, (cut, thin) => cut + thin)];
+            var after = Looked(stations.Thinned(Depths(shares, both)), fine.Thinned(Depths(fineShares, both)), loads, wood);
+            var weak = after.Strength.Governing.SafetyFactor < least;
+            var soft = after.BenchFlexMm > mostFlex;
+            if (!weak && !soft) return (depth, after.Strength, after.BenchFlexMm);
+            if (pass == Passes) return (new double[depth.Length], before.Strength, before.BenchFlexMm);
+            if (weak) reserve *= 1.001 * least / after.Strength.Governing.SafetyFactor;
             if (soft) scale *= 0.5;
         }
     }
 
-    private static (double[] DepthMm, StrengthCheck Strength, double BenchFlexMm) Nothing(
-        PaddleSolid planed, PaddleSolid fine, Loads loads, WoodInUse wood)
+    private static (StrengthCheck Strength, double BenchFlexMm) Looked(PaddleSolid stations, PaddleSolid fine, Loads loads, WoodInUse wood)
     {
-        var pressure = BladePressure.On(planed);
+        var pressure = BladePressure.On(stations);
         return (
-            new double[CorrectionZones.All.Count],
-            StrengthCheck.Of(planed, pressure, loads, wood),
-            Flex.Of(fine, planed, pressure.CentreOfPressureMm(StrokePivots.TouringMm), wood).BenchFlexMm);
+            StrengthCheck.Of(stations, pressure, loads, wood),
+            Flex.Of(fine, stations, pressure.CentreOfPressureMm(StrokePivots.TouringMm), wood).BenchFlexMm);
     }
 
     private static double[] Depths(double[][] shares, double[] depthMm) =>

@@ -31,9 +31,9 @@ internal static class CorrectionAdvice
             else advice.Add("Take two thirds of it with a scraper, balance again, then the rest: what is off stays off.");
         }
 
-        if (leastBad is null) return advice;
         if (aims.MinimumSafetyFactor > corrected.MinimumSafetyFactor)
-            advice.Add(Text($"The safety factor is {corrected.MinimumSafetyFactor:F2}, below the {aims.MinimumSafetyFactor:F2} asked for, before any correction: the wood is thinner than planned."));
+            advice.Add(Text($"The safety factor is {corrected.MinimumSafetyFactor:F2}, below the {aims.MinimumSafetyFactor:F2} asked for, before any correction: the wood is thinner than planned. Keep it for a lighter paddler or an easier trip, or start a new one."));
+        if (leastBad is null) return advice;
         if (corrected.MassG > aims.MaximumMassG) advice.Add("It stays heavier than asked for: no limit lets more wood come off.");
         if (Math.Abs(leastBad.AcceptOffsetMm) <= aims.BalanceToleranceMm) return advice;
         advice.Add(Text($"Wood would have to be added: with all that the limits let off it still balances {Math.Abs(leastBad.AcceptOffsetMm):F0} mm {(leastBad.AcceptOffsetMm < 0 ? "towards the grip" : "towards the tip")} of the aim. Accept that,"));

@@ -14,7 +14,7 @@ namespace Paddle.Design.Build;
 internal static class RemovalLimits
 {
     /// <summary>Most that one correction takes off a zone, mm of full thickness; beyond it the paddle is another design. Own choice.</summary>
-    internal const double MostMm = 3;
+    internal const double MostMm = 4;
 
     private const int Halvings = 30;
 

@@ -53,6 +53,10 @@ internal sealed class StageEstimate
     /// <summary>Thickness error of a zone against the stage's plan, mm.</summary>
     internal double ThicknessErrorMm(CorrectionZone zone) => Theta[FirstZone + (int)zone];
 
+    /// <summary>Standard uncertainty of a zone's thickness error, mm.</summary>
+    internal double ThicknessUncertaintyMm(CorrectionZone zone) =>
+        Math.Sqrt(Covariance[FirstZone + (int)zone, FirstZone + (int)zone]);
+
     /// <summary>Place along the board in board lengths, 0 at the design's balance point.</summary>
     internal static double PlaceOf(DesignReport report, double alongMm) =>
         (alongMm - report.Mass.CentreOfMassMm) / report.Specification.Form.Places.OverallMm;
