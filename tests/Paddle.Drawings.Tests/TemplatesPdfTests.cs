@@ -1,6 +1,5 @@
 using Paddle.Drawings.Views;
 using UglyToad.PdfPig;
-using UglyToad.PdfPig.Content;
 using UglyToad.PdfPig.Core;
 using UglyToad.PdfPig.Outline;
 
