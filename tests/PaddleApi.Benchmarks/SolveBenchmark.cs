@@ -9,25 +9,33 @@ namespace PaddleApi.Benchmarks;
 [MemoryDiagnoser]
 public class SolveBenchmark
 {
-    private static readonly ResolvedDesign Request = DesignRequestReader.Read(DesignExamples.HirePaddle);
-    private static readonly DesignReport Report = PaddleDesigner.Design(Request.Specification);
+    private readonly DesignRequest asked;
+    private readonly ResolvedDesign request;
+    private readonly DesignReport report;
+    private readonly PaddleSpecification pinned;
 
-    private static readonly PaddleSpecification Pinned =
-        Request.Specification with { Pinned = PinnedSizes.To(Report.Sizes) };
+    /// <summary>Prepares the example request and its design.</summary>
+    public SolveBenchmark()
+    {
+        asked = DesignExamples.HirePaddle;
+        request = DesignRequestReader.Read(asked);
+        report = PaddleDesigner.Design(request.Specification);
+        pinned = request.Specification with { Pinned = PinnedSizes.To(report.Sizes) };
+    }
 
     /// <summary>The solver chooses all nine sizes.</summary>
     [Benchmark(Baseline = true)]
-    public DesignReport Solve() => PaddleDesigner.Design(Request.Specification);
+    public DesignReport Solve() => PaddleDesigner.Design(request.Specification);
 
     /// <summary>Every size is pinned, as in a design code: nothing is left to solve.</summary>
     [Benchmark]
-    public DesignReport Evaluate() => PaddleDesigner.Design(Pinned);
+    public DesignReport Evaluate() => PaddleDesigner.Design(pinned);
 
     /// <summary>From the contract's request to a specification, every default filled in.</summary>
     [Benchmark]
-    public ResolvedDesign ReadRequest() => DesignRequestReader.Read(DesignExamples.HirePaddle);
+    public ResolvedDesign ReadRequest() => DesignRequestReader.Read(asked);
 
     /// <summary>The design code of a solved request.</summary>
     [Benchmark]
-    public string EncodeDesignCode() => DesignCodes.Encode(Request.Pin(Report.Sizes));
+    public string EncodeDesignCode() => DesignCodes.Encode(request.Pin(report.Sizes));
 }

@@ -36,10 +36,10 @@ internal static class TileMapView
             "6  Glue to thin board, cut, fair the edge; trace, flip about the centre line, trace again.",
         ];
         double left = Margin + CalibrationSquare.SideMm + 10, room = widthMm - Margin - left;
+        var height = Lettering.Note * Math.Min(1, room / lines.Max(line => StrokeAlphabet.WidthMm(line, Lettering.Note)));
         for (var i = 0; i < lines.Length; i++)
         {
-            var wide = StrokeAlphabet.WidthMm(lines[i], Lettering.Note);
-            sketch.Text(lines[i], left, square + 6 + 9 * i, wide <= room ? Lettering.Note : Lettering.Note * room / wide);
+            sketch.Text(lines[i], left, square + 6 + 9 * i, height);
         }
 
         var origin = KeyFigures.Origin(context);
