@@ -1,6 +1,5 @@
 using Paddle.Drawings.Views;
 using UglyToad.PdfPig;
-using UglyToad.PdfPig.Content;
 using UglyToad.PdfPig.Core;
 using UglyToad.PdfPig.Outline;
 
@@ -110,6 +109,9 @@ public class TemplatesPdfTests
         using var plain = Open(PaperSize.A4);
         Assert.Equal(plain.NumberOfPages, pdf.NumberOfPages);
         Assert.Contains("<script>", pdf.Information.Title, StringComparison.Ordinal);
+        Assert.True(pdf.TryGetXmpMetadata(out var metadata));
+        var xml = metadata.GetXDocument();
+        Assert.Contains(xml.Descendants(), element => element.Value.Contains("<script>", StringComparison.Ordinal));
     }
 
     private static (double Width, double Height) Box(UglyToad.PdfPig.Graphics.PdfPath path)

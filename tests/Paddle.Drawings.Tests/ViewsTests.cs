@@ -1,5 +1,4 @@
 using System.Globalization;
-using Paddle.Design;
 using Paddle.Design.Solid;
 using Paddle.Design.Strength;
 using Paddle.Drawings.Sheets;
