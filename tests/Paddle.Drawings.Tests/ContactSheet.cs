@@ -31,11 +31,11 @@ public class ContactSheet
         const double Scale = 0.72, Top = 120, Left = 40;
         var sketch = new Sketch();
         sketch.Text("Seven blade families, one paddler", Left, 52, 24, strong: true);
-        sketch.Text("880 mm between the hands (sturgeon nose 520), white ash, solved for least mass; faces to one scale, marks at lower hand and balance", Left, 82, 11, css: "soft");
+        sketch.Text("880 mm between the hands, white ash, solved for least mass that balances at the lower hand; faces to one scale", Left, 82, 11, css: "soft");
         var tallest = 0.0;
         for (var i = 0; i < BladeFamilies.All.Count; i++)
         {
-            var report = SampleDesigns.Varied(BladeFamilies.All[i].Id);
+            var report = SampleDesigns.Of(BladeFamilies.All[i].Id);
             var centre = Left + (i + 0.5) * Column * Scale;
             Point Put(Point p) => new(centre + Scale * p.Y, Top + Scale * p.X);
             sketch.Path(FacePaths.Whole(report.Outline, 0, 0).Map(Put), LineKind.Visible, Layer.Outline, Fill.Wood, css: "wood");

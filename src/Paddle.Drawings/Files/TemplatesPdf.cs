@@ -15,6 +15,7 @@ namespace Paddle.Drawings.Files;
 internal sealed class TemplatesPdf : IDesignFile
 {
     private const double Margin = TilePlan.MarginMm;
+    private const double CutMarkMm = 6;
 
     public string FileName => "templates.pdf";
 
@@ -61,8 +62,8 @@ internal sealed class TemplatesPdf : IDesignFile
     {
         var document = new PdfDocument();
 
-        // The library writes the title into XML too, and leaves the one sequence there that XML text may not hold.
-        var label = Lettering.Safe(context.Label).Replace("]]>", "]] >", StringComparison.Ordinal);
+        // The library copies the title into XML as it stands, so the three signs that XML would read must not be in it.
+        var label = Lettering.Safe(context.Label).Replace('<', '(').Replace('>', ')').Replace('&', '+');
         document.Info.Title = $"{label}: templates at true scale";
         document.Info.Creator = $"Paddle engine {context.EngineVersion}";
         document.ViewerPreferences.Elements.SetName("/PrintScaling", "/None");
@@ -159,11 +160,11 @@ internal sealed class TemplatesPdf : IDesignFile
         var sketch = new Sketch();
         var y = height - Margin - 1;
         var place = string.Create(CultureInfo.InvariantCulture, $"Page {number} of {count}: {what}");
-        sketch.Text(place, Margin, y, Lettering.Note);
+        sketch.Text(place, Margin + CutMarkMm, y, Lettering.Note);
         var owner = $"{Lettering.Safe(context.Label)} · print at 100 % · engine {context.EngineVersion}";
-        var room = width - 2 * Margin - StrokeAlphabet.WidthMm(place, Lettering.Note) - 10;
+        var room = width - 2 * (Margin + CutMarkMm) - StrokeAlphabet.WidthMm(place, Lettering.Note) - 10;
         var wide = StrokeAlphabet.WidthMm(owner, Lettering.Small);
-        sketch.Text(owner, width - Margin, y, wide <= room ? Lettering.Small : Lettering.Small * room / wide, Anchor.End);
+        sketch.Text(owner, width - Margin - CutMarkMm, y, wide <= room ? Lettering.Small : Lettering.Small * room / wide, Anchor.End);
         ink.Paint(sketch.Finish("label", "", "", width, height), 0, 0);
     }
 }
