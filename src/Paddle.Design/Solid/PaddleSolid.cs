@@ -134,6 +134,27 @@ public sealed class PaddleSolid
         return solid;
     }
 
+    /// <summary>The same paddle with the spine planed down, running out to nothing at the edges: outline and edges stay.</summary>
+    /// <param name="removedMm">Full thickness taken off the middle at each place, mm; negative where wood stands proud.</param>
+    /// <remarks>No place is thinned below its edge or below nothing.</remarks>
+    internal PaddleSolid Thinned(ReadOnlySpan<double> removedMm)
+    {
+        var solid = new PaddleSolid(Form, Sizes, Grid, Outline);
+        for (var i = 0; i < Count; i++)
+        {
+            solid.X[i] = X[i];
+            solid.HalfWidth[i] = HalfWidth[i];
+            solid.CurveParameter[i] = CurveParameter[i];
+            solid.EdgeHalfThickness[i] = EdgeHalfThickness[i];
+            solid.HalfThickness[i] = Math.Max(EdgeHalfThickness[i], HalfThickness[i] - removedMm[i] / 2);
+            var section = solid.Section(i);
+            solid.Area[i] = section.AreaMm2;
+            solid.FlatSecondMoment[i] = section.FlatSecondMomentMm4;
+        }
+
+        return solid;
+    }
+
     /// <summary>The section at place <paramref name="i"/>.</summary>
     public Section Section(int i) => new(HalfWidth[i], HalfThickness[i], EdgeHalfThickness[i], Grid.Patterns[i].Moments);
 

@@ -1,0 +1,32 @@
+namespace Paddle.Design.Build;
+
+/// <summary>A thickness read with a caliper on the centre line.</summary>
+/// <param name="XMm">Place from the top of the grip, mm.</param>
+/// <param name="ThicknessMm">Thickness, mm.</param>
+public sealed record ThicknessReading(double XMm, double ThicknessMm);
+
+/// <summary>A paddle weighed and balanced while it is being made.</summary>
+/// <param name="Stage">The stage just done.</param>
+/// <param name="MassG">Mass, g.</param>
+/// <param name="BalanceMm">Balance point, mm from the finished top of the grip, along the shaft's line.</param>
+/// <param name="Readings">Thickness readings, or none.</param>
+/// <param name="MassErrorG">Standard uncertainty of the mass, g.</param>
+/// <param name="BalanceErrorMm">Standard uncertainty of the balance point, mm.</param>
+/// <param name="ThicknessErrorMm">Standard uncertainty of a thickness reading, mm.</param>
+public sealed record BalanceReading(
+    BuildStage Stage,
+    double MassG,
+    double BalanceMm,
+    IReadOnlyList<ThicknessReading>? Readings = null,
+    double MassErrorG = 1,
+    double BalanceErrorMm = 2,
+    double ThicknessErrorMm = 0.2);
+
+/// <summary>What the correction aims for.</summary>
+/// <param name="Confidence">
+/// How sure the maker wants to be of ending in tolerance, 0.5 to 0.99: the aim is drawn in from the tolerance by so many standard
+/// uncertainties. At 0.5 the best estimate alone decides.
+/// </param>
+/// <param name="CountFinish">Whether the aim is for the paddle with its varnish and oil on; the design's own aim is bare wood.</param>
+/// <param name="Build">Board, saw and coats as on the build sheet; null for the defaults.</param>
+public sealed record CorrectionOptions(double Confidence = 0.95, bool CountFinish = false, BuildOptions? Build = null);

@@ -1,0 +1,124 @@
+using Paddle.Design.Wood;
+
+namespace Paddle.Design.Build;
+
+/// <summary>How the growth rings lie in the board.</summary>
+public enum RingDirection
+{
+    /// <summary>Rings along the face: the width is tangential, the thickness radial.</summary>
+    FlatSawn,
+
+    /// <summary>Rings square to the face: the width is radial, the thickness tangential.</summary>
+    QuarterSawn,
+}
+
+/// <summary>How one size changes between shop and water.</summary>
+/// <param name="Id">Which size.</param>
+/// <param name="BuiltMm">As built, mm.</param>
+/// <param name="FlatSawnMm">Change if flat-sawn, mm; negative when it shrinks.</param>
+/// <param name="QuarterSawnMm">Change if quarter-sawn, mm.</param>
+public sealed record SizeChange(string Id, double BuiltMm, double FlatSawnMm, double QuarterSawnMm)
+{
+    /// <summary>The change for one direction of the rings, mm.</summary>
+    /// <param name="rings">How the rings lie.</param>
+    public double For(RingDirection rings) => rings == RingDirection.FlatSawn ? FlatSawnMm : QuarterSawnMm;
+}
+
+/// <summary>A paddle built at one moisture and used at another. Theory M16.</summary>
+/// <param name="BuiltPercent">Moisture when built, percent.</param>
+/// <param name="UsedPercent">Moisture of shaft and grip in use, percent.</param>
+/// <param name="BladePercent">Moisture of the blade in use, percent.</param>
+/// <param name="Sizes">Changes of the sizes.</param>
+/// <param name="Service">Mass and balance of bare wood in use.</param>
+/// <param name="Notes">What it means.</param>
+public sealed record MoistureInService(
+    double BuiltPercent, double UsedPercent, double BladePercent, IReadOnlyList<SizeChange> Sizes, Laden Service, IReadOnlyList<string> Notes)
+{
+    /// <summary>Moisture that wood comes to in a climate: <see cref="EquilibriumMoisture"/>.</summary>
+    /// <param name="temperatureC">Air, degrees C.</param>
+    /// <param name="relativeHumidityPercent">Relative humidity, percent.</param>
+    public static double FromClimate(double temperatureC, double relativeHumidityPercent) =>
+        EquilibriumMoisture.Percent(temperatureC, relativeHumidityPercent);
+
+    /// <summary>Works out sizes, mass and balance in use.</summary>
+    /// <param name="report">The design; its mass is taken to hold at its own moisture.</param>
+    /// <param name="builtPercent">Moisture when it was shaped to size, percent, 0 to 40.</param>
+    /// <param name="usedPercent">Moisture in use, percent, 0 to 40.</param>
+    /// <param name="bladePercent">Moisture of the blade in use where it is wetter, percent; null for the same.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A moisture outside 0 to 40 %.</exception>
+    /// <exception cref="ArgumentException">The wood is not in the catalogue.</exception>
+    /// <remarks>
+    /// The ovendry wood stays: <c>m2 = m1 (1 + M2/100)/(1 + M1/100)</c>. Along the grain wood moves 0.1-0.2 % from green to
+    /// ovendry (Wood Handbook p. 4-5, quoted): a balance point is not moved by that.
+    /// </remarks>
+    public static MoistureInService For(DesignReport report, double builtPercent, double usedPercent, double? bladePercent = null)
+    {
+        ArgumentNullException.ThrowIfNull(report);
+        var blade = bladePercent ?? usedPercent;
+        Require(builtPercent, nameof(builtPercent));
+        Require(usedPercent, nameof(usedPercent));
+        Require(blade, nameof(bladePercent));
+
+        var wood = report.Specification.Wood;
+        var species = WoodCatalogue.Find(wood.SpeciesId)
+            ?? throw new ArgumentException($"No shrinkage is known for '{wood.SpeciesId}'.", nameof(report));
+        var (form, sizes) = (report.Specification.Form, report.Sizes);
+
+        SizeChange Width(string id, double mm, double to) => Change(species, id, mm, builtPercent, to, isWidth: true);
+        SizeChange Thickness(string id, double mm, double to) => Change(species, id, mm, builtPercent, to, isWidth: false);
+        return new(
+            builtPercent,
+            usedPercent,
+            blade,
+            [
+                Width("blade.widthMm", form.Blade.WidthMm, blade),
+                Thickness("blade.middleThicknessMm", sizes.MiddleThicknessMm, blade),
+                Thickness("blade.edgeThicknessMm", sizes.EdgeThicknessMm, blade),
+                Width("shaft.widthMm", sizes.ShaftWidthMm, usedPercent),
+                Thickness("shaft.thicknessMm", sizes.ShaftThicknessMm, usedPercent),
+                Thickness("grip.thicknessMm", sizes.GripThicknessMm, usedPercent),
+            ],
+            InUse(report, wood.MoisturePercent, usedPercent, blade),
+            Advice(builtPercent, usedPercent, blade));
+    }
+
+    private static SizeChange Change(WoodSpecies species, string id, double mm, double from, double to, bool isWidth)
+    {
+        var tangential = Shrinkage.ChangeMm(mm, species.ShrinkageTangentialPercent, from, to);
+        var radial = Shrinkage.ChangeMm(mm, species.ShrinkageRadialPercent, from, to);
+        return isWidth ? new(id, mm, tangential, radial) : new(id, mm, radial, tangential);
+    }
+
+    private static Laden InUse(DesignReport report, double designPercent, double hand, double blade)
+    {
+        var fine = Solid.PaddleSolid.Shape(
+            report.Specification.Form, report.Sizes, report.Outline, Solid.StationGrid.Fine);
+        var density = report.Specification.Wood.DensityKgM3 * 1e-6;
+        double mass = 0, first = 0;
+        for (var i = 0; i < fine.Count; i++)
+        {
+            var percent = fine.Grid.Patterns[i].Segment.Zone == Solid.Zone.Blade ? blade : hand;
+            var grams = fine.WeightMm(i) * fine.Area[i] * density * (100 + percent) / (100 + designPercent); // theory M16
+            mass += grams;
+            first += grams * fine.Form.AlongShaftMm(fine.X[i]);
+        }
+
+        return new(mass, first / mass, first / mass - report.Mass.CentreOfMassMm);
+    }
+
+    private static void Require(double percent, string name)
+    {
+        if (!(percent is >= 0 and <= 40)) throw new ArgumentOutOfRangeException(name, percent, "Moisture must lie in 0 to 40 %.");
+    }
+
+    private static List<string> Advice(double built, double used, double blade)
+    {
+        var notes = new List<string>();
+        if (Math.Max(used, blade) > 20)
+            notes.Add("Above 20 % fungi can grow (FAA AC 43.13-1B p. 1-14): let the paddle dry between trips and keep the finish sound.");
+        if (Math.Abs(built - used) > 4)
+            notes.Add("Bring the wood nearer to the moisture it will be used at before shaping: over 4 points of change it may also warp.");
+        if (blade > used) notes.Add("A wet blade weighs more and carries the balance point towards the tip until it has dried.");
+        return notes;
+    }
+}
