@@ -7,9 +7,6 @@ namespace Paddle.Drawings;
 /// <summary>Every kind of file that a design can be had as. To add one: add an entry here; routes and links follow.</summary>
 public static class DesignFiles
 {
-    /// <summary>Width of the sheet of sections, mm: an A3 sheet lying.</summary>
-    internal const double SectionsWidthMm = 420;
-
     /// <summary>All files, in the order in which a list shows them.</summary>
     public static IReadOnlyList<IDesignFile> All { get; } =
     [
@@ -21,7 +18,7 @@ public static class DesignFiles
         new SvgFile("elevation.svg", "The edge at true scale: thicknesses, edge lines, the grip's saw kerfs and the bend.", "1",
             (report, context) => SvgWriter.Write(ElevationView.Draw(report, context))),
         new SvgFile("sections.svg", "Cross-sections at true scale, with the lines for eight and sixteen sides.", "1",
-            (report, context) => SvgWriter.Write(SectionCards.OneSheet(report, context, SectionsWidthMm))),
+            (report, context) => SvgWriter.Write(SectionCards.OneSheet(report, context))),
         new SvgFile("strength.svg", "Bending moment, strength used and bench flex along the paddle.", "1",
             (report, context) => SvgWriter.Write(StrengthView.Draw(report, context), StrengthView.Style)),
         new OffsetsCsv(),

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Paddle.Design;
 using Paddle.Design.Balance;
 using Paddle.Design.Outline;
@@ -7,24 +8,58 @@ using Paddle.Design.Wood;
 
 namespace Paddle.Drawings.Tests;
 
-/// <summary>Designs of every family to draw.</summary>
+/// <summary>Real designs of every family to draw, each solved once.</summary>
 internal static class SampleDesigns
 {
+    private static readonly ConcurrentDictionary<(string, double, GripStyle, GripFaces, double, string), DesignReport> Solved = new();
+
+    /// <summary>Label with all that a file format could trip over, 80 characters in all.</summary>
+    public const string HostileLabel =
+        "<script>alert('x')</script> \"&amp;]]>\" \U0001F6F6 \u202Eעברית \0\u0007 é\r\n  0\nEOF\nLINE padded on";
+
     public static DesignReport Of(
-        string family, double bendDegrees = 0, GripStyle style = GripStyle.Pear, GripFaces faces = GripFaces.Matching, double handSpacingMm = 880)
+        string family,
+        double bendDegrees = 0,
+        GripStyle style = GripStyle.Pear,
+        GripFaces faces = GripFaces.Matching,
+        double handSpacingMm = 880,
+        string species = "white-ash") =>
+        Solved.GetOrAdd((family, bendDegrees, style, faces, handSpacingMm, species), static key =>
+        {
+            var (name, bend, gripStyle, gripFaces, spacing, wood) = key;
+            var grip = GripPattern.Of(gripStyle);
+            var blade = BladeFamilies.Find(name)!;
+            var lower = grip.HandMm + spacing;
+            var throat = lower + 38;
+            var form = new PaddleForm(
+                new(grip.HandMm, grip.LengthMm, lower, throat, throat + blade.DefaultLengthMm),
+                new(gripStyle, grip.WidthMm, grip.LengthMm, gripFaces, grip.HollowDepthMm),
+                new(blade, blade.DefaultLengthMm, blade.DefaultWidthMm, blade.DefaultWidestAt, blade.DefaultFullness, null),
+                bend);
+            var used = WoodInUse.Resolve(WoodCatalogue.Find(wood)!, 12, 0.04, null, null);
+            var aims = new Aims(BalanceAim.LowerHand, 12, 1.5, null, null, null);
+            return PaddleDesigner.Design(new(form, new(), used, Loads.ForBodyMass(75), aims));
+        });
+
+    /// <summary>One design of every family, with every grip, one bent shaft, one one-sided grip and one short paddle among them.</summary>
+    public static DesignReport Varied(string family) => family switch
     {
-        var grip = GripPattern.Of(style);
-        var blade = BladeFamilies.Find(family)!;
-        var lower = grip.HandMm + handSpacingMm;
-        var throat = lower + 38;
-        var form = new PaddleForm(
-            new(grip.HandMm, grip.LengthMm, lower, throat, throat + blade.DefaultLengthMm),
-            new(style, grip.WidthMm, grip.LengthMm, faces, grip.HollowDepthMm),
-            new(blade, blade.DefaultLengthMm, blade.DefaultWidthMm, blade.DefaultWidestAt, blade.DefaultFullness, null),
-            bendDegrees);
-        var wood = WoodInUse.Resolve(WoodCatalogue.Find("white-ash")!, 12, 0.04, null, null);
-        var aims = new Aims(BalanceAim.LowerHand, 12, 1.5, null, null, null);
-        var specification = new PaddleSpecification(form, new(), wood, Loads.ForBodyMass(75), aims);
-        return PaddleDesigner.Design(specification with { Pinned = PinnedSizes.To(new(29, 32, 24.5, 27, 27, 10.5, 7.5, 5, 25)) });
+        "teardrop" => Of(family, bendDegrees: 12),
+        "square-tip" => Of(family, style: GripStyle.T),
+        "sugar-island" => Of(family, style: GripStyle.Palm),
+        "beavertail" => Of(family, faces: GripFaces.OneSided),
+        "sturgeon-nose" => Of(family, handSpacingMm: 520),
+        _ => Of(family),
+    };
+
+    public static DrawingContext Context(
+        Units.DrawingUnits units = Units.DrawingUnits.Metric, string label = "Heron Lake hire paddle M", PaperSize paper = PaperSize.A4) =>
+        new(label, units, "0.1.0", "p1-abcdefghijklmnopqrstuvwxyz0123456789", paper);
+
+    public static TheoryData<string> Families()
+    {
+        var data = new TheoryData<string>();
+        foreach (var family in BladeFamilies.All) data.Add(family.Id);
+        return data;
     }
 }

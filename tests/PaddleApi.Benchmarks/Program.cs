@@ -2,9 +2,12 @@ using BenchmarkDotNet.Running;
 
 namespace PaddleApi.Benchmarks;
 
-/// <summary>Runs the benchmarks named on the command line; see DEVELOPERS.md for the commands.</summary>
+/// <summary>Runs the benchmarks named on the command line, or the HTTP ratios when it says <c>http</c>; see DEVELOPERS.md.</summary>
 internal static class BenchmarkProgram
 {
-    private static void Main(string[] arguments) =>
-        BenchmarkSwitcher.FromAssembly(typeof(BenchmarkProgram).Assembly).Run(arguments);
+    private static async Task Main(string[] arguments)
+    {
+        if (arguments is ["http"]) await HttpRatios.Run();
+        else BenchmarkSwitcher.FromAssembly(typeof(BenchmarkProgram).Assembly).Run(arguments);
+    }
 }

@@ -86,6 +86,7 @@ internal sealed class DesignProblem
         var target = BalanceTarget.Mm(form, aims);
         var problem = new DesignProblem(nodes, aims, wood.DensityKgM3 * 1e-6, target, ShapeRow.For(pinned));
         problem.SetLimits(pinned);
+        problem.LoosenUnreachableRows();
         return problem;
     }
 
@@ -331,7 +332,7 @@ internal sealed class DesignProblem
     {
         var row = NewRow(
             shape.Constant + shape.FirstWeight * v[shape.First] + shape.SecondWeight * v[shape.Second],
-            new(shape.Id, LimitGroup.Comfort, "mm", 1));
+            new(shape.Id, shape.Group, "mm", 1));
         row[shape.First] += shape.FirstWeight;
         row[shape.Second] += shape.SecondWeight;
     }
@@ -344,6 +345,20 @@ internal sealed class DesignProblem
         gradient.Clear();
         RowCount++;
         return gradient;
+    }
+
+    // A rule of shape that a pinned size puts out of reach is held as nearly as it can be: broken beyond help, it would let every
+    // other rule be broken as far for nothing.
+    private void LoosenUnreachableRows()
+    {
+        for (var r = 0; r < shapeRows.Length; r++)
+        {
+            var row = shapeRows[r];
+            var most = row.Constant
+                + Math.Max(row.FirstWeight * Low[row.First], row.FirstWeight * High[row.First])
+                + Math.Max(row.SecondWeight * Low[row.Second], row.SecondWeight * High[row.Second]);
+            if (most < 0) shapeRows[r] = row with { Constant = row.Constant - most };
+        }
     }
 
     private void SetLimits(ReadOnlySpan<double?> pinned)

@@ -1,15 +1,17 @@
 namespace Paddle.Design.Balance;
 
 /// <summary>A linear limit between two sizes: constant + a·v[first] + b·v[second] ≥ 0. Theory B3.</summary>
-internal readonly record struct ShapeRow(string Id, int First, double FirstWeight, int Second, double SecondWeight, double Constant)
+internal readonly record struct ShapeRow(
+    string Id, int First, double FirstWeight, int Second, double SecondWeight, double Constant, LimitGroup Group = LimitGroup.Comfort)
 {
     private const int ShaftWidth = 0, Shaft = 1, UpperWidth = 2, Upper = 3, Throat = 4, Middle = 5, Tip = 6, Edge = 7;
 
     private static readonly ShapeRow[] All =
     [
-        new("blade.throat-not-thicker-than-shaft", Shaft, 1, Throat, -1, 0),
-        new("blade.thins-towards-middle", Throat, 1, Middle, -1, 0),
-        new("blade.thins-towards-tip", Middle, 1, Tip, -1, 0),
+        new("blade.throat-not-thicker-than-shaft", Shaft, 1, Throat, -1, 0, LimitGroup.Thinning),
+        new("blade.thins-towards-middle", Throat, 1, Middle, -1, 0, LimitGroup.Thinning),
+        new("blade.thins-towards-tip", Middle, 1, Tip, -1, 0, LimitGroup.Thinning),
+        new("blade.tip-not-thinner-than-edge", Tip, 1, Edge, -1, 0, LimitGroup.Thinning),
         new("blade.tip-thicker-than-edge", Tip, 1, Edge, -1, -SizeLimits.LeastTipOverEdgeMm),
         new("blade.tip-fairs-into-edge", Edge, 1, Tip, -1, SizeLimits.MostTipOverEdgeMm),
         new("shaft.width-not-growing-upwards", ShaftWidth, 1, UpperWidth, -1, 0),

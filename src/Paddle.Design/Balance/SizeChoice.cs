@@ -32,7 +32,7 @@ internal sealed record SizeChoice(
         {
             var problem = DesignProblem.State(form, pinned, wood, loads, aims, reserve, around);
             if (around is null) problem.Start.CopyTo(v);
-            var solver = SizeSolver.Solve(problem, v);
+            var solver = SizeSolver.SolveFromSeveralStarts(problem, v);
             var limits = BindingLimitList.Read(problem, solver, pinned, aims);
             SizeRounding.Round(problem, v);
 

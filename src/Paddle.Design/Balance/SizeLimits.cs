@@ -17,7 +17,7 @@ public static class SizeLimits
     /// <summary>Limits for the solver, in the same order, mm.</summary>
     public static IReadOnlyList<Outline.Range> Solver { get; } =
     [
-        new(26, 36), new(27, 38), new(24, 34), new(24, 36), new(18, 38), new(7, 22), new(5, 14), new(3, 8), new(24, 36),
+        new(26, 36), new(27, 38), new(24, 34), new(24, 36), new(18, 38), new(7, 22), new(5, 14), new(3, 8), new(25, 36),
     ];
 
     /// <summary>Limits for sizes that the caller pins, in the same order, mm: wider, but still a paddle.</summary>

@@ -8,19 +8,26 @@ namespace Paddle.Design.Balance;
 internal sealed class SizeSolver
 {
     private const int N = DesignProblem.N;
-    internal const int Groups = 4;
+    internal const int Groups = 5;
     private const int M = N + Groups;
     private const int MostSteps = 40;
 
     // The rows' straight-line model is good for steps of a few millimetres.
     private const double LongestStepMm = 3;
 
-
     // Far below what a step of a millimetre changes the mass by.
     private const double LeastCurvatureGPerMm2 = 1e-3;
 
     // Grams that one unit of a broken aim costs: far above what any aim gains in wood, and each aim far above the next.
-    private static readonly double[] Penalties = [3e5, 3e4, 5e3, 5e2];
+    private static readonly double[] Penalties = [3e6, 3e5, 3e4, 5e3, 5e2];
+
+    // All that hands and tools allow; a slim throat over a thin, even blade; a slim throat over a thick one. In the order of the sizes, mm.
+    private static readonly double[][] OtherStarts =
+    [
+        [36, 38, 34, 36, 38, 22, 14, 8, 36],
+        [30, 31, 27, 28, 24, 8.5, 8.5, 5.5, 29],
+        [30, 31, 27, 28, 22, 22, 11, 8, 24],
+    ];
 
     private readonly DesignProblem problem;
     private readonly QuadraticProgram strict = new(N);
@@ -76,6 +83,33 @@ internal sealed class SizeSolver
         var solver = new SizeSolver(problem);
         solver.Run(v);
         return solver;
+    }
+
+    /// <summary>
+    /// Solves the problem from <paramref name="v"/>; should an aim be missed there, from other starts too, and keeps the best. Where
+    /// aims clash the problem has several valleys: a thick and a slim throat, a full and a hollow middle.
+    /// </summary>
+    internal static SizeSolver SolveFromSeveralStarts(DesignProblem problem, Span<double> v)
+    {
+        var best = Solve(problem, v);
+        if (best.MissedGroup < 0) return best;
+        var merit = Merit(problem);
+        var evaluations = best.Evaluations;
+        Span<double> other = stackalloc double[N];
+        for (var start = 0; start < OtherStarts.Length; start++)
+        {
+            for (var k = 0; k < N; k++) other[k] = Math.Clamp(OtherStarts[start][k], problem.Low[k], problem.High[k]);
+            var solver = Solve(problem, other);
+            evaluations += solver.Evaluations;
+            var otherMerit = Merit(problem);
+            if (otherMerit >= merit) continue;
+            (best, merit) = (solver, otherMerit);
+            other.CopyTo(v);
+        }
+
+        best.Evaluate(v);
+        best.Evaluations = evaluations + 1;
+        return best;
     }
 
     /// <summary>Mass plus the penalty of every broken aim: what the solver makes least. Theory B4.</summary>

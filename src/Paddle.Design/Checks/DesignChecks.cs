@@ -104,7 +104,7 @@ internal static class DesignChecks
         checks.Add(AtMost(
             "mass.floats", wood.DensityKgM3, 1000, "kg/m3", CheckStatus.Fail, "density of fresh water", "Floats.", "Would sink."));
         checks.Add(AtMost(
-            "mass.usual", mass.TotalG, 1000, "g", CheckStatus.Warn, Practice, "Of a usual weight.",
+            "mass.usual", mass.TotalG, 850, "g", CheckStatus.Warn, Practice + ": one-piece touring paddles weigh 550-850 g", "Of a usual weight.",
             "Heavier than most people like for a day: a lighter wood, a smaller blade or a lower hard stroke would help."));
     }
 
@@ -123,6 +123,12 @@ internal static class DesignChecks
         if (form.Blade.Family is not { } family) return;
         AddUsual(checks, "shape.blade-length", form.Blade.LengthMm, family.UsualLengthMm, family.Name);
         AddUsual(checks, "shape.blade-width", form.Blade.WidthMm, family.UsualWidthMm, family.Name);
+        var reached = form.BladePlan.Fullness;
+        var asked = Math.Abs(reached - form.Blade.Fullness) < 0.002;
+        checks.Add(new(
+            "shape.fullness", asked ? CheckStatus.Pass : CheckStatus.Warn, reached, form.Blade.Fullness, "",
+            asked ? "As full as asked." : "At these proportions the curve stays fair only at another fullness: it is drawn with this one.",
+            "area below the widest point over its length times the full width"));
     }
 
     private static void AddUsual(List<DesignCheck> checks, string id, double value, Outline.Range usual, string family)

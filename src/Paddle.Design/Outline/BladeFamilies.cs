@@ -24,7 +24,7 @@ public static class BladeFamilies
             540, new(480, 610), 180, new(150, 205), 0.58, new(0.40, 0.70), 0.90, new(0.84, 0.94),
             TailKind.Straight, 0, 0.78, 0.03, Custom),
         new("teardrop", "Teardrop", "Bent shafts, seated, switching sides; short and wide with a flat-round tip.",
-            470, new(430, 510), 205, new(190, 215), 0.68, new(0.55, 0.80), 0.825, new(0.72, 0.88),
+            470, new(430, 510), 205, new(190, 215), 0.68, new(0.55, 0.80), 0.83, new(0.72, 0.88),
             TailKind.Rounded, 0.55, 0, 0, Custom),
         new("voyageur", "Voyageur", "Deep lakes at a high cadence; long and narrow with straight sides.",
             780, new(700, 900), 112, new(75, 130), 0.34, new(0.22, 0.60), 0.93, new(0.88, 0.95),

@@ -22,6 +22,14 @@ public sealed class BladePlan
     private BladePlan(BladeShape blade, double handlePerRoot, CubicBezier[] tail) =>
         (this.blade, this.handlePerRoot, this.tail) = (blade, handlePerRoot, tail);
 
+    /// <summary>
+    /// Fullness that the curve has: the asked one, or the nearest at which it stays fair at these proportions. A maker's own
+    /// offsets have none and give their shape's.
+    /// </summary>
+    public double Fullness => tail.Length == 0
+        ? blade.Fullness
+        : tail.Sum(piece => piece.AreaUnder()) / ((1 - blade.WidestAt) * blade.LengthMm * blade.HalfWidthMm);
+
     /// <summary>Works out all that does not depend on the shaft.</summary>
     /// <param name="blade">The blade; its sizes within the family's limits.</param>
     public static BladePlan For(BladeShape blade)
@@ -60,7 +68,9 @@ public sealed class BladePlan
             LongestShoulderHandle * widest / run * Math.Sqrt((1 - g) * half / rise));
         double Area(double g) => 0.5 + 0.3 * g + Reach(g) * (0.3 - 0.15 * g);
 
-        var g = SolveRising(Area, blade.Fullness, 0.02, 0.97);
+        // The squarer the tip, the shorter its first handle must be: the area rises with g to a peak and falls again. The rising side is
+        // the fair one, and all that lies beyond the peak can be had there too.
+        var g = SolveRising(Area, blade.Fullness, 0.02, Peak(Area, 0.02, 0.97));
 
         // Theory O4: equal curvature at the widest point, (2/3)(W - ws)/(b ls)² = (2/3) W(1 - g)/(f lt)².
         var tailHandle = Reach(g) * run;
@@ -111,6 +121,18 @@ public sealed class BladePlan
     {
         var reach = q * (tip - x0);
         return new(x0, y0, x0 + reach, y0 + slope * reach, tip, q * y0, tip, 0);
+    }
+
+    // Place of the largest value, to a hundredth of a fraction: the end of a bracket, not a result.
+    private static double Peak(Func<double, double> f, double low, double high)
+    {
+        var best = low;
+        for (var x = low; x <= high; x += 0.01)
+        {
+            if (f(x) > f(best)) best = x;
+        }
+
+        return best;
     }
 
     /// <summary>Root of a rising function; the nearer end when the asked value lies outside what it can reach.</summary>

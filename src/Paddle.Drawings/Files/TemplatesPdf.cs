@@ -72,7 +72,7 @@ internal sealed class TemplatesPdf : IDesignFile
 
     private static void AddTiles(PdfDocument document, DesignReport report, DrawingContext context)
     {
-        var half = HalfTemplateView.Draw(report, context);
+        var half = HalfTemplateView.Draw(report, context, bare: true);
         var (shortMm, longMm) = Paper(context.Paper);
         var plan = TilePlan.For(shortMm, longMm, half.WidthMm, half.HeightMm);
         var cards = SectionCards.Pages(report, context, longMm - 2 * Margin, shortMm - 2 * Margin - TilePlan.LabelMm);
@@ -121,7 +121,7 @@ internal sealed class TemplatesPdf : IDesignFile
         page.IntersectClip(window);
         PdfPainter.Paint(page, sheet, Margin - left, Margin - top);
         page.Restore();
-        PdfPainter.Paint(page, TileMapView.Registers(sheet, plan, row, column, centreY), Margin, Margin);
+        PdfPainter.Paint(page, TileMapView.Registers(plan, row, column, centreY), Margin, Margin);
     }
 
     private static void Label(XGraphics page, DrawingContext context, double width, double height, int number, int count, string what)

@@ -22,9 +22,11 @@ internal static class PdfPainter
         var pen = new XPen(XColors.Black, style.WidthMm) { LineJoin = XLineJoin.Round };
         if (style.DashesMm.Count > 0) pen.DashPattern = [.. style.DashesMm.Select(dash => dash / style.WidthMm)];
         else pen.LineCap = XLineCap.Round;
-        var outline = ToPath(item.Path.Map(p => p + by));
-        if (item.Fill == Fill.Ink) page.DrawPath(pen, XBrushes.Black, outline);
-        else page.DrawPath(pen, outline);
+        foreach (var figure in Figures(item.Path.Map(p => p + by)))
+        {
+            if (item.Fill == Fill.Ink) page.DrawPath(pen, XBrushes.Black, figure);
+            else page.DrawPath(pen, figure);
+        }
     }
 
     private static void PaintText(XGraphics page, TextItem item, Point by)
@@ -37,19 +39,21 @@ internal static class PdfPainter
         var strokes = StrokeAlphabet.Strokes(item.Text, item.HeightMm).Map(Put);
         if (strokes.Steps.Count == 0) return;
         var pen = new XPen(XColors.Black, item.HeightMm * (item.Strong ? 0.14 : 0.09)) { LineJoin = XLineJoin.Round, LineCap = XLineCap.Round };
-        page.DrawPath(pen, ToPath(strokes));
+        foreach (var figure in Figures(strokes)) page.DrawPath(pen, figure);
     }
 
-    private static XGraphicsPath ToPath(SheetPath path)
+    // The library joins an open figure to the next one of the same path, so each gets a path of its own.
+    private static List<XGraphicsPath> Figures(SheetPath path)
     {
-        var drawn = new XGraphicsPath();
+        var figures = new List<XGraphicsPath>();
+        XGraphicsPath drawn = new();
         var last = default(Point);
         foreach (var step in path.Steps)
         {
             switch (step.Kind)
             {
                 case StepKind.Move:
-                    drawn.StartFigure();
+                    figures.Add(drawn = new());
                     break;
                 case StepKind.Line:
                     drawn.AddLine(last.X, last.Y, step.End.X, step.End.Y);
@@ -65,6 +69,6 @@ internal static class PdfPainter
             last = step.End;
         }
 
-        return drawn;
+        return figures;
     }
 }

@@ -43,11 +43,11 @@ internal static class SvgWriter
         return text.Append('\n').ToString();
     }
 
-    /// <summary>A number to 0.0001 mm, the same in every culture.</summary>
+    /// <summary>A number to 0.001 mm, the same in every culture.</summary>
     public static string Number(double value)
     {
-        var rounded = Math.Round(value, 4);
-        return (rounded == 0 ? 0 : rounded).ToString("0.####", CultureInfo.InvariantCulture);
+        var rounded = Math.Round(value, 3);
+        return (rounded == 0 ? 0 : rounded).ToString("0.###", CultureInfo.InvariantCulture);
     }
 
     private static void WriteNamed(XmlWriter xml, string sheet, string name, string text)

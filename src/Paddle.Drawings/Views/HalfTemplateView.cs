@@ -28,7 +28,11 @@ internal static class HalfTemplateView
         return Margin + Math.Max(report.Specification.Form.Blade.HalfWidthMm, CalibrationSquare.SideMm + shaft + 6) + 2;
     }
 
-    public static Sheet Draw(DesignReport report, DrawingContext context)
+    /// <summary>Draws the template.</summary>
+    /// <param name="report">The design.</param>
+    /// <param name="context">Label, units and origin.</param>
+    /// <param name="bare">Leaves out heading and square, which tiles would cut in two and have on a page of their own.</param>
+    public static Sheet Draw(DesignReport report, DrawingContext context, bool bare = false)
     {
         var (form, units, sketch) = (report.Specification.Form, context.Units, new Sketch());
         var places = form.Places;
@@ -36,8 +40,11 @@ internal static class HalfTemplateView
         // Left of every mark on the lower shaft, whose lettering stands upright there.
         var firstMark = Landmarks.Of(report).Where(mark => mark.XMm > places.GripEndMm).Min(mark => mark.XMm);
         var squareX = OriginX + Math.Max(places.GripEndMm + 10, firstMark - CalibrationSquare.SideMm - 24);
-        DrawText(sketch, report, context, squareX - 12);
-        CalibrationSquare.Draw(sketch, squareX, Margin + 2);
+        if (!bare)
+        {
+            DrawText(sketch, report, context, squareX - 12);
+            CalibrationSquare.Draw(sketch, squareX, Margin + 2);
+        }
 
         DrawStations(sketch, report, units, centre);
         sketch.Path(FacePaths.Half(report.Outline, OriginX, centre), LineKind.Visible, Layer.HalfTemplate, id: PathId);

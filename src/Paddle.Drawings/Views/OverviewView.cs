@@ -105,7 +105,7 @@ internal static class OverviewView
             var half = scale * place.Section.HalfWidthMm;
             var at = x + half;
             sketch.Path(
-                SheetPath.Polyline(SectionPaths.Closed(place.Section).Select(p => new Point(at + scale * p.X, centre - scale * p.Y)), closed: true),
+                SheetPath.Polyline(SectionPaths.Closed(place.Section, 14).Select(p => new Point(at + scale * p.X, centre - scale * p.Y)), closed: true),
                 LineKind.Visible, Layer.Sections, Fill.Wood, css: "wood");
             var size = DrawnLength.Text(2 * place.Section.HalfThicknessMm, units, LengthRounding.Up);
             sketch.Text(size, at, centre + tallest + 13, Small, Anchor.Middle);

@@ -16,10 +16,11 @@ internal static class SectionCards
     private const double LeastCellMm = 84;
     private const string Use = "Cut out the heavy shape; halved on the middle line, the card gauges either face.";
 
-    /// <summary>All cards on one sheet of the given width.</summary>
-    public static Sheet OneSheet(DesignReport report, DrawingContext context, double widthMm)
+    /// <summary>All cards on one sheet of the given width; without one, wide enough for two blade cards side by side.</summary>
+    public static Sheet OneSheet(DesignReport report, DrawingContext context, double? sheetWidthMm = null)
     {
         const double Margin = 12;
+        var widthMm = sheetWidthMm ?? 2 * (report.Specification.Form.Blade.WidthMm + 2 * Rim + Margin) + Gap;
         var sketch = new Sketch();
         TitleBlock.Heading(
             sketch, context.Label, $"{KeyFigures.BladeName(report)} paddle: sections at true scale. {Use}", Margin, Margin, widthMm - 2 * Margin, small: true);

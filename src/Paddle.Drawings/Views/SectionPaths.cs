@@ -15,7 +15,7 @@ internal static class SectionPaths
     /// <summary>The section, round once, against the clock from the right edge.</summary>
     /// <param name="section">The section.</param>
     /// <param name="chords">Chords in a quarter; the points crowd towards the edge, where the curve turns.</param>
-    public static IReadOnlyList<Point> Closed(Section section, int chords = 48)
+    public static IReadOnlyList<Point> Closed(Section section, int chords = 32)
     {
         var quarter = new Point[chords + 1];
         for (var j = 0; j <= chords; j++)

@@ -50,18 +50,18 @@ internal static class StrengthView
             [curves.BenchDeflectionsMm.Select(d => inches ? d / DrawnLength.MmPerInch : d).ToArray()],
             "flex", null, null, top + 2 * (PanelMm + 16), X);
         var foot = top + 3 * (PanelMm + 16) - 8;
-        DrawPaddle(sketch, report, units, foot, X);
+        foot = DrawPaddle(sketch, report, units, foot, X);
         var edge = report.Strength.Cases.First(c => c.Case == LoadCase.EdgePress);
         sketch.Text(
             $"Across the grain, edge press: {N(edge.MaxStressMPa, "0.00")} of {N(edge.StrengthMPa, "0.00")} MPa, factor {N(edge.SafetyFactor, "0.00")}. Bench flex {DrawnLength.Text(report.Flex.BenchFlexMm, units)}, "
             + $"first frequency {N(report.Flex.FirstFrequencyHz, "0.0")} Hz.",
-            Left, foot + 36, Lettering.Small);
+            Left, foot + 6, Lettering.Small);
         return sketch.Finish(
             "strength",
             $"{context.Label}: strength and flex",
             $"Bending moment, strength used and bench flex along the paddle. Least safety factor {N(governing.SafetyFactor, "0.00")} in the case {CaseName(governing.Case)}.",
             Width,
-            foot + 42);
+            foot + 12);
     }
 
     private static void DrawLegend(Sketch sketch, DesignReport report, StrengthCurves curves, double y)
@@ -108,7 +108,7 @@ internal static class StrengthView
     // At the very tip the section closes and a thrust on it is a matter of bearing, not of bending: the curves end 1 % short of it.
     private static int Shown(IReadOnlyList<double> xs) => xs.Count(x => x <= 0.99 * xs[^1]);
 
-    private static void DrawPaddle(Sketch sketch, DesignReport report, DrawingUnits units, double y, Func<double, double> place)
+    private static double DrawPaddle(Sketch sketch, DesignReport report, DrawingUnits units, double y, Func<double, double> place)
     {
         var scale = place(1) - place(0);
         var half = scale * report.Specification.Form.Blade.HalfWidthMm;
@@ -122,6 +122,8 @@ internal static class StrengthView
             sketch.Line(x, y - 2, x, y + 2 * half + 2, LineKind.Narrow, Layer.Marks);
             sketch.Text(mark.Text(units), x, y + 2 * half + 6, Lettering.Small, mark.XMm < 100 ? Anchor.Start : Anchor.Middle);
         }
+
+        return y + 2 * half + 8;
     }
 
     private static string CaseName(LoadCase loadCase) => LoadCases.Id(loadCase).Replace('-', ' ');

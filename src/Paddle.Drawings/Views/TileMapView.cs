@@ -36,10 +36,10 @@ internal static class TileMapView
             "6  Glue to thin board, cut, fair the edge; trace, flip about the centre line, trace again.",
         ];
         double left = Margin + CalibrationSquare.SideMm + 10, room = widthMm - Margin - left;
+        var height = Lettering.Note * Math.Min(1, room / lines.Max(line => StrokeAlphabet.WidthMm(line, Lettering.Note)));
         for (var i = 0; i < lines.Length; i++)
         {
-            var wide = StrokeAlphabet.WidthMm(lines[i], Lettering.Note);
-            sketch.Text(lines[i], left, square + 6 + 9 * i, wide <= room ? Lettering.Note : Lettering.Note * room / wide);
+            sketch.Text(lines[i], left, square + 6 + 9 * i, height);
         }
 
         var origin = KeyFigures.Origin(context);
@@ -48,7 +48,7 @@ internal static class TileMapView
     }
 
     /// <summary>Cut marks, overlap line and register crosses of one tile, in the tile's own window.</summary>
-    public static Sheet Registers(Sheet sheet, TilePlan plan, int row, int column, double centreY)
+    public static Sheet Registers(TilePlan plan, int row, int column, double centreY)
     {
         var sketch = new Sketch();
         double left = column * plan.StepX, top = row * plan.StepY, width = plan.TileWidthMm, height = plan.TileHeightMm;
@@ -64,7 +64,7 @@ internal static class TileMapView
         if (column < plan.Columns - 1)
         {
             sketch.Line(plan.StepX, 0, plan.StepX, height, LineKind.Hidden, Layer.Marks);
-            sketch.Text($"tile {TileName(plan, row, column + 1)} starts here", plan.StepX + 4, height - 4, Lettering.Note, turn: -90);
+            sketch.Text($"tile {TileName(plan, row, column + 1)} starts here", plan.StepX + 3, 5, Lettering.Note, turn: 90);
         }
 
         if (row < plan.Rows - 1)
@@ -73,39 +73,23 @@ internal static class TileMapView
             sketch.Text($"tile {TileName(plan, row + 1, column)} starts here", 4, plan.StepY + 5, Lettering.Note);
         }
 
-        // Crosses at the same places of the sheet on every tile that shows them.
-        foreach (var y in (double[])[centreY - 50, centreY, centreY + 12])
+        // Crosses at the same places of the sheet on every tile that shows them: every 100 mm, and two more in each join.
+        var over = centreY - 50 - top;
+        for (var x = CrossEveryMm * Math.Ceiling(left / CrossEveryMm); x < left + width; x += CrossEveryMm) Cross(sketch, x - left, over, 2);
+        foreach (var down in (double[])[centreY - 80 - top, centreY + 30 - top])
         {
-            for (var x = 0.0; x < sheet.WidthMm + CrossEveryMm; x += CrossEveryMm / 2)
-            {
-                double at = x - left, down = y - top;
-                var inOverlap = at >= 2 && at <= TilePlan.OverlapMm - 2 || at >= plan.StepX + 2 && at <= width - 2;
-                var onGrid = x % CrossEveryMm == 0 && y != centreY + 12;
-                if (at < 2 || at > width - 2 || down < 2 || down > height - 2 || !(inOverlap || onGrid)) continue;
-                sketch.Line(at - 2, down, at + 2, down, LineKind.Fine, Layer.Marks);
-                sketch.Line(at, down - 2, at, down + 2, LineKind.Fine, Layer.Marks);
-            }
+            if (column > 0) Cross(sketch, TilePlan.OverlapMm / 2, down, 4);
+            if (column < plan.Columns - 1) Cross(sketch, plan.StepX + TilePlan.OverlapMm / 2, down, 4);
         }
 
-        JoinCrosses(sketch, sheet, plan, row, column);
         return sketch.Finish("registers", "", "", width, height);
     }
 
-    // Each join has two crosses of its own in the middle of its overlap, whatever the paper.
-    private static void JoinCrosses(Sketch sketch, Sheet sheet, TilePlan plan, int row, int column)
+    private static void Cross(Sketch sketch, double x, double y, double arm)
     {
-        var top = row * plan.StepY;
-        foreach (var at in new[] { (column > 0, TilePlan.OverlapMm / 2), (column < plan.Columns - 1, plan.StepX + TilePlan.OverlapMm / 2) })
-        {
-            if (!at.Item1) continue;
-            foreach (var share in (double[])[0.15, 0.85])
-            {
-                var down = share * Math.Min(sheet.HeightMm, plan.TileHeightMm) - (plan.Rows > 1 ? 0 : top);
-                sketch.Line(at.Item2 - 3, down, at.Item2 + 3, down, LineKind.Narrow, Layer.Marks);
-                sketch.Line(at.Item2, down - 3, at.Item2, down + 3, LineKind.Narrow, Layer.Marks);
-                sketch.Path(SheetPath.Circle(at.Item2, down, 1.5), LineKind.Narrow, Layer.Marks);
-            }
-        }
+        sketch.Line(x - arm, y, x + arm, y, LineKind.Narrow, Layer.Marks);
+        sketch.Line(x, y - arm, x, y + arm, LineKind.Narrow, Layer.Marks);
+        if (arm > 2) sketch.Path(SheetPath.Circle(x, y, arm / 2), LineKind.Narrow, Layer.Marks);
     }
 
     private static double DrawMap(Sketch sketch, DesignReport report, Sheet half, TilePlan plan, double x, double y, double width)

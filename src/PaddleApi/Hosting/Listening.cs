@@ -25,7 +25,8 @@ public static class Listening
             builder.WebHost.UseUrls(DefaultUrl);
         }
 
-        builder.Services.AddOptions<ServiceLimits>().BindConfiguration(ServiceLimits.Section).ValidateDataAnnotations().ValidateOnStart();
+        builder.Services.AddOptions<ServiceLimits>().BindConfiguration(
+            ServiceLimits.Section, binder => binder.ErrorOnUnknownConfiguration = true).ValidateDataAnnotations().ValidateOnStart();
         builder.WebHost.ConfigureKestrel((_, kestrel) =>
         {
             var limits = kestrel.ApplicationServices.GetRequiredService<IOptions<ServiceLimits>>().Value;

@@ -17,25 +17,25 @@ public static class Rules
     /// <param name="reason">Why the range ends there.</param>
     public static IRuleBuilderOptions<T, double> InRange<T>(
         this IRuleBuilder<T, double> rule, double min, double max, string unit, string reason) =>
-        rule.Must(value => value >= min && value <= max).Saying(reason, min, max, unit);
+        rule.SetValidator(new RangeRule<T, double>(min, max)).Saying(reason, min, max, unit);
 
     /// <summary>Refuses a number outside a closed range; null passes.</summary>
     /// <inheritdoc cref="InRange{T}(IRuleBuilder{T, double}, double, double, string, string)"/>
     public static IRuleBuilderOptions<T, double?> InRange<T>(
         this IRuleBuilder<T, double?> rule, double min, double max, string unit, string reason) =>
-        rule.Must(value => value is null || (value >= min && value <= max)).Saying(reason, min, max, unit);
+        rule.SetValidator(new RangeRule<T, double?>(min, max)).Saying(reason, min, max, unit);
 
     /// <summary>Refuses a whole number outside a closed range.</summary>
     /// <inheritdoc cref="InRange{T}(IRuleBuilder{T, double}, double, double, string, string)"/>
     public static IRuleBuilderOptions<T, int> InRange<T>(
         this IRuleBuilder<T, int> rule, int min, int max, string unit, string reason) =>
-        rule.Must(value => value >= min && value <= max).Saying(reason, min, max, unit);
+        rule.SetValidator(new RangeRule<T, int>(min, max)).Saying(reason, min, max, unit);
 
     /// <summary>Refuses a whole number outside a closed range; null passes.</summary>
     /// <inheritdoc cref="InRange{T}(IRuleBuilder{T, double}, double, double, string, string)"/>
     public static IRuleBuilderOptions<T, int?> InRange<T>(
         this IRuleBuilder<T, int?> rule, int min, int max, string unit, string reason) =>
-        rule.Must(value => value is null || (value >= min && value <= max)).Saying(reason, min, max, unit);
+        rule.SetValidator(new RangeRule<T, int?>(min, max)).Saying(reason, min, max, unit);
 
     /// <summary>Refuses a text that is not one of the allowed names; null passes.</summary>
     /// <typeparam name="T">The request.</typeparam>
@@ -43,7 +43,7 @@ public static class Rules
     /// <param name="allowed">The allowed names, compared letter by letter.</param>
     /// <param name="reason">What the names are.</param>
     public static IRuleBuilderOptions<T, string?> OneOf<T>(this IRuleBuilder<T, string?> rule, IReadOnlyList<string> allowed, string reason) =>
-        rule.Must(value => value is null || allowed.Contains(value, StringComparer.Ordinal))
+        rule.SetValidator(new NamesRule<T>(allowed))
             .WithMessage(reason).WithState((_, value) => new Fault(reason, FaultValue.Show(value), Allowed: allowed));
 
     /// <summary>Says why the rule before it refuses, with a range where there is one.</summary>

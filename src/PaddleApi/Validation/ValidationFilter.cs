@@ -41,19 +41,28 @@ public static class Validated
             .Refuses(ProblemKinds.UnsupportedMediaType)
             .Refuses(ProblemKinds.InvalidValues);
 
-    /// <summary>The refusal of a request.</summary>
+    /// <summary>The refusal of a request by its validator.</summary>
     /// <param name="failures">The rules that it broke.</param>
     /// <returns>A problem with each fault under its JSON Pointer.</returns>
     public static ProblemResult Refusal(IReadOnlyList<ValidationFailure> failures)
     {
         ArgumentNullException.ThrowIfNull(failures);
-        var errors = failures
-            .GroupBy(failure => JsonPointers.FromPropertyPath(failure.PropertyName), StringComparer.Ordinal)
+        return Refusal([.. failures.Select(failure => (JsonPointers.FromPropertyPath(failure.PropertyName), ToFault(failure)))]);
+    }
+
+    /// <summary>The refusal of a request.</summary>
+    /// <param name="faults">What is wrong, each with the JSON Pointer of its place.</param>
+    /// <returns>A problem with each fault under its JSON Pointer.</returns>
+    public static ProblemResult Refusal(IReadOnlyList<(string Place, Fault Fault)> faults)
+    {
+        ArgumentNullException.ThrowIfNull(faults);
+        var errors = faults
+            .GroupBy(one => one.Place, StringComparer.Ordinal)
             .OrderBy(group => group.Key, StringComparer.Ordinal)
-            .ToDictionary(group => group.Key, group => (IReadOnlyList<Fault>)[.. group.Select(ToFault)], StringComparer.Ordinal);
-        var detail = failures.Count == 1
-            ? "One value cannot be used; see errors."
-            : string.Create(null, $"{failures.Count} values cannot be used; see errors.");
+            .ToDictionary(group => group.Key, group => (IReadOnlyList<Fault>)[.. group.Select(one => one.Fault)], StringComparer.Ordinal);
+        var detail = faults.Count == 1
+            ? $"At {(faults[0].Place.Length == 0 ? "the body" : faults[0].Place)}: {faults[0].Fault.Reason}"
+            : string.Create(null, $"{faults.Count} values cannot be used; see errors.");
         return new ProblemResult(ProblemKinds.InvalidValues, detail, errors);
     }
 

@@ -23,8 +23,9 @@ public static class DesignCodes
 
     private const int CheckBytes = 3;
 
-    // Measured on canonical texts of 250 bytes: higher levels gain nothing, a window of 1 KiB is the least there is and enough.
-    private const int Quality = 5, WindowBits = 10;
+    // Measured on canonical texts of 240 bytes: level 3 packs them to 176 bytes in half the time of zlib's 181 or level 5's 180; level 11
+    // gains another tenth for a hundred times the time. A window of 1 KiB is the least there is, and enough.
+    private const int Quality = 3, WindowBits = 10;
 
     /// <summary>Writes a design.</summary>
     /// <param name="pinned">The request with every default filled in and every size pinned.</param>

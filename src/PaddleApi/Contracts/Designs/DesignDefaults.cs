@@ -1,6 +1,7 @@
 using Paddle.Design.Fitting;
 using Paddle.Design.Outline;
 using Paddle.Design.Wood;
+using Paddle.Drawings.Units;
 
 namespace PaddleApi.Contracts.Designs;
 

@@ -1,5 +1,6 @@
 using Paddle.Design.Balance;
 using Paddle.Design.Outline;
+using Paddle.Drawings.Units;
 
 namespace PaddleApi.Contracts.Designs;
 
@@ -38,16 +39,6 @@ public sealed class NameTable<T>
 
         throw new ArgumentOutOfRangeException(nameof(value), value, "Has no name in the contract.");
     }
-}
-
-/// <summary>System of measure on drawings and shop papers.</summary>
-public enum DrawingUnits
-{
-    /// <summary>Millimetres.</summary>
-    Metric,
-
-    /// <summary>Inches and fractions.</summary>
-    Inch,
 }
 
 /// <summary>How a paddle is put together.</summary>

@@ -1,5 +1,6 @@
 using Paddle.Design;
 using Paddle.Design.Solid;
+using Paddle.Drawings.Units;
 
 namespace PaddleApi.Contracts.Designs;
 

@@ -69,22 +69,63 @@ public static class JsonNumbers
     private static ulong RoundHalfEven(double magnitude, double scale)
     {
         var product = magnitude * scale;
+        var units = (ulong)product;
+        var fraction = product - units;
+        if (fraction < 0.5) return units;
+        if (fraction > 0.5) return units + 1;
         var lost = Math.FusedMultiplyAdd(magnitude, scale, -product);
-        var whole = Math.Floor(product);
-        var fraction = product - whole;
-        var units = (ulong)whole;
-        var up = fraction > 0.5 || (fraction == 0.5 && (lost > 0 || (lost == 0 && (units & 1) == 1)));
-        return up ? units + 1 : units;
+        return lost > 0 || (lost == 0 && (units & 1) == 1) ? units + 1 : units;
     }
 
     private static int WriteUnits(bool negative, ulong units, int decimals, Span<byte> to)
     {
-        var at = 0;
-        if (negative && units != 0) to[at++] = (byte)'-';
-        var scale = (ulong)Powers[decimals];
-        var (whole, rest) = Math.DivRem(units, scale);
-        whole.TryFormat(to[at..], out var written, default, CultureInfo.InvariantCulture);
-        at += written;
+        if (units == 0)
+        {
+            to[0] = (byte)'0';
+            return 1;
+        }
+
+        var sign = negative ? 1 : 0;
+        if (negative) to[0] = (byte)'-';
+
+        // Nearly every number of a report fits 32 bits, where division by ten is cheapest.
+        return sign + (units <= uint.MaxValue ? WriteSmall((uint)units, decimals, to[sign..]) : WriteLarge(units, decimals, to[sign..]));
+    }
+
+    private static int WriteSmall(uint units, int decimals, Span<byte> to)
+    {
+        while (decimals > 0 && units % 10 == 0)
+        {
+            units /= 10;
+            decimals--;
+        }
+
+        var length = Math.Max(CountDigits(units), decimals + 1) + (decimals > 0 ? 1 : 0);
+        var place = length;
+        if (decimals > 0)
+        {
+            for (; decimals > 0; decimals--)
+            {
+                to[--place] = (byte)('0' + units % 10);
+                units /= 10;
+            }
+
+            to[--place] = (byte)'.';
+        }
+
+        while (place > 0)
+        {
+            to[--place] = (byte)('0' + units % 10);
+            units /= 10;
+        }
+
+        return length;
+    }
+
+    private static int WriteLarge(ulong units, int decimals, Span<byte> to)
+    {
+        var (whole, rest) = Math.DivRem(units, (ulong)Powers[decimals]);
+        whole.TryFormat(to, out var at, default, CultureInfo.InvariantCulture);
         if (rest == 0) return at;
         while (rest % 10 == 0)
         {
@@ -100,6 +141,13 @@ public static class JsonNumbers
         }
 
         return at + decimals + 1;
+    }
+
+    private static int CountDigits(uint value)
+    {
+        var digits = 1;
+        for (; value >= 10; value /= 10) digits++;
+        return digits;
     }
 
     private static int WriteExact(double value, Span<byte> to)

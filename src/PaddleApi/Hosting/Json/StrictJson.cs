@@ -1,6 +1,8 @@
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using System.Text.Json.Serialization.Metadata;
+using PaddleApi.Contracts.Designs;
 
 namespace PaddleApi.Hosting.Json;
 
@@ -50,13 +52,14 @@ public static class StrictJson
         options.Converters.Add(new FiniteNumberConverter());
         options.Converters.Add(new ExactEnumConverter());
         options.Converters.Add(new FilledListConverter());
+        options.TypeInfoResolverChain.Insert(0, DesignJson.Default);
     }
 
     private static JsonSerializerOptions Create()
     {
-        var options = new JsonSerializerOptions(JsonSerializerDefaults.Web);
+        var options = new JsonSerializerOptions(JsonSerializerDefaults.Web) { TypeInfoResolver = new DefaultJsonTypeInfoResolver() };
         Configure(options);
-        options.MakeReadOnly(populateMissingResolver: true);
+        options.MakeReadOnly();
         return options;
     }
 }

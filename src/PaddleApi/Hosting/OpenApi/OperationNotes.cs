@@ -69,6 +69,9 @@ internal sealed class OperationNotes : IOperationFilter
                 continue;
             }
 
+            // An answer in several media types has one schema in the platform's eyes, but a drawing is a text.
+            if (mediaType.StartsWith("image/", StringComparison.Ordinal)) content.Schema = new OpenApiSchema { Type = JsonSchemaType.String };
+
             content.Examples = mediaType == ProblemResult.MediaType
                 ? (status == "default" ? [ProblemKinds.Internal] : kinds)
                     .ToDictionary(kind => kind.Type[ProblemKinds.Root.Length..], kind => (IOpenApiExample)Example(kind.Title, Sample(kind, context, operation)), StringComparer.Ordinal)

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Reflection;
 using System.Text.Json;
 using System.Text.Json.Nodes;
@@ -9,7 +10,8 @@ using Swashbuckle.AspNetCore.SwaggerGen;
 namespace PaddleApi.Hosting.OpenApi;
 
 /// <summary>Completes schemas: the unit that a number's name ends in, "or null" where it is allowed, and what each name of an enumeration means.</summary>
-internal sealed partial class SchemaNotes : ISchemaFilter
+/// <param name="rules">The validators' rules.</param>
+internal sealed partial class SchemaNotes(ValidatorRules rules) : ISchemaFilter
 {
     // Longest suffix first: "KgM3" must not be taken for "M3".
     private static readonly (string Suffix, string Unit)[] Units =
@@ -29,6 +31,11 @@ internal sealed partial class SchemaNotes : ISchemaFilter
         {
             own.Extensions ??= new Dictionary<string, IOpenApiExtension>(StringComparer.Ordinal);
             own.Extensions["x-unit"] = new JsonNodeExtension(JsonValue.Create(unit));
+        }
+
+        if (context.MemberInfo is { } checkedMember)
+        {
+            StateRules(own, checkedMember);
         }
 
         AllowNullReferences(own, context.Type);
@@ -56,6 +63,24 @@ internal sealed partial class SchemaNotes : ISchemaFilter
         }
 
         return null;
+    }
+
+    private void StateRules(OpenApiSchema schema, MemberInfo member)
+    {
+        if (rules.RangeOf(member) is { } range && IsNumber(schema))
+        {
+            schema.Minimum = range.Min.ToString(CultureInfo.InvariantCulture);
+            schema.Maximum = range.Max.ToString(CultureInfo.InvariantCulture);
+        }
+
+        if (rules.NamesOf(member) is { } names)
+        {
+            schema.Enum = [.. names.Select(name => (JsonNode)JsonValue.Create(name))];
+            if (schema.Type is { } type && type.HasFlag(JsonSchemaType.Null))
+            {
+                schema.Enum.Add(JsonNullSentinel.JsonNull);
+            }
+        }
     }
 
     // A reference alone does not let null through, though the reader does where the member may be left out.

@@ -66,7 +66,8 @@ public sealed class DesignRequestValidator : AbstractValidator<DesignRequest>
         {
             var length = PaddleLengths.BladeLengthLimitsMm;
             RuleFor(b => b.LengthMm).InRange(length.Min, length.Max, "mm", $"Blade lengths of single-blade paddles ({Own}).");
-            RuleFor(b => b.WidthMm).InRange(70, 240, "mm", $"Blade widths of single-blade paddles ({Own}).");
+            var width = OffsetTable.WidthLimitsMm;
+            RuleFor(b => b.WidthMm).InRange(width.Min, width.Max, "mm", $"Blade widths of single-blade paddles ({Own}).");
             RuleFor(b => b.ThroatThicknessMm).Pinned("blade.throatThicknessMm");
             RuleFor(b => b.MiddleThicknessMm).Pinned("blade.middleThicknessMm");
             RuleFor(b => b.TipThicknessMm).Pinned("blade.tipThicknessMm");
@@ -93,7 +94,8 @@ public sealed class DesignRequestValidator : AbstractValidator<DesignRequest>
             RuleFor(g => g.Style).OneOf([.. Names.GripStyles.Names], "Grips are drawn in one of these styles.");
             RuleFor(g => g.Faces).OneOf([.. Names.GripFaces.Names], "Both faces alike, or one hollowed for the palm.");
             RuleFor(g => g.ThicknessMm).Pinned("grip.thicknessMm");
-            RuleFor(g => g.HollowDepthMm).InRange(0, 15, "mm", $"A hollow deeper than this is no longer a grip ({Own}).");
+            var hollow = SizeAgreement.HollowLimitsMm;
+            RuleFor(g => g.HollowDepthMm).InRange(hollow.Min, hollow.Max, "mm", $"A hollow deeper than this is no longer a grip ({Own}).");
         }
     }
 

@@ -3,6 +3,7 @@ using Paddle.Design.Balance;
 using Paddle.Design.Fitting;
 using PaddleApi.Contracts.Designs;
 using PaddleApi.Contracts.Problems;
+using Range = Paddle.Design.Outline.Range;
 
 namespace PaddleApi.Validation.Designs;
 
@@ -10,7 +11,11 @@ namespace PaddleApi.Validation.Designs;
 internal static class OffsetTable
 {
     private const int FewestStations = 4, MostStations = 60;
-    private const double WidestHalfBreadthMm = 120;
+
+    /// <summary>Blade widths, mm (service's own limits). The narrowest is 25 mm wider than the widest shaft, so there is always a shoulder.</summary>
+    internal static Range WidthLimitsMm { get; } = new(70, 240);
+
+    private static double WidestHalfBreadthMm => WidthLimitsMm.Max / 2;
 
     internal static void Check(DesignRequest request, ValidationContext<DesignRequest> context)
     {
@@ -64,10 +69,10 @@ internal static class OffsetTable
 
         if (blade.LengthMm is { } asked && asked != length)
             context.AddFault("Blade.LengthMm", new("The last station is the blade's length: leave this null or the same.", asked, length, length, "mm"));
-        if (width < BladeWidthLeastMm)
+        if (!WidthLimitsMm.Contains(width))
         {
             context.AddFault("Blade.Offsets", new(
-                "Twice the largest half-breadth is the blade's width.", width, BladeWidthLeastMm, 2 * WidestHalfBreadthMm, "mm"));
+                "Twice the largest half-breadth is the blade's width.", width, WidthLimitsMm.Min, WidthLimitsMm.Max, "mm"));
         }
 
         if (blade.WidthMm is { } wide && wide != width)
@@ -78,8 +83,6 @@ internal static class OffsetTable
 
         CheckShaftStation(request, blade, context);
     }
-
-    private const double BladeWidthLeastMm = 70;
 
     private static void CheckShaftStation(DesignRequest request, BladeRequest blade, ValidationContext<DesignRequest> context)
     {

@@ -9,8 +9,8 @@ namespace PaddleApi.Validation.Designs;
 /// <summary>Pinned sizes must go together: the paddle thins from the shaft to the edge, and the grip keeps wood behind its hollows.</summary>
 internal static class SizeAgreement
 {
-    // A blade this much wider than the shaft, in all, still has a shoulder.
-    private const double LeastShoulderMm = 20;
+    /// <summary>Hollows that are still a grip's, mm (service's own limits).</summary>
+    internal static Range HollowLimitsMm { get; } = new(0, 15);
 
     // Least wood between two hollows, or behind one: 3/8 in (common practice, no source).
     private const double LeastGripCoreMm = 9.5;
@@ -21,7 +21,6 @@ internal static class SizeAgreement
         Thinning(blade, shaft, context);
         NotAbove(context, "Shaft.UpperWidthMm", shaft.UpperWidthMm, shaft.WidthMm, "The shaft does not widen towards the grip.");
         NotAbove(context, "Shaft.UpperThicknessMm", shaft.UpperThicknessMm, shaft.ThicknessMm, "The shaft does not thicken towards the grip.");
-        Shoulder(request, context);
         if (grip.Style is null || Names.GripStyles.Find(grip.Style) is not null) Grip(DesignDefaults.Pattern(request), grip, shaft, context);
     }
 
@@ -50,20 +49,6 @@ internal static class SizeAgreement
         }
     }
 
-    private static void Shoulder(DesignRequest request, ValidationContext<DesignRequest> context)
-    {
-        if ((request.Shaft?.WidthMm ?? DesignDefaults.ShaftWidthOfOffsets(request.Blade)) is not { } shaft) return;
-        var offsets = request.Blade?.Offsets;
-        var width = offsets is { Count: > 0 }
-            ? 2 * offsets.Max(offset => offset.HalfBreadthMm)
-            : request.Blade?.WidthMm ?? DesignDefaults.Family(request)?.DefaultWidthMm;
-        if (width <= shaft + LeastShoulderMm)
-        {
-            context.AddFault(offsets is null ? "Blade.WidthMm" : "Blade.Offsets", new(
-                $"A blade is at least {LeastShoulderMm} mm wider than its shaft.", FaultValue.Show(width), shaft + LeastShoulderMm, Unit: "mm"));
-        }
-    }
-
     private static void Grip(GripPattern pattern, GripRequest grip, ShaftRequest shaft, ValidationContext<DesignRequest> context)
     {
         var style = Names.GripStyles.NameOf(pattern.Style);
@@ -73,9 +58,11 @@ internal static class SizeAgreement
 
         var faces = grip.Faces is { } name && Names.GripFaces.Find(name) == GripFaces.OneSided ? 1 : 2;
         var hollow = grip.HollowDepthMm ?? pattern.HollowDepthMm;
-        var thickness = grip.ThicknessMm ?? SizeLimits.Solver[PinnedSizeRule.IndexOf("grip.thicknessMm")].Min;
+        var size = PinnedSizeRule.IndexOf("grip.thicknessMm");
+        var thickness = grip.ThicknessMm ?? SizeLimits.Solver[size].Min;
         var deepest = (thickness - LeastGripCoreMm) / faces;
-        if (hollow <= deepest) return;
+        // A thickness or a hollow that is refused already needs no second reason.
+        if (!SizeLimits.Pinned[size].Contains(thickness) || !HollowLimitsMm.Contains(hollow) || hollow <= deepest) return;
         var whose = grip.ThicknessMm is null ? "a grip as thin as the solver may choose" : "this grip";
         context.AddFault("Grip.HollowDepthMm", new(
             $"{LeastGripCoreMm} mm of wood must stay between the faces of {whose}, {thickness} mm, hollowed on {(faces == 1 ? "one face" : "two faces")} "

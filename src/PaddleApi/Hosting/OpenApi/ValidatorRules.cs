@@ -1,0 +1,44 @@
+using System.Reflection;
+using FluentValidation;
+using PaddleApi.Validation;
+
+namespace PaddleApi.Hosting.OpenApi;
+
+/// <summary>
+/// The ranges and names that the validators enforce, by member: the description takes them from here, so the two cannot part.
+/// </summary>
+internal sealed class ValidatorRules
+{
+    private readonly Dictionary<(Type?, string), IStatesRange> ranges = [];
+    private readonly Dictionary<(Type?, string), IStatesNames> names = [];
+
+    /// <summary>Reads the rules of every validator of this assembly.</summary>
+    /// <param name="services">Where the validators are registered.</param>
+    public ValidatorRules(IServiceProvider services)
+    {
+        var validators = AssemblyScanner.FindValidatorsInAssembly(typeof(ValidatorRules).Assembly, includeInternalTypes: true)
+            .SelectMany(found => services.GetServices(found.InterfaceType)).OfType<IEnumerable<IValidationRule>>();
+        foreach (var rule in validators.SelectMany(rules => rules).Where(rule => rule.Member is not null))
+        {
+            foreach (var validator in rule.Components.Select(component => component.Validator))
+            {
+                if (validator is IStatesRange range)
+                {
+                    ranges[Key(rule.Member)] = range;
+                }
+                else if (validator is IStatesNames allowed)
+                {
+                    names[Key(rule.Member)] = allowed;
+                }
+            }
+        }
+    }
+
+    /// <summary>The range of a member, or null.</summary>
+    public IStatesRange? RangeOf(MemberInfo member) => ranges.GetValueOrDefault(Key(member));
+
+    /// <summary>The allowed names of a member, or null.</summary>
+    public IReadOnlyList<string>? NamesOf(MemberInfo member) => names.GetValueOrDefault(Key(member))?.Allowed;
+
+    private static (Type?, string) Key(MemberInfo member) => (member.DeclaringType, member.Name);
+}

@@ -1,0 +1,25 @@
+using Paddle.Design.Fitting;
+using PaddleApi.Contracts.Problems;
+using PaddleApi.Hosting.Problems;
+
+namespace PaddleApi.Validation;
+
+/// <summary>Turns refusals found by the engine itself into the same answer as those of the validators.</summary>
+public static class InputRefusals
+{
+    /// <summary>The answer to a request that the engine refuses.</summary>
+    /// <param name="refusals">The refusals; at least one.</param>
+    /// <returns>A problem with each refusal under its JSON Pointer.</returns>
+    public static ProblemResult ToProblem(this IReadOnlyList<InputRefusal> refusals)
+    {
+        ArgumentNullException.ThrowIfNull(refusals);
+        return Validated.Refusal([.. refusals.Select(refusal => (refusal.JsonPointer, ToFault(refusal)))]);
+    }
+
+    private static Fault ToFault(InputRefusal refusal) => new(
+        refusal.MeasureInstead is { Count: > 0 } others ? $"{refusal.Message} These would answer: {string.Join(", ", others)}." : refusal.Message,
+        refusal.Value,
+        refusal.Low,
+        refusal.High,
+        refusal.Unit);
+}

@@ -1,0 +1,25 @@
+using Paddle.Design.Fitting;
+using PaddleApi.Validation;
+
+namespace PaddleApi.Tests.Hosting;
+
+public sealed class InputRefusalsTests
+{
+    [Fact]
+    public void A_refusal_of_the_engine_reads_like_one_of_the_validators()
+    {
+        InputRefusal[] refusals =
+        [
+            InputRefusal.OutOfRange("/paddler/armSpanMm", 5000, 900, 2400, "mm", "no person spans it."),
+            new("", "Nothing to go by.", MeasureInstead: ["armSpanMm", "heightMm"]),
+        ];
+
+        var problem = refusals.ToProblem();
+
+        Assert.Equal(422, problem.StatusCode);
+        Assert.Equal(["", "/paddler/armSpanMm"], problem.Errors!.Keys);
+        var fault = problem.Errors["/paddler/armSpanMm"].Single();
+        Assert.Equal((5000.0, 900.0, 2400.0, "mm"), (fault.Value, fault.Min, fault.Max, fault.Unit));
+        Assert.EndsWith("These would answer: armSpanMm, heightMm.", problem.Errors[""].Single().Reason, StringComparison.Ordinal);
+    }
+}
