@@ -119,12 +119,8 @@ public sealed record BalanceCorrection(
         var finished = new Forecast(mass, first / mass, uncertainty, FinishedForecast.Chance(first / mass, uncertainty, aim, tolerance));
 
         var (gPerMm, firstPerMm) = forecast.PerMillimetre(estimate);
-        // The deeper the cut, the more it may be off itself: a first plan says how far it must carry, the second allows for that.
-        var draft = Plan(
-            report, forecast, estimate, fine, mass, first, gPerMm, firstPerMm, Reach(tolerance, uncertainty, options.Confidence));
-        uncertainty = WithCutting(uncertainty, draft.DepthMm, gPerMm, firstPerMm, mass, first);
-        var plan = Plan(
-            report, forecast, estimate, fine, mass, first, gPerMm, firstPerMm, Reach(tolerance, uncertainty, options.Confidence));
+        var plan = Plan(report, forecast, estimate, fine, uncertainty, options.Confidence);
+        uncertainty = plan.UncertaintyMm;
         var removedG = plan.DepthMm.Select((depth, z) => depth * gPerMm[z]).ToArray();
         var massAfter = mass - removedG.Sum();
         var balanceAfter = (first - plan.DepthMm.Select((depth, z) => depth * firstPerMm[z]).Sum()) / massAfter;
@@ -165,16 +161,13 @@ public sealed record BalanceCorrection(
         return Math.Sqrt(square);
     }
 
-    private static (double[] DepthMm, StrengthCheck Strength, double BenchFlexMm) Plan(
+    private static CutPlan Plan(
         DesignReport report,
         FinishedForecast forecast,
         StageEstimate estimate,
         PaddleSolid fine,
-        double massG,
-        double first,
-        double[] gPerMm,
-        double[] firstPerMm,
-        double reachMm)
+        double uncertaintyMm,
+        double confidence)
     {
         var (_, _, wood, loads, aims) = report.Specification;
         var stations = report.Stations;
@@ -193,24 +186,31 @@ public sealed record BalanceCorrection(
         // A paddle planed too thin already may not get weaker still; elsewhere the factor asked for holds.
         var least = Math.Min(aims.MinimumSafetyFactor, before.Strength.Governing.SafetyFactor) - 1e-9;
         var mostFlex = Math.Max(aims.MostBenchFlexMm ?? double.PositiveInfinity, before.BenchFlexMm) + 1e-9;
-        var excess = Math.Max(0, massG - (aims.MaximumMassG ?? double.PositiveInfinity));
+        var (mass, first) = forecast.Sum(estimate.Theta);
+        var (gPerMm, firstPerMm) = forecast.PerMillimetre(estimate);
+        var excess = Math.Max(0, mass - (aims.MaximumMassG ?? double.PositiveInfinity));
+        double[] Least(double[] limits, double doubtMm) => RemovalProgram.Solve(
+            mass, first, gPerMm, firstPerMm, report.Balance.TargetMm, Reach(aims.BalanceToleranceMm, doubtMm, confidence), excess, shares,
+            limits).DepthMm;
 
+        // The deeper the cut, the more it may be off itself: a draft says how far it must carry, the plan allows for that.
+        var limits = RemovalLimits.At(planed, loads, wood, aims.MinimumSafetyFactor);
+        var uncertainty = WithCutting(uncertaintyMm, Least(limits, uncertaintyMm), gPerMm, firstPerMm, mass, first);
         double reserve = 1, scale = 1;
         for (var pass = 1; ; pass++)
         {
-            var limits = RemovalLimits.At(planed, loads, wood, aims.MinimumSafetyFactor * reserve).Select(limit => limit * scale).ToArray();
-            var (depth, _) = RemovalProgram.Solve(
-                massG, first, gPerMm, firstPerMm, report.Balance.TargetMm, reachMm, excess, shares, limits);
+            var depth = Least(limits, uncertainty);
 
             // The cut itself changes buckling and flex a little: look at the real solid, and draw the limits in should it fall short.
             double[] both = [.. depth.Zip(tooThin, (cut, thin) => cut + thin)];
             var after = Looked(stations.Thinned(Depths(shares, both)), fine.Thinned(Depths(fineShares, both)), loads, wood);
             var weak = after.Strength.Governing.SafetyFactor < least;
             var soft = after.BenchFlexMm > mostFlex;
-            if (!weak && !soft) return (depth, after.Strength, after.BenchFlexMm);
-            if (pass == Passes) return (new double[depth.Length], before.Strength, before.BenchFlexMm);
+            if (!weak && !soft) return new(depth, after.Strength, after.BenchFlexMm, uncertainty);
+            if (pass == Passes) return new(new double[depth.Length], before.Strength, before.BenchFlexMm, uncertaintyMm);
             if (weak) reserve *= 1.001 * least / after.Strength.Governing.SafetyFactor;
             if (soft) scale *= 0.5;
+            limits = [.. RemovalLimits.At(planed, loads, wood, aims.MinimumSafetyFactor * reserve).Select(limit => limit * scale)];
         }
     }
 
@@ -224,6 +224,8 @@ public sealed record BalanceCorrection(
 
     private static double[] Depths(double[][] shares, double[] depthMm) =>
         [.. shares.Select(share => share.Zip(depthMm, (s, d) => s * d).Sum())];
+
+    private sealed record CutPlan(double[] DepthMm, StrengthCheck Strength, double BenchFlexMm, double UncertaintyMm);
 
     private static List<Removal> RemovalList(PaddleForm form, double[] depthMm, double[] grams)
     {
