@@ -106,8 +106,15 @@ internal static class SvgWriter
             return;
         }
 
-        xml.WriteAttributeString("class", ((TextItem)item).Css is { } own ? $"{css} text {own}" : $"{css} text");
+        var text = (TextItem)item;
+        xml.WriteAttributeString("class", text.Css is { } own ? $"{css} text {own}" : $"{css} text");
         xml.WriteAttributeString("fill", "#000");
+        if (!text.HasHalo) return;
+
+        // The name of a mark stands clear of the lines that it crosses.
+        xml.WriteAttributeString("stroke", "#fff");
+        xml.WriteAttributeString("stroke-width", "1.2");
+        xml.WriteAttributeString("paint-order", "stroke");
     }
 
     private static void WritePath(XmlWriter xml, PathItem item)
