@@ -5,7 +5,7 @@ namespace Paddle.Drawings.Sheets;
 
 /// <summary>Page content of a PDF in millimetres from the top left corner; lettering is drawn as strokes, so no font is needed.</summary>
 /// <remarks>
-/// Path operators of ISO 32000 (m, l, c, h, S, B, w, d, J, j, W n, q, Q, cm), from memory. Written directly: through the drawing
+/// Path operators of ISO 32000 (m, l, c, h, re, S, B, w, d, J, j, G, W n, q, Q, cm), from memory. Written directly: through the drawing
 /// layer of the PDF library the same pages took ten times as long, and it joined open figures of one path.
 /// </remarks>
 internal sealed class PdfInk
@@ -79,6 +79,14 @@ internal sealed class PdfInk
         Point Put(Point p) => new(at.X + (p.X + shift) * cos - p.Y * sin, at.Y + (p.X + shift) * sin + p.Y * cos);
         var strokes = StrokeAlphabet.Strokes(item.Text, item.HeightMm).Map(Put);
         if (strokes.Steps.Count == 0 || (window is { } shown && !shown.MayShow(strokes))) return;
+        if (item.HasHalo)
+        {
+            SetPen(0.35 * item.HeightMm, "[]", 1);
+            content.Append("1 G\n");
+            Trace(strokes);
+            content.Append("S 0 G\n");
+        }
+
         SetPen(item.HeightMm * (item.Strong ? 0.14 : 0.09), "[]", 1);
         Trace(strokes);
         content.Append("S\n");
