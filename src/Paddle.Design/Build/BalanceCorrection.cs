@@ -132,8 +132,9 @@ public sealed record BalanceCorrection(
         var achievable = Math.Abs(offset) <= tolerance + 1e-6 && !(massAfter > aims.MaximumMassG + 0.5);
         var removals = RemovalList(form, plan.DepthMm, removedG);
         var leastBad = achievable ? null : Choices(form, massAfter, offset, aim);
+        var explanation = Explain(estimate, stage, reading);
         return new(
-            Explain(estimate, stage, reading),
+            explanation,
             finished,
             aim,
             tolerance,
@@ -141,7 +142,8 @@ public sealed record BalanceCorrection(
             corrected,
             achievable,
             leastBad,
-            CorrectionAdvice.For(reading.Stage, aims, finished, aim, removals, corrected, achievable, leastBad));
+            CorrectionAdvice.For(
+                reading.Stage, wood, aims, explanation, finished, aim, removals, corrected, achievable, leastBad));
     }
 
     // Drawn in from the tolerance so that chance is on the maker's side; never to less than a tenth of it.

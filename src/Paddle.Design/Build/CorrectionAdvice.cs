@@ -1,5 +1,6 @@
 using System.Globalization;
 using Paddle.Design.Balance;
+using Paddle.Design.Wood;
 
 namespace Paddle.Design.Build;
 
@@ -8,7 +9,9 @@ internal static class CorrectionAdvice
 {
     internal static IReadOnlyList<string> For(
         BuildStage stage,
+        WoodInUse wood,
         Aims aims,
+        Explanation explanation,
         Forecast finished,
         double aimMm,
         IReadOnlyList<Removal> removals,
@@ -17,6 +20,12 @@ internal static class CorrectionAdvice
         LeastBad? leastBad)
     {
         var advice = new List<string>();
+        var odd = (explanation.DensityKgM3 / wood.DensityKgM3 - 1) / StageScatter.DensityVariation(wood);
+        if (Math.Abs(odd) > 3)
+        {
+            advice.Add(Text($"The readings ask for {explanation.DensityKgM3:F0} kg/m3 where the design has {wood.DensityKgM3:F0}: look at the scale, the stage and the species before cutting."));
+        }
+
         var before = finished.BalanceMm - aimMm;
         var inTolerance = Math.Abs(before) <= aims.BalanceToleranceMm;
         if (removals.Count == 0 && achievable) advice.Add("Plane on to plan: nothing more needs to come off.");
