@@ -64,6 +64,7 @@ public sealed record StageSheet(
 /// <param name="Finish">Varnish and oil.</param>
 /// <param name="WithFinish">Mass and balance with them on.</param>
 /// <param name="Tip">An optional reinforced tip of usual cloth.</param>
+/// <param name="Assumptions">What the figures rest on, with sources.</param>
 public sealed record BuildSheet(
     Blank Blank,
     IReadOnlyList<StageSheet> Stages,
@@ -74,7 +75,8 @@ public sealed record BuildSheet(
     IReadOnlyList<SandingStep> Sanding,
     FinishPlan Finish,
     Laden WithFinish,
-    TipReinforcement Tip)
+    TipReinforcement Tip,
+    IReadOnlyList<string> Assumptions)
 {
     /// <summary>Works the sheet out, step by step in the order of the work.</summary>
     /// <param name="report">The design.</param>
@@ -117,7 +119,8 @@ public sealed record BuildSheet(
             SandingPlan.All,
             finish,
             laden,
-            TipReinforcement.For(fine, laden.MassG, laden.BalanceMm));
+            TipReinforcement.For(fine, laden.MassG, laden.BalanceMm),
+            BuildAssumptions.For(wood));
     }
 
     private static StageSheet Sheet(

@@ -32,7 +32,12 @@ public sealed record SizeChange(string Id, double BuiltMm, double FlatSawnMm, do
 /// <param name="Service">Mass and balance of bare wood in use.</param>
 /// <param name="Notes">What it means.</param>
 public sealed record MoistureInService(
-    double BuiltPercent, double UsedPercent, double BladePercent, IReadOnlyList<SizeChange> Sizes, Laden Service, IReadOnlyList<string> Notes)
+    double BuiltPercent,
+    double UsedPercent,
+    double BladePercent,
+    IReadOnlyList<SizeChange> Sizes,
+    Laden Service,
+    IReadOnlyList<string> Notes)
 {
     /// <summary>Moisture that wood comes to in a climate: <see cref="EquilibriumMoisture"/>.</summary>
     /// <param name="temperatureC">Air, degrees C.</param>

@@ -16,7 +16,7 @@ internal sealed class StageEstimate
 {
     private const int Density = 0;
     private const int Change = 1;
-    private const int FirstZone = 2;
+    internal const int FirstZone = 2;
     private const int Passes = 6;
 
     private readonly DesignReport report;
