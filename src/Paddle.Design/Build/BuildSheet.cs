@@ -93,9 +93,10 @@ public sealed record BuildSheet(
         var fine = PaddleSolid.Shape(form, report.Sizes, report.Outline, StationGrid.Fine);
         var blank = Blank.For(
             report.Stations, WoodCatalogue.Find(wood.SpeciesId)?.IsSoftwood ?? false, options.Saw, options.BoardThicknessMm);
-        var solids = BuildStages.All.Select(stage => StageSolid.Of(fine, blank, stage, options.Saw)).ToArray();
+        var line = new OutlineLine(report.Outline);
+        var solids = BuildStages.All.Select(stage => StageSolid.Of(fine, line, blank, stage, options.Saw)).ToArray();
         var grid = StationGrid.Printed(form.Lengths, form.Blade.WidestAt, options.StationSpacingMm);
-        var stations = BuildStages.All.Select(stage => Stations(fine, blank, stage, options.Saw, grid)).ToArray();
+        var stations = BuildStages.All.Select(stage => Stations(fine, line, blank, stage, options.Saw, grid)).ToArray();
 
         var lines = ShaftLayout.For(stations[(int)BuildStage.ShaftEightSided], [.. Zones(grid)]);
         var gauge = SparGauge.For(lines.Max(line => Math.Max(line.WidthMm, line.ThicknessMm)));
@@ -158,9 +159,10 @@ public sealed record BuildSheet(
         : FormattableString.Invariant(
             $"{after}: the balance point should move {Math.Abs(move):F0} mm towards the {(move > 0 ? "tip" : "grip")}.");
 
-    private static StageStation[] Stations(PaddleSolid fine, Blank blank, BuildStage stage, OutlineSaw saw, StationGrid grid)
+    private static StageStation[] Stations(
+        PaddleSolid fine, OutlineLine line, Blank blank, BuildStage stage, OutlineSaw saw, StationGrid grid)
     {
-        var shape = new StageShape(fine, blank, stage, StageAllowance.After(stage, saw));
+        var shape = new StageShape(fine, line, blank, stage, StageAllowance.After(stage, saw));
         var stations = new StageStation[grid.Patterns.Length];
         for (var i = 0; i < stations.Length; i++)
         {
