@@ -15,7 +15,7 @@ public static class BladeFamilies
             670, new(610, 760), 146, new(115, 150), 0.36, new(0.22, 0.48), 0.74, new(0.64, 0.77),
             TailKind.Rounded, 0.50, 0, 0, Custom),
         new("square-tip", "Square tip", "Fast water and shallows; straight sides and a square tip that bites at once.",
-            500, new(460, 540), 200, new(190, 215), 0.62, new(0.40, 0.75), 0.94, new(0.86, 0.96),
+            500, new(460, 540), 200, new(190, 215), 0.62, new(0.40, 0.75), 0.93, new(0.84, 0.935),
             TailKind.Straight, 0, 0.78, 0.02, Custom),
         new("sturgeon-nose", "Sturgeon nose", "Deep water with some shallows; a tapered, blunt point that enters quietly.",
             630, new(560, 700), 148, new(125, 165), 0.60, new(0.50, 0.72), 0.72, new(0.66, 0.78),
