@@ -5,12 +5,6 @@ namespace Paddle.Design.Fitting;
 /// <summary>Which paddle for this person: calls the steps of a fitting in order.</summary>
 public static class FittingAdvisor
 {
-    /// <summary>Shortest hand spacing a design accepts, mm (service's own limit).</summary>
-    public const double LowestSpacingMm = 500;
-
-    /// <summary>Longest hand spacing a design accepts, mm (service's own limit).</summary>
-    public const double HighestSpacingMm = 1100;
-
     /// <summary>Shaft taken off for a bent paddle, mm (common practice, no source: 50 to 100).</summary>
     public const double BentShaftShorterMm = 75;
 
@@ -101,7 +95,9 @@ public static class FittingAdvisor
         bool bent = blade.BendDegrees > 0;
         double fitted = bent ? body.ValueMm - BentShaftShorterMm : body.ValueMm;
         double spacingError = bent ? LengthMethods.Join(body.StandardErrorMm, BentShaftShorterErrorMm) : body.StandardErrorMm;
-        double spacing = WithinDesign(fitted);
+        string species = Species(water.Kind, wishes);
+        var design = SuggestedDesign.Of(label, fitted, freeboard, blade, grip, shaft, species, demand.BodyMassKg).WithinLimits();
+        double spacing = design.HandSpacingMm;
         var (lengthMethods, spread) = LengthMethods.Show(
             grip.TopHandMm, spacing, body, handBreadth, freeboard, blade.LengthMm, seatHeight, paddler.StatureMm, seated);
         var spacingMethods = bent ? Shortened(body.Methods, fitted, spacingError) : body.Methods;
@@ -118,11 +114,10 @@ public static class FittingAdvisor
         }
 
         // 5. Put together.
-        string species = Species(water.Kind, wishes);
-        var design = SuggestedDesign.Of(label, spacing, freeboard, blade, grip, shaft, species, EffortArea.HardStrokeN(demand.BodyMassKg));
         double overallError = LengthMethods.Join(spacingError, LengthMethods.FreeboardErrorMm);
         var cautions = doubts.Concat(FittingCautions.Of(fitted, design, inWater, immersion, spread, seated, seatHeight, water, lengthMethods)).ToList();
-        var alternatives = FittingAlternatives.Of(design, area, blade, handLength, handBreadth, water, wishes, seated, seatHeight).Take(2).ToList();
+        var alternatives = FittingAlternatives.Of(design, area, blade, handLength, handBreadth, water, wishes, seated, seatHeight)
+            .Select(other => other with { Design = other.Design.WithinLimits() }).Take(2).ToList();
         return new FittingAdvice(
             Band(design.OverallLengthMm, overallError),
             Band(design.HandSpacingMm, spacingError),
@@ -133,9 +128,6 @@ public static class FittingAdvisor
 
     private static double FromStatureOrMean(PaddlerMeasurements paddler, StatureLines lines) =>
         paddler.StatureMm is { } h ? Survey.PooledLine(lines).At(h) : Survey.PooledMean(lines.Dimension);
-
-    /// <summary>Nearest hand spacing a design accepts, whole mm.</summary>
-    internal static double WithinDesign(double spacingMm) => Math.Round(Math.Clamp(spacingMm, LowestSpacingMm, HighestSpacingMm));
 
     private static ValueBand Band(double value, double error) => new(value, Math.Round(value - error), Math.Round(value + error));
 

@@ -1,4 +1,5 @@
 using Paddle.Design.Fitting;
+using Paddle.Design.Outline;
 
 namespace Paddle.Design.Tests.Fitting;
 
@@ -323,9 +324,11 @@ public class FittingAdvisorTests
         Assert.InRange(d.FreeboardMm, 0, 150);
         Assert.InRange(d.BladeLengthMm, Math.Max(400, f.ShortestMm), Math.Min(900, f.LongestMm));
         Assert.InRange(d.BladeWidthMm, Math.Max(70, f.NarrowestMm), Math.Min(230, f.WidestMm));
-        Assert.InRange(d.GripWidthMm, d.GripStyle == GripFit.Tee ? 85 : 45, d.GripStyle == GripFit.Tee ? 125 : 80);
-        Assert.InRange(d.GripLengthMm, 70, 100);
-        Assert.InRange(d.HardStrokeN, 100, 500);
+        Assert.InRange(d.OverallLengthMm, 1000, 2100);
+        var grip = GripPattern.Of(d.GripStyle);
+        Assert.InRange(d.GripWidthMm, grip.WidthLimitsMm.Min, grip.WidthLimitsMm.Max);
+        Assert.InRange(d.GripLengthMm, grip.LengthLimitsMm.Min, grip.LengthLimitsMm.Max);
+        Assert.InRange(d.BodyMassKg, 35, 160);
         Assert.All([d.HandSpacingMm, d.FreeboardMm, d.BladeLengthMm, d.BladeWidthMm, d.GripWidthMm, d.GripLengthMm], x => Assert.Equal(Math.Round(x), x));
     }
 }
