@@ -96,7 +96,8 @@ public static class FittingAdvisor
         double fitted = bent ? body.ValueMm - BentShaftShorterMm : body.ValueMm;
         double spacingError = bent ? LengthMethods.Join(body.StandardErrorMm, BentShaftShorterErrorMm) : body.StandardErrorMm;
         string species = Species(water.Kind, wishes);
-        var design = SuggestedDesign.Of(label, fitted, freeboard, blade, grip, shaft, species, demand.BodyMassKg).WithinLimits();
+        double? hardStroke = EffortArea.HardStrokeN(demand.BodyMassKg, outing.Effort);
+        var design = SuggestedDesign.Of(label, fitted, freeboard, blade, grip, shaft, species, demand.BodyMassKg, hardStroke).WithinLimits();
         double spacing = design.HandSpacingMm;
         var (lengthMethods, spread) = LengthMethods.Show(
             grip.TopHandMm, spacing, body, handBreadth, freeboard, blade.LengthMm, seatHeight, paddler.StatureMm, seated);
@@ -108,6 +109,9 @@ public static class FittingAdvisor
 
         reasons.Add("Overall length is grip end to hand + hand spacing + freeboard + blade, with the hands taken at their middles; the bar-on-the-head rule of the trade adds half a hand and is shown beside it.");
         reasons.Add(FormattableString.Invariant($"Only the shaft, {grip.TopHandMm + spacing + freeboard:0} mm from grip end to throat, fits the body: another blade changes the overall length millimetre for millimetre."));
+        reasons.Add(hardStroke is { } force
+            ? FormattableString.Invariant($"The paddle is to bear a hard stroke of {force:0} N: the peak of trained paddlers of {demand.BodyMassKg:0} kg and one standard deviation more. The best racers pull half as hard again: ask for a hard effort if that may happen.")
+            : "The paddle is to bear the hardest strokes of the best racers, as the effort is hard.");
         if (seated is null)
         {
             reasons.Add("Without a sitting height or a stature the rules for seated paddlers cannot be shown.");

@@ -32,7 +32,7 @@ internal static class FittingAlternatives
                 shortBlade
                     ? FormattableString.Invariant($"For deep water: the same area in a longer, quieter blade; needs {ImmersionDepth.NeededMm(other.LengthMm):0} mm of water.")
                     : FormattableString.Invariant($"For shallower water: the same area in a shorter, wider blade; needs {ImmersionDepth.NeededMm(other.LengthMm):0} mm of water."),
-                SuggestedDesign.Of(design.Label + (shortBlade ? ", deeper water" : ", shallower water"), spacing, design.FreeboardMm, other, grip, shaft, design.Species, design.BodyMassKg));
+                SuggestedDesign.Of(design.Label + (shortBlade ? ", deeper water" : ", shallower water"), spacing, design.FreeboardMm, other, grip, shaft, design.Species, design.BodyMassKg, design.HardStrokeN));
         }
 
         if (design.Species != "sitka-spruce")

@@ -16,6 +16,7 @@ namespace Paddle.Design.Fitting;
 /// <param name="GripFaces">Both faces alike, or one hollowed.</param>
 /// <param name="Species">Wood suggested.</param>
 /// <param name="BodyMassKg">Body mass that the design's loads scale with, kg.</param>
+/// <param name="HardStrokeN">Peak of the hardest stroke to expect, N; null for the design's own at this body mass.</param>
 /// <param name="ShaftWidthMm">Shaft's short axis that fits the hand, mm: information, the design's solver chooses.</param>
 /// <param name="ShaftThicknessMm">Shaft's long axis that fits the hand, mm: information, the design's solver chooses.</param>
 /// <param name="TopHandMm">Grip end to the middle of the grip hand, mm: information.</param>
@@ -33,6 +34,7 @@ public sealed record SuggestedDesign(
     GripFaces GripFaces,
     string Species,
     double BodyMassKg,
+    double? HardStrokeN,
     double ShaftWidthMm,
     double ShaftThicknessMm,
     double TopHandMm)
@@ -60,11 +62,12 @@ public sealed record SuggestedDesign(
     /// <param name="shaft">Shaft section that fits the hand.</param>
     /// <param name="species">Wood.</param>
     /// <param name="bodyMassKg">Body mass that the loads scale with, kg.</param>
+    /// <param name="hardStrokeN">Peak of the hardest stroke, N, or null.</param>
     /// <returns>The design.</returns>
     internal static SuggestedDesign Of(
-        string label, double handSpacingMm, double freeboardMm, ChosenBlade blade, GripSize grip, ShaftSection shaft, string species, double bodyMassKg) =>
+        string label, double handSpacingMm, double freeboardMm, ChosenBlade blade, GripSize grip, ShaftSection shaft, string species, double bodyMassKg, double? hardStrokeN) =>
         new(
             label, handSpacingMm, freeboardMm, blade.Family.Id, blade.LengthMm, blade.WidthMm, blade.BendDegrees,
-            grip.Style, grip.WidthMm, grip.LengthMm, grip.Faces, species, bodyMassKg,
+            grip.Style, grip.WidthMm, grip.LengthMm, grip.Faces, species, bodyMassKg, hardStrokeN,
             shaft.WidthMm, shaft.ThicknessMm, grip.TopHandMm);
 }

@@ -329,6 +329,7 @@ public class FittingAdvisorTests
         Assert.InRange(d.GripWidthMm, grip.WidthLimitsMm.Min, grip.WidthLimitsMm.Max);
         Assert.InRange(d.GripLengthMm, grip.LengthLimitsMm.Min, grip.LengthLimitsMm.Max);
         Assert.InRange(d.BodyMassKg, 35, 160);
+        Assert.True(d.HardStrokeN is null or (> 140 and < 420));
         Assert.All([d.HandSpacingMm, d.FreeboardMm, d.BladeLengthMm, d.BladeWidthMm, d.GripWidthMm, d.GripLengthMm], x => Assert.Equal(Math.Round(x), x));
     }
 }

@@ -88,6 +88,15 @@ public class HandAndBladeTests
     [Fact]
     public void A_trained_paddler_of_seventy_five_kilograms_holds_ninety_eight_newtons() => Assert.Equal(97.8, EffortArea.SustainedPullN(75), 0.05);
 
+    // (11.4 + 2.6) · 75^(2/3) = 249 N for who tours; who races is left to the design's own 375 N.
+    [Fact]
+    public void The_hardest_stroke_follows_the_effort()
+    {
+        Assert.Equal(249, EffortArea.HardStrokeN(75, Effort.Easy));
+        Assert.Equal(249, EffortArea.HardStrokeN(75, Effort.Steady));
+        Assert.Null(EffortArea.HardStrokeN(75, Effort.Hard));
+    }
+
     // The area a fitting works with is that of the outline the service draws, at the default size and within 3 % at the ends of the range.
     [Fact]
     public void A_blades_area_is_that_of_its_outline()

@@ -39,8 +39,8 @@ public sealed class FittedDesignTests(ApiFixture api)
             }
         }
 
-        // The rest are those told what binds; most people must get all they asked for.
-        Assert.InRange(achieved, People / 2, People);
+        // Many of these people lie far outside the survey; the rest are told what binds.
+        Assert.InRange(achieved, People * 11 / 20, People);
     }
 
     private async Task<JsonElement> DesignAsync(JsonElement request, string about)
@@ -61,25 +61,26 @@ public sealed class FittedDesignTests(ApiFixture api)
         double Between(double low, double high) => low + (high - low) * random.NextDouble();
         bool Or(double share) => random.NextDouble() < share;
         double? Maybe(double share, double low, double high) => Or(share) ? Math.Round(Between(low, high), 1) : null;
-        double? About(double share, double value, double scatter) => Maybe(share, value - scatter, value + scatter);
+        double? About(double share, MeasurementInstruction what, double value, double scatter) =>
+            Maybe(share, value - scatter, value + scatter) is { } taken ? Math.Clamp(taken, what.Lowest, what.Highest) : null;
         T? Any<T>() where T : struct, Enum => Or(0.7) ? Enum.GetValues<T>()[random.Next(Enum.GetValues<T>().Length)] : null;
 
         var stature = Between(1250, 2150);
-        var spacing = Math.Clamp(HandSpacingMethods.FromStature(stature).ValueMm + Between(-90, 90), 500, 1100);
+        var spacing = About(1, MeasurementCatalogue.HandSpacing, HandSpacingMethods.FromStature(stature).ValueMm, 90);
         var way = 1 + random.Next(7);
         return new()
         {
             Label = Or(0.5) ? "Heron Lake hire fleet" : null,
             Paddler = new()
             {
-                HandSpacingMm = (way & 1) != 0 ? Math.Round(spacing, 1) : null,
-                ArmSpanMm = (way & 2) != 0 ? About(1, Survey.PooledLine(Survey.ArmSpanLines).At(stature), 60) : null,
+                HandSpacingMm = (way & 1) != 0 ? spacing : null,
+                ArmSpanMm = (way & 2) != 0 ? About(1, MeasurementCatalogue.ArmSpan, Survey.PooledLine(Survey.ArmSpanLines).At(stature), 60) : null,
                 StatureMm = (way & 4) != 0 ? Math.Round(stature, 1) : null,
-                SittingHeightMm = About(0.4, Survey.PooledLine(Survey.SittingHeightLines).At(stature), 40),
+                SittingHeightMm = About(0.4, MeasurementCatalogue.SittingHeight, Survey.PooledLine(Survey.SittingHeightLines).At(stature), 40),
                 ShoulderBreadthMm = Maybe(0.3, 300, 480),
-                HandLengthMm = About(0.5, Survey.PooledLine(Survey.HandLengthLines).At(stature), 20),
-                HandBreadthMm = About(0.5, Survey.PooledLine(Survey.HandBreadthLines).At(stature), 9),
-                BodyMassKg = About(0.6, 28 * stature * stature / 1e6, 9 * stature * stature / 1e6),
+                HandLengthMm = About(0.5, MeasurementCatalogue.HandLength, Survey.PooledLine(Survey.HandLengthLines).At(stature), 20),
+                HandBreadthMm = About(0.5, MeasurementCatalogue.HandBreadth, Survey.PooledLine(Survey.HandBreadthLines).At(stature), 9),
+                BodyMassKg = About(0.6, MeasurementCatalogue.BodyMass, 28 * stature * stature / 1e6, 9 * stature * stature / 1e6),
             },
             Seat = Or(0.8) ? new() { Posture = Any<Posture>(), HeightAboveWaterMm = Maybe(0.6, 0, 350), Place = Any<SeatPlace>() } : null,
             Water = Or(0.8) ? new() { Kind = Any<WaterKind>(), DepthMm = Maybe(0.5, 100, 2500), TemperatureC = Maybe(0.3, 1, 30) } : null,

@@ -53,7 +53,7 @@ public static class FittingResponses
                 Faces = Names.GripFaces.NameOf(design.GripFaces),
             },
             Wood = new() { Species = design.Species },
-            Loads = new() { BodyMassKg = design.BodyMassKg },
+            Loads = new() { BodyMassKg = design.BodyMassKg, HardStrokeN = design.HardStrokeN },
         };
     }
 
