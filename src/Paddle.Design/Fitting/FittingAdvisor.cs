@@ -8,6 +8,12 @@ public static class FittingAdvisor
     /// <summary>Shaft taken off for a bent paddle, mm (common practice, no source: 50 to 100).</summary>
     public const double BentShaftShorterMm = 75;
 
+    /// <summary>
+    /// Body mass above which a tougher wood is suggested, kg (service's own choice: half the body's weight leant on a long blade of cherry
+    /// leaves less than the usual safety factor).
+    /// </summary>
+    public const double HeavyPaddlerKg = 95;
+
     private const double DefaultHoursPerDay = 4;
     private const double Mm2PerM2 = 1_000_000;
 
@@ -95,7 +101,7 @@ public static class FittingAdvisor
         bool bent = blade.BendDegrees > 0;
         double fitted = bent ? body.ValueMm - BentShaftShorterMm : body.ValueMm;
         double spacingError = bent ? LengthMethods.Join(body.StandardErrorMm, BentShaftShorterErrorMm) : body.StandardErrorMm;
-        string species = Species(water.Kind, wishes);
+        string species = Species(water.Kind, wishes, demand.BodyMassKg);
         double? hardStroke = EffortArea.HardStrokeN(demand.BodyMassKg, outing.Effort);
         var design = SuggestedDesign.Of(label, fitted, freeboard, blade, grip, shaft, species, demand.BodyMassKg, hardStroke).WithinLimits();
         double spacing = design.HandSpacingMm;
@@ -135,8 +141,11 @@ public static class FittingAdvisor
 
     private static ValueBand Band(double value, double error) => new(value, Math.Round(value - error), Math.Round(value + error));
 
-    private static string Species(WaterKind water, PaddlerPreferences wishes) =>
-        water == WaterKind.FastWater ? "white-ash" : wishes.LightCarry ? "sitka-spruce" : "black-cherry";
+    private static string Species(WaterKind water, PaddlerPreferences wishes, double bodyMassKg) =>
+        water == WaterKind.FastWater ? "white-ash"
+        : wishes.LightCarry ? "sitka-spruce"
+        : bodyMassKg > HeavyPaddlerKg ? "white-ash"
+        : "black-cherry";
 
     private static IReadOnlyList<MethodResult> Shortened(IReadOnlyList<MethodResult> methods, double fittedMm, double errorMm) =>
     [

@@ -158,6 +158,14 @@ public class FittingAdvisorTests
         Assert.Equal(SeatedBody.Of(new PaddlerMeasurements(StatureMm: 1756))!.ShoulderHeightMm, hand, 0.51);
     }
 
+    [Theory]
+    [InlineData(75, WaterKind.DeepLake, false, "black-cherry")]
+    [InlineData(100, WaterKind.DeepLake, false, "white-ash")]
+    [InlineData(100, WaterKind.DeepLake, true, "sitka-spruce")]
+    [InlineData(75, WaterKind.FastWater, true, "white-ash")]
+    public void The_wood_follows_water_weight_and_wishes(double massKg, WaterKind water, bool lightCarry, string species) =>
+        Assert.Equal(species, Advice(new FittingRequest(new PaddlerMeasurements(StatureMm: 1800, BodyMassKg: massKg), Water: new WaterPlan(water), Preferences: new PaddlerPreferences(LightCarry: lightCarry))).Design.Species);
+
     [Fact]
     public void Freeboard_follows_the_seat_inside_the_trades_range()
     {
