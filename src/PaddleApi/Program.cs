@@ -1,5 +1,6 @@
 using PaddleApi.Endpoints;
 using PaddleApi.Endpoints.Designs;
+using PaddleApi.Endpoints.Fittings;
 using PaddleApi.Hosting;
 using PaddleApi.Hosting.Caching;
 using PaddleApi.Hosting.Health;
@@ -28,6 +29,9 @@ app.UseCompression();
 app.UseProblems();
 app.UseRequestTimeouts();
 app.MapDesigns();
+app.MapFittings();
+app.MapSizeRuns();
+app.MapMeasurements();
 app.MapWoods();
 app.MapBladeFamilies();
 app.MapProblems();

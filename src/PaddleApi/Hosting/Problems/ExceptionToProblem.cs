@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Microsoft.AspNetCore.Diagnostics;
+using Microsoft.AspNetCore.Http.Features;
 using Microsoft.AspNetCore.Http.Metadata;
 using Microsoft.Extensions.Options;
 using PaddleApi.Hosting.Json;
@@ -36,9 +37,10 @@ internal sealed class ExceptionToProblem(IOptions<ServiceLimits> limits) : IExce
         switch (bad.StatusCode)
         {
             case StatusCodes.Status413PayloadTooLarge:
+                // Addresses differ in what they take; the server knows the limit it has just enforced.
+                var most = context.Features.Get<IHttpMaxRequestBodySizeFeature>()?.MaxRequestBodySize ?? limits.Value.MaxRequestBodyBytes;
                 return new ProblemResult(
-                    ProblemKinds.TooLarge,
-                    string.Create(null, $"The body is larger than {limits.Value.MaxRequestBodyBytes} bytes, which is more than any design needs."));
+                    ProblemKinds.TooLarge, string.Create(null, $"The body is larger than {most} bytes, which is more than this address needs."));
             case StatusCodes.Status415UnsupportedMediaType:
                 return new ProblemResult(
                     ProblemKinds.UnsupportedMediaType, "The body must be JSON with the header Content-Type: application/json.");

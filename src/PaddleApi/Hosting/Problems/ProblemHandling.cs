@@ -22,12 +22,13 @@ public static class ProblemHandling
         .UseStatusCodePages(pages => Describe(pages.HttpContext).ExecuteAsync(pages.HttpContext))
         .Use(KeepBodyForDiagnosis);
 
-    // What is wrong with a body is found by reading it a second time. Bodies are small (see ServiceLimits), so they stay in memory.
+    // What is wrong with a body is found by reading it a second time. The server has limited its size (see ServiceLimits), so it stays in
+    // memory: the service writes no files.
     private static Task KeepBodyForDiagnosis(HttpContext context, RequestDelegate next)
     {
         if (context.Request.HasJsonContentType())
         {
-            context.Request.EnableBuffering(bufferThreshold: 128 * 1024);
+            context.Request.EnableBuffering(bufferThreshold: int.MaxValue);
         }
 
         return next(context);
