@@ -187,7 +187,7 @@ public sealed class EveryOperationTests(ApiFixture api)
         using var part = await api.Client.SendAsync(ask);
 
         Assert.Equal(HttpStatusCode.PartialContent, part.StatusCode);
-        Assert.Equal(whole.AsSpan(10, 20), await part.Content.ReadAsByteArrayAsync());
+        Assert.Equal(whole[10..30], await part.Content.ReadAsByteArrayAsync());
         Assert.Equal(new ContentRangeHeaderValue(10, 29, whole.Length), part.Content.Headers.ContentRange);
     }
 

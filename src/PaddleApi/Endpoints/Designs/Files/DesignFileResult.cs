@@ -35,6 +35,7 @@ public sealed record DesignFileResult(IDesignFile File, DesignReport Report, Dra
         var headers = httpContext.Response.Headers;
         headers.ContentDisposition = DownloadNames.Disposition(File, Context.Label);
         headers.ContentSecurityPolicy = Policy(File);
+        if (headers.ETag.Count > 0) headers.AcceptRanges = "bytes";
 
         // A part cannot be cut out of what has not been made: who asks for one has the whole made first.
         return File is IBlockwiseDesignFile blockwise && !WantsRange(httpContext.Request)
@@ -47,7 +48,6 @@ public sealed record DesignFileResult(IDesignFile File, DesignReport Report, Dra
     {
         var response = context.Response;
         response.ContentType = ContentType;
-        response.Headers.AcceptRanges = "bytes";
         foreach (var block in blockwise.Blocks(Report, Context))
         {
             await response.Body.WriteAsync(block, context.RequestAborted);
