@@ -1,5 +1,6 @@
 using Paddle.Design.Balance;
 using Paddle.Design.Build;
+using Paddle.Design.Outline;
 using Paddle.Design.Solid;
 
 namespace Paddle.Design.Tests.Build;
@@ -176,5 +177,58 @@ public class BalanceCorrectionTests
         var stage = BuildSheet.For(report).Stages[^1];
         var result = BalanceCorrection.Solve(report, new(BuildStage.Finished, stage.MassG.Value, stage.BalanceMm.Value));
         Assert.Equal(report.Specification.Form.Places.ThroatMm, result.AimMm, 9);
+    }
+
+    [Fact]
+    public void Any_plausible_reading_of_any_design_gives_a_sound_answer()
+    {
+        var random = new Random(5);
+        (string Family, string Species, double Bend, GripFaces Faces)[] designs =
+        [
+            ("teardrop", "american-basswood", 12, GripFaces.Matching), ("square-tip", "white-ash", 0, GripFaces.OneSided),
+            ("sturgeon-nose", "western-redcedar", 0, GripFaces.Matching),
+        ];
+        foreach (var (family, species, bend, faces) in designs)
+        {
+            var report = BuildSamples.Design(family, species, bend, faces: faces);
+            var stages = BuildSheet.For(report).Stages;
+            for (var k = 0; k < 60; k++)
+            {
+                var stage = stages[random.Next(stages.Count)];
+                var readings = stage.Stations.Where(_ => random.Next(4) == 0)
+                    .Select(s => new ThicknessReading(s.XMm, Math.Max(0.5, s.ThicknessMm + 0.4 * RealPaddle.Normal(random)))).ToArray();
+                var result = BalanceCorrection.Solve(report, new(
+                    stage.Stage,
+                    stage.MassG.Value * (1 + 0.15 * RealPaddle.Normal(random)),
+                    stage.BalanceMm.Value + 20 * RealPaddle.Normal(random),
+                    readings));
+                Assert.True(double.IsFinite(result.Corrected.BalanceMm) && double.IsFinite(result.Corrected.MinimumSafetyFactor));
+                Assert.True(Math.Abs(result.Corrected.BalanceMm - result.AimMm) <= Math.Max(12, Math.Abs(result.Finished.BalanceMm - result.AimMm)) + 1e-6);
+                Assert.Equal(result.Achievable, result.LeastBad is null);
+                Assert.NotEmpty(result.Advice);
+            }
+        }
+    }
+
+    [Fact]
+    public void A_mass_that_no_such_wood_has_is_spoken_of()
+    {
+        var stage = Sheet.Stages[^1];
+        var result = BalanceCorrection.Solve(BuildSamples.Cherry, new(BuildStage.Finished, stage.MassG.Value * 1.6, stage.BalanceMm.Value));
+        Assert.Contains(result.Advice, text => text.Contains("look at the scale", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_flex_limit_holds_after_the_cut()
+    {
+        var report = BuildSamples.Cherry;
+        var aims = report.Specification.Aims with { MostBenchFlexMm = report.Flex.BenchFlexMm + 0.05 };
+        var limited = report with { Specification = report.Specification with { Aims = aims } };
+        var stage = Sheet.Stages[^1];
+        var reading = new BalanceReading(BuildStage.Finished, stage.MassG.Value, stage.BalanceMm.Value - 10);
+        var free = BalanceCorrection.Solve(report, reading);
+        var held = BalanceCorrection.Solve(limited, reading);
+        Assert.True(free.Corrected.BenchFlexMm > aims.MostBenchFlexMm);
+        Assert.True(held.Corrected.BenchFlexMm <= aims.MostBenchFlexMm + 1e-6);
     }
 }

@@ -48,8 +48,8 @@ public class CorrectionSimulationTests(ITestOutputHelper output)
         }
 
         output.WriteLine($"in tolerance of {Each * Designs.Length}: without {without}, after one cut {once}, balanced again and cut again {twice}");
-        Assert.InRange(without, 500, 620);
-        Assert.True(once >= 920);
-        Assert.True(twice >= 950);
+        Assert.True(without < once, "a correction must help");
+        Assert.True(once >= 920, $"after one cut {once}");
+        Assert.True(twice >= 950, $"after two cuts {twice}");
     }
 }

@@ -1,5 +1,6 @@
 using Paddle.Design.Build;
 using Paddle.Design.Solid;
+using Paddle.Design.Wood;
 
 namespace Paddle.Design.Tests.Build;
 
@@ -104,6 +105,16 @@ public class FinishTests
         Assert.Equal(report.Mass.BladeG * 8 / 112, wet.Service.MassG - report.Mass.TotalG, 1e-6);
         Assert.True(wet.Service.ShiftMm > 0);
         Assert.NotEmpty(wet.Notes);
+    }
+
+    [Fact]
+    public void Shaped_dry_a_paddle_of_the_same_sizes_holds_more_wood()
+    {
+        // Ovendry wood per volume is 1000 G_M: shaped at 8 % and brought to 12 % it weighs G_8/G_12 times the design.
+        var report = BuildSamples.Cherry;
+        var ratio = WoodDensity.SpecificGravityFrom12(1, 11.5, 8);
+        Assert.Equal(report.Mass.TotalG * ratio, MoistureInService.For(report, 8, 12).Service.MassG, 1e-6);
+        Assert.True(ratio > 1);
     }
 
     [Fact]
