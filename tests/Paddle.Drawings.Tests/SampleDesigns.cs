@@ -28,18 +28,33 @@ internal static class SampleDesigns
         {
             var (name, bend, gripStyle, gripFaces, spacing, wood) = key;
             var grip = GripPattern.Of(gripStyle);
-            var blade = BladeFamilies.Find(name)!;
+            var blade = Blade(name);
             var lower = grip.HandMm + spacing;
             var throat = lower + 38;
             var form = new PaddleForm(
-                new(grip.HandMm, grip.LengthMm, lower, throat, throat + blade.DefaultLengthMm),
+                new(grip.HandMm, grip.LengthMm, lower, throat, throat + blade.LengthMm),
                 new(gripStyle, grip.WidthMm, grip.LengthMm, gripFaces, grip.HollowDepthMm),
-                new(blade, blade.DefaultLengthMm, blade.DefaultWidthMm, blade.DefaultWidestAt, blade.DefaultFullness, null),
+                blade,
                 bend);
             var used = WoodInUse.Resolve(WoodCatalogue.Find(wood)!, 12, 0.04, null, null);
             var aims = new Aims(BalanceAim.LowerHand, 12, 1.5, null, null, null);
             return PaddleDesigner.Design(new(form, new(), used, Loads.ForBodyMass(75), aims));
         });
+
+    /// <summary>Id of the sample whose blade is a maker's own table of offsets, with a straight end.</summary>
+    public const string OwnOffsets = "own-offsets";
+
+    private static BladeShape Blade(string name)
+    {
+        if (name == OwnOffsets)
+        {
+            Offset[] table = [new(0, 15), new(100, 24), new(220, 66), new(360, 76), new(480, 72), new(560, 52), new(590, 30)];
+            return new(null, 590, 152, 360.0 / 590, 0.8, table);
+        }
+
+        var family = BladeFamilies.Find(name)!;
+        return new(family, family.DefaultLengthMm, family.DefaultWidthMm, family.DefaultWidestAt, family.DefaultFullness, null);
+    }
 
     /// <summary>One design of every family, with every grip, one bent shaft, one one-sided grip and one short paddle among them.</summary>
     public static DesignReport Varied(string family) => family switch
@@ -60,6 +75,7 @@ internal static class SampleDesigns
     {
         var data = new TheoryData<string>();
         foreach (var family in BladeFamilies.All) data.Add(family.Id);
+        data.Add(OwnOffsets);
         return data;
     }
 }

@@ -108,7 +108,11 @@ public class TemplatesPdfTests
         using var pdf = PdfDocument.Open(Written(PaperSize.A4, SampleDesigns.HostileLabel));
         using var plain = Open(PaperSize.A4);
         Assert.Equal(plain.NumberOfPages, pdf.NumberOfPages);
-        Assert.Contains("<script>", pdf.Information.Title, StringComparison.Ordinal);
+        Assert.StartsWith("(script)", pdf.Information.Title, StringComparison.Ordinal);
+        Assert.True(pdf.TryGetXmpMetadata(out var metadata));
+        var xml = metadata.GetXDocument();
+        Assert.DoesNotContain(xml.Descendants(), element => element.Name.LocalName == "script");
+        Assert.StartsWith("(script)", xml.Descendants().Single(element => element.Name.LocalName == "title").Value, StringComparison.Ordinal);
     }
 
     private static (double Width, double Height) Box(UglyToad.PdfPig.Graphics.PdfPath path)

@@ -75,6 +75,21 @@ public class ViewsTests
         Assert.Equal(form.Places.ThroatMm + form.Places.BladeMm * Math.Cos(turn), tip.X, 9);
     }
 
+    [Theory]
+    [InlineData("ottertail")]
+    [InlineData("beavertail")]
+    [InlineData("sugar-island")]
+    public void The_saw_kerf_stands_where_the_grip_is_thinnest(string family)
+    {
+        var report = SampleDesigns.Varied(family);
+        var grip = report.Specification.Form.Places.GripEndMm;
+        var kerf = SolidLook.HollowMm(report);
+        var leave = SolidLook.At(report, [kerf]).HalfThickness[0];
+        double[] others = [.. Enumerable.Range(0, 400).Select(k => grip * (0.2 + 0.8 * k / 400.0))];
+        Assert.All(SolidLook.At(report, others).HalfThickness, half => Assert.True(half > leave - 0.005));
+        Assert.InRange(kerf, 0.3 * grip, 0.8 * grip);
+    }
+
     [Fact]
     public void The_silhouette_of_a_bent_paddle_does_not_cross_itself()
     {
@@ -121,7 +136,7 @@ public class ViewsTests
     {
         var svg = System.Text.Encoding.UTF8.GetString(SafeFilesTests.Written("overview.svg", SampleDesigns.Context()));
         Assert.Contains("prefers-color-scheme:dark", svg, StringComparison.Ordinal);
-        Assert.DoesNotContain(" width=\"960mm\"", svg, StringComparison.Ordinal);
+        Assert.Contains(" width=\"960\"", svg, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -9,6 +9,7 @@ internal readonly record struct ShapeRow(
     private static readonly ShapeRow[] All =
     [
         new("blade.throat-not-thicker-than-shaft", Shaft, 1, Throat, -1, 0, LimitGroup.Thinning),
+        new("blade.throat-holds-the-shaft's-depth", Throat, 1, Shaft, -1, SizeLimits.MostThroatThinningMm),
         new("blade.thins-towards-middle", Throat, 1, Middle, -1, 0, LimitGroup.Thinning),
         new("blade.thins-towards-tip", Middle, 1, Tip, -1, 0, LimitGroup.Thinning),
         new("blade.tip-not-thinner-than-edge", Tip, 1, Edge, -1, 0, LimitGroup.Thinning),

@@ -17,7 +17,7 @@ public static class SizeLimits
     /// <summary>Limits for the solver, in the same order, mm.</summary>
     public static IReadOnlyList<Outline.Range> Solver { get; } =
     [
-        new(26, 36), new(27, 38), new(24, 34), new(24, 36), new(18, 38), new(7, 22), new(5, 14), new(3, 8), new(25, 36),
+        new(26, 38), new(27, 40), new(24, 36), new(24, 38), new(18, 40), new(7, 22), new(5, 11), new(3, 8), new(25, 36),
     ];
 
     /// <summary>Limits for sizes that the caller pins, in the same order, mm: wider, but still a paddle.</summary>
@@ -31,6 +31,12 @@ public static class SizeLimits
 
     /// <summary>Smallest mean of width and thickness just below the grip, mm: 1 in.</summary>
     public const double LeastMeanAtGripMm = 25.4;
+
+    /// <summary>
+    /// Most that the spine may have thinned from the shaft by the throat's place, mm: the shaft's depth is held some 50 mm into the
+    /// blade (common practice; a plan of 1905 thins 1 1/8 in to 1 in there).
+    /// </summary>
+    public const double MostThroatThinningMm = 5;
 
     /// <summary>Least that the tip, all round, is thicker than the side edges, mm (common practice: 1–2, against knocks).</summary>
     public const double LeastTipOverEdgeMm = 1;

@@ -12,8 +12,10 @@ internal sealed class SizeSolver
     private const int M = N + Groups;
     private const int MostSteps = 40;
 
-    // The rows' straight-line model is good for steps of a few millimetres.
-    private const double LongestStepMm = 3;
+    // The rows' straight-line model is good for steps of a few millimetres. Later steps may be twice the one before: a small box
+    // leaves few rows within reach.
+    private const double FirstStepMm = 4;
+    private const double ShortestBoxMm = 0.5;
 
     // Far below what a step of a millimetre changes the mass by.
     private const double LeastCurvatureGPerMm2 = 1e-3;
@@ -33,6 +35,7 @@ internal sealed class SizeSolver
     private readonly QuadraticProgram strict = new(N);
     private QuadraticProgram? yielding;
     private bool mustYield;
+    private double boxMm = FirstStepMm;
     private readonly double[] hessian = new double[M * M];
     private readonly double[] gradient = new double[M];
     private readonly double[] step = new double[M];
@@ -162,6 +165,7 @@ internal sealed class SizeSolver
 
             UpdateCurvature(v, trial);
             trial.CopyTo(v);
+            boxMm = Math.Clamp(2 * length * Longest(step), ShortestBoxMm, FirstStepMm);
         }
     }
 
@@ -204,8 +208,8 @@ internal sealed class SizeSolver
         problemRow = problemRow[..count];
         for (var k = 0; k < N; k++)
         {
-            NewRow(rows, bounds, unknowns, ref count, Math.Min(v[k] - problem.Low[k], LongestStepMm))[k] = 1;
-            NewRow(rows, bounds, unknowns, ref count, Math.Min(problem.High[k] - v[k], LongestStepMm))[k] = -1;
+            NewRow(rows, bounds, unknowns, ref count, Math.Min(v[k] - problem.Low[k], boxMm))[k] = 1;
+            NewRow(rows, bounds, unknowns, ref count, Math.Min(problem.High[k] - v[k], boxMm))[k] = -1;
         }
 
         for (var g = N; g < unknowns; g++) NewRow(rows, bounds, unknowns, ref count, 0)[g] = 1;
@@ -246,7 +250,7 @@ internal sealed class SizeSolver
     {
         var reach = 0.0;
         for (var k = 0; k < N; k++) reach += Math.Abs(problem.RowGradients[r * N + k]);
-        return problem.Rows[r] < LongestStepMm * reach;
+        return problem.Rows[r] < boxMm * reach;
     }
 
     private static Span<double> NewRow(Span<double> rows, Span<double> bounds, int unknowns, ref int count, double value)

@@ -1,62 +1,12 @@
 using System.Globalization;
-using MathNet.Numerics.Distributions;
 using Paddle.Design.Solid;
-using Paddle.Design.Strength;
 using Paddle.Design.Wood;
 
 namespace Paddle.Design.Build;
 
-/// <summary>Wood to take from one zone, beyond planing to plan.</summary>
-/// <param name="Zone">The zone.</param>
-/// <param name="Id">Its name in the contract.</param>
-/// <param name="MassG">Grams that come off.</param>
-/// <param name="ThicknessMm">Full thickness off the middle in the heart of the zone, mm, running out to nothing at edges and ends.</param>
-/// <param name="PerFaceMm">Of that, off each face, mm.</param>
-/// <param name="How">How to take it.</param>
-public sealed record Removal(CorrectionZone Zone, string Id, double MassG, double ThicknessMm, double PerFaceMm, string How);
-
-/// <summary>What explains the readings.</summary>
-/// <param name="DensityKgM3">Density at the design's balance point, kg/m³.</param>
-/// <param name="DensityUncertaintyKgM3">Its standard uncertainty.</param>
-/// <param name="EndToEndPercent">Density at the tip end above that at the grip end, percent.</param>
-/// <param name="UnevenNeeded">Whether even wood at the stage's plan fails to explain the balance: more than 2 standard uncertainties off.</param>
-/// <param name="UnexplainedMm">Balance point read, less that of even wood at the stage's plan, mm.</param>
-/// <param name="ThicknessErrorsMm">Thickness above plan by zone, mm, in the order of <see cref="CorrectionZones.All"/>.</param>
-/// <param name="Words">The same in words.</param>
-public sealed record Explanation(
-    double DensityKgM3,
-    double DensityUncertaintyKgM3,
-    double EndToEndPercent,
-    bool UnevenNeeded,
-    double UnexplainedMm,
-    IReadOnlyList<double> ThicknessErrorsMm,
-    string Words);
-
-/// <summary>A predicted finished paddle.</summary>
-/// <param name="MassG">Mass, g.</param>
-/// <param name="BalanceMm">Balance point, mm.</param>
-/// <param name="StandardUncertaintyMm">Standard uncertainty of the balance point, mm.</param>
-/// <param name="ChanceInTolerance">Chance that it ends in tolerance, 0 to 1.</param>
-public sealed record Forecast(double MassG, double BalanceMm, double StandardUncertaintyMm, double ChanceInTolerance);
-
-/// <summary>The paddle after the correction, its strength looked at again on the real solid.</summary>
-/// <param name="MassG">Mass, g.</param>
-/// <param name="BalanceMm">Balance point, mm.</param>
-/// <param name="ChanceInTolerance">Chance that it ends in tolerance, 0 to 1.</param>
-/// <param name="MinimumSafetyFactor">Least safety factor of all load cases.</param>
-/// <param name="GoverningCase">The case that has it.</param>
-/// <param name="BenchFlexMm">Bench flex, mm.</param>
-public sealed record Corrected(
-    double MassG, double BalanceMm, double ChanceInTolerance, double MinimumSafetyFactor, LoadCase GoverningCase, double BenchFlexMm);
-
-/// <summary>What is left when wood would have to be put back.</summary>
-/// <param name="AcceptOffsetMm">Offset from the aim to live with, mm; negative grip-heavy.</param>
-/// <param name="MoveLowerHandMm">How far to move the lower-hand mark, mm towards the tip (negative towards the grip).</param>
-/// <param name="AddAtTipG">Grams to add at the tip, as cloth and resin, to reach the aim; null when it is blade-heavy.</param>
-/// <param name="AddAtGripG">Grams to add at the grip to reach the aim; null when it is grip-heavy.</param>
-public sealed record LeastBad(double AcceptOffsetMm, double MoveLowerHandMm, double? AddAtTipG, double? AddAtGripG);
-
-/// <summary>From a weighing and a balance point in the middle of the build to the least wood that brings the aim. Theory M22 to M25.</summary>
+/// <summary>
+/// From a weighing and a balance point in the middle of the build to the least wood that brings the aim. Theory M22 to M25.
+/// </summary>
 /// <param name="Explanation">What explains the readings.</param>
 /// <param name="Finished">The finished paddle if planed to plan.</param>
 /// <param name="AimMm">Aimed balance point, mm.</param>
@@ -82,7 +32,6 @@ public sealed record BalanceCorrection(
 {
     // A cut thinner than this is a few strokes of a scraper and below what a caliper shows.
     private const double LeastDepthMm = 0.01;
-    private const int Passes = 6;
 
     /// <summary>Standard uncertainty of a hand-made cut, as a share of its depth. Common practice, no source.</summary>
     public const double CutVariation = 0.15;
@@ -97,7 +46,7 @@ public sealed record BalanceCorrection(
         ArgumentNullException.ThrowIfNull(report);
         ArgumentNullException.ThrowIfNull(reading);
         options ??= new();
-        Require(report, reading, options);
+        BalanceReadingChecks.Require(report, reading, options);
         var build = options.Build ?? new();
         var (form, _, wood, loads, aims) = report.Specification;
 
@@ -119,12 +68,8 @@ public sealed record BalanceCorrection(
         var finished = new Forecast(mass, first / mass, uncertainty, FinishedForecast.Chance(first / mass, uncertainty, aim, tolerance));
 
         var (gPerMm, firstPerMm) = forecast.PerMillimetre(estimate);
-        // The deeper the cut, the more it may be off itself: a first plan says how far it must carry, the second allows for that.
-        var draft = Plan(
-            report, forecast, estimate, fine, mass, first, gPerMm, firstPerMm, Reach(tolerance, uncertainty, options.Confidence));
-        uncertainty = WithCutting(uncertainty, draft.DepthMm, gPerMm, firstPerMm, mass, first);
-        var plan = Plan(
-            report, forecast, estimate, fine, mass, first, gPerMm, firstPerMm, Reach(tolerance, uncertainty, options.Confidence));
+        var plan = CutPlan.For(report, forecast, estimate, fine, uncertainty, options.Confidence);
+        uncertainty = plan.UncertaintyMm;
         var removedG = plan.DepthMm.Select((depth, z) => depth * gPerMm[z]).ToArray();
         var massAfter = mass - removedG.Sum();
         var balanceAfter = (first - plan.DepthMm.Select((depth, z) => depth * firstPerMm[z]).Sum()) / massAfter;
@@ -136,8 +81,9 @@ public sealed record BalanceCorrection(
         var achievable = Math.Abs(offset) <= tolerance + 1e-6 && !(massAfter > aims.MaximumMassG + 0.5);
         var removals = RemovalList(form, plan.DepthMm, removedG);
         var leastBad = achievable ? null : Choices(form, massAfter, offset, aim);
+        var explanation = Explain(estimate, stage, reading);
         return new(
-            Explain(estimate, stage, reading),
+            explanation,
             finished,
             aim,
             tolerance,
@@ -145,85 +91,9 @@ public sealed record BalanceCorrection(
             corrected,
             achievable,
             leastBad,
-            CorrectionAdvice.For(reading.Stage, aims, finished, aim, removals, corrected, achievable, leastBad));
+            CorrectionAdvice.For(
+                reading.Stage, wood, aims, explanation, finished, aim, removals, corrected, achievable, leastBad));
     }
-
-    // Drawn in from the tolerance so that chance is on the maker's side; never to less than a tenth of it.
-    private static double Reach(double toleranceMm, double uncertaintyMm, double confidence) =>
-        Math.Max(0.1 * toleranceMm, toleranceMm - Normal.InvCDF(0, 1, confidence) * uncertaintyMm);
-
-    private static double WithCutting(
-        double uncertaintyMm, double[] depthMm, double[] gPerMm, double[] firstPerMm, double massG, double first)
-    {
-        var square = uncertaintyMm * uncertaintyMm;
-        for (var z = 0; z < depthMm.Length; z++)
-        {
-            var shift = depthMm[z] * (firstPerMm[z] - gPerMm[z] * first / massG) / massG;
-            square += CutVariation * shift * (CutVariation * shift);
-        }
-
-        return Math.Sqrt(square);
-    }
-
-    private static (double[] DepthMm, StrengthCheck Strength, double BenchFlexMm) Plan(
-        DesignReport report,
-        FinishedForecast forecast,
-        StageEstimate estimate,
-        PaddleSolid fine,
-        double massG,
-        double first,
-        double[] gPerMm,
-        double[] firstPerMm,
-        double reachMm)
-    {
-        var (_, _, wood, loads, aims) = report.Specification;
-        var stations = report.Stations;
-        var shares = stations.Grid.Patterns.ToArray().Select(CorrectionZones.Shares).ToArray();
-        var fineShares = fine.Grid.Patterns.ToArray().Select(CorrectionZones.Shares).ToArray();
-
-        // Thin beyond the doubt of the readings counts against strength; thinner by less than that may be nothing but noise.
-        double[] tooThin =
-        [
-            .. CorrectionZones.All.Select(zone => Math.Max(
-                0, -forecast.LeftMm(zone, estimate.ThicknessErrorMm(zone) + estimate.ThicknessUncertaintyMm(zone)))),
-        ];
-        var planed = stations.Thinned(Depths(shares, tooThin));
-        var before = Looked(planed, fine.Thinned(Depths(fineShares, tooThin)), loads, wood);
-
-        // A paddle planed too thin already may not get weaker still; elsewhere the factor asked for holds.
-        var least = Math.Min(aims.MinimumSafetyFactor, before.Strength.Governing.SafetyFactor) - 1e-9;
-        var mostFlex = Math.Max(aims.MostBenchFlexMm ?? double.PositiveInfinity, before.BenchFlexMm) + 1e-9;
-        var excess = Math.Max(0, massG - (aims.MaximumMassG ?? double.PositiveInfinity));
-
-        double reserve = 1, scale = 1;
-        for (var pass = 1; ; pass++)
-        {
-            var limits = RemovalLimits.At(planed, loads, wood, aims.MinimumSafetyFactor * reserve).Select(limit => limit * scale).ToArray();
-            var (depth, _) = RemovalProgram.Solve(
-                massG, first, gPerMm, firstPerMm, report.Balance.TargetMm, reachMm, excess, shares, limits);
-
-            // The cut itself changes buckling and flex a little: look at the real solid, and draw the limits in should it fall short.
-            double[] both = [.. depth.Zip(tooThin, (cut, thin) => cut + thin)];
-            var after = Looked(stations.Thinned(Depths(shares, both)), fine.Thinned(Depths(fineShares, both)), loads, wood);
-            var weak = after.Strength.Governing.SafetyFactor < least;
-            var soft = after.BenchFlexMm > mostFlex;
-            if (!weak && !soft) return (depth, after.Strength, after.BenchFlexMm);
-            if (pass == Passes) return (new double[depth.Length], before.Strength, before.BenchFlexMm);
-            if (weak) reserve *= 1.001 * least / after.Strength.Governing.SafetyFactor;
-            if (soft) scale *= 0.5;
-        }
-    }
-
-    private static (StrengthCheck Strength, double BenchFlexMm) Looked(PaddleSolid stations, PaddleSolid fine, Loads loads, WoodInUse wood)
-    {
-        var pressure = BladePressure.On(stations);
-        return (
-            StrengthCheck.Of(stations, pressure, loads, wood),
-            Flex.Of(fine, stations, pressure.CentreOfPressureMm(StrokePivots.TouringMm), wood).BenchFlexMm);
-    }
-
-    private static double[] Depths(double[][] shares, double[] depthMm) =>
-        [.. shares.Select(share => share.Zip(depthMm, (s, d) => s * d).Sum())];
 
     private static List<Removal> RemovalList(PaddleForm form, double[] depthMm, double[] grams)
     {
@@ -253,7 +123,8 @@ public sealed record BalanceCorrection(
         };
         return string.Create(
             CultureInfo.InvariantCulture,
-            $"From {from:F0} to {to:F0} mm: {depth / 2:F2} mm off each face along the middle, running out to nothing at the edges and into the neighbouring zones.");
+            $"From {from:F0} to {to:F0} mm: {depth / 2:F2} mm off each face along the middle, "
+            + $"running out to nothing at the edges and into the neighbouring zones.");
     }
 
     private static LeastBad Choices(PaddleForm form, double massG, double offsetMm, double aimMm)
@@ -275,35 +146,12 @@ public sealed record BalanceCorrection(
         var words = uneven
             ? string.Create(
                 CultureInfo.InvariantCulture,
-                $"Even wood at this stage's sizes would balance {Math.Abs(unexplained):F0} mm {(unexplained > 0 ? "nearer the grip" : "nearer the tip")} than read: taken as wood {Math.Abs(100 * estimate.EndToEnd):F1} % {(estimate.EndToEnd > 0 ? "denser" : "lighter")} at the tip end than at the grip end, and thickness off plan by up to {errors.Max(Math.Abs):F2} mm.")
+                $"Even wood at this stage's sizes would balance {Math.Abs(unexplained):F0} mm "
+                + $"{(unexplained > 0 ? "nearer the grip" : "nearer the tip")} than read: taken as wood "
+                + $"{Math.Abs(100 * estimate.EndToEnd):F1} % {(estimate.EndToEnd > 0 ? "denser" : "lighter")} at the tip end than at the "
+                + $"grip end, and thickness off plan by up to {errors.Max(Math.Abs):F2} mm.")
             : "A density of its own explains mass and balance; no uneven wood or thickness is needed.";
         return new(
             estimate.DensityKgM3, estimate.DensityUncertaintyKgM3, 100 * estimate.EndToEnd, uneven, unexplained, errors, words);
-    }
-
-    private static void Require(DesignReport report, BalanceReading reading, CorrectionOptions options)
-    {
-        Positive(reading.MassG, nameof(reading.MassG));
-        Positive(reading.BalanceMm, nameof(reading.BalanceMm));
-        Positive(reading.MassErrorG, nameof(reading.MassErrorG));
-        Positive(reading.BalanceErrorMm, nameof(reading.BalanceErrorMm));
-        Positive(reading.ThicknessErrorMm, nameof(reading.ThicknessErrorMm));
-        var overall = report.Specification.Form.Places.OverallMm;
-        if (reading.BalanceMm >= overall)
-            throw new ArgumentOutOfRangeException(nameof(reading), reading.BalanceMm, "The balance point must lie on the paddle.");
-        foreach (var thickness in reading.Readings ?? [])
-        {
-            Positive(thickness.ThicknessMm, nameof(thickness.ThicknessMm));
-            if (!(thickness.XMm >= 0 && thickness.XMm <= overall))
-                throw new ArgumentOutOfRangeException(nameof(reading), thickness.XMm, "A reading must lie on the paddle.");
-        }
-
-        if (!(options.Confidence is >= 0.5 and <= 0.99))
-            throw new ArgumentOutOfRangeException(nameof(options), options.Confidence, "Confidence must lie in 0.5 to 0.99.");
-    }
-
-    private static void Positive(double value, string name)
-    {
-        if (!(value > 0) || !double.IsFinite(value)) throw new ArgumentOutOfRangeException(name, value, "Must be above 0.");
     }
 }

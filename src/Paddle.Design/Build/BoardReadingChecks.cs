@@ -29,6 +29,9 @@ internal static class BoardReadingChecks
         }
     }
 
+    private const string Basis =
+        "The modulus is given on the book's basis, a span of 14 depths with the shear sag in it, which is what a design asks for.";
+
     internal static IReadOnlyList<string> Corrections(BoardReading reading, WoodSpecies species)
     {
         var ratio = BoardTest.ModulusOverShearModulus(species);
@@ -42,17 +45,27 @@ internal static class BoardReadingChecks
                     reading.MassG, reading.LengthMm, sag.SpanMm, reading.WidthMm, reading.ThicknessMm, modulus);
                 return
                 [
-                    Text($"Shear makes {100 * shear / (1 + shear):F1} % of the sag at a span of {sag.SpanMm / reading.ThicknessMm:F0} depths: taken out{(shear < 0.01 ? ", though it hardly matters here" : "")}."),
-                    Text($"The board's own weight sags it by {own:F2} mm before the load is on. The sag asked for is the difference with and without the load, so that needs no correction; had the total been read, it would be {100 * own / sag.SagMm:F0} % off."),
-                    "The modulus is given on the book's basis, a span of 14 depths with the shear sag in it, which is what a design asks for.",
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"Shear makes {100 * shear / (1 + shear):F1} % of the sag at a span of {sag.SpanMm / reading.ThicknessMm:F0} "
+                        + $"depths: taken out{(shear < 0.01 ? ", though it hardly matters here" : "")}."),
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"The board's own weight sags it by {own:F2} mm before the load is on. The sag asked for is the difference with "
+                        + $"and without the load, so that needs no correction; had the total been read, it would be "
+                        + $"{100 * own / sag.SagMm:F0} % off."),
+                    Basis,
                 ];
             case TapReading:
                 var thick = TapFormula.ThickBarFactor(reading.ThicknessMm / reading.LengthMm, ratio);
                 return
                 [
-                    Text($"Shear and rotation lower the tone of a bar this thick: {100 * (thick - 1):F1} % put back on the modulus{(thick < 1.01 ? ", though it hardly matters here" : "")}."),
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"Shear and rotation lower the tone of a bar this thick: {100 * (thick - 1):F1} % put back on the "
+                        + $"modulus{(thick < 1.01 ? ", though it hardly matters here" : "")}."),
                     "Its own weight does not change the tone of a bar held at its two quiet places, 0.224 of the length from each end.",
-                    "The modulus is given on the book's basis, a span of 14 depths with the shear sag in it, which is what a design asks for.",
+                    Basis,
                 ];
             default:
                 return [];
@@ -68,11 +81,18 @@ internal static class BoardReadingChecks
 
         var wall = 1000 * WoodDensity.CellWallSpecificGravity;
         if (density.Value > wall)
-            warnings.Add(Text($"A density of {density.Value:F0} kg/m3 is impossible: the cell wall itself has {wall:F0}. Look at the units."));
-        if (density.Value < 100) warnings.Add(Text($"A density of {density.Value:F0} kg/m3 is below any wood for a paddle. Look at the units."));
+            warnings.Add(string.Create(
+                CultureInfo.InvariantCulture,
+                $"A density of {density.Value:F0} kg/m3 is impossible: the cell wall itself has {wall:F0}. Look at the units."));
+        if (density.Value < 100) warnings.Add(string.Create(
+            CultureInfo.InvariantCulture,
+            $"A density of {density.Value:F0} kg/m3 is below any wood for a paddle. Look at the units."));
         if (modulus is { } m && m.StandardUncertainty > 0.10 * m.Value)
         {
-            warnings.Add(Text($"The modulus is known to {100 * m.StandardUncertainty / m.Value:F0} % only: a longer span, a heavier load or finer readings would help."));
+            warnings.Add(string.Create(
+                CultureInfo.InvariantCulture,
+                $"The modulus is known to {100 * m.StandardUncertainty / m.Value:F0} % only: a longer span, a heavier load or "
+                + $"finer readings would help."));
         }
 
         if (reading.Stiffness is SagReading sag)
@@ -83,12 +103,14 @@ internal static class BoardReadingChecks
             if (stress > 15) warnings.Add(Text($"The load stresses the board to {stress:F0} MPa: take a lighter one."));
             if (sag.SpanMm < 10 * reading.ThicknessMm)
                 warnings.Add("The span is under ten depths: shear and dents at the supports cloud the reading.");
-            if (reading.WidthMm > sag.SpanMm / 3) warnings.Add("The board is wide for its span: it bends as a plate, and comes out too stiff.");
+            if (reading.WidthMm > sag.SpanMm / 3)
+                warnings.Add("The board is wide for its span: it bends as a plate, and comes out too stiff.");
         }
 
         if (reading.Stiffness is TapReading && reading.LengthMm < 10 * reading.ThicknessMm)
             warnings.Add("The bar is under ten times as long as thick: the thick-bar correction is no longer exact.");
-        if (reading.MoisturePercent > 20) warnings.Add("Wood over 20 % moisture is not ready for a paddle; the values at 12 % are carried far.");
+        if (reading.MoisturePercent > 20)
+            warnings.Add("Wood over 20 % moisture is not ready for a paddle; the values at 12 % are carried far.");
         return warnings;
     }
 
@@ -96,7 +118,10 @@ internal static class BoardReadingChecks
     {
         if (Math.Abs(property.ZScore) > BoardTest.OddZ)
         {
-            warnings.Add(Text($"The {name} lies {Math.Abs(property.ZScore):F1} standard deviations {(property.ZScore > 0 ? "above" : "below")} the species' mean: {reason}."));
+            warnings.Add(string.Create(
+                CultureInfo.InvariantCulture,
+                $"The {name} lies {Math.Abs(property.ZScore):F1} standard deviations {(property.ZScore > 0 ? "above" : "below")} "
+                + $"the species' mean: {reason}."));
         }
     }
 

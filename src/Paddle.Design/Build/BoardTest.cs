@@ -80,7 +80,9 @@ public sealed record BoardTest(
     /// <summary>Density and modulus of a board with uncertainty, beside the species' published mean and spread.</summary>
     /// <param name="reading">The board as read.</param>
     /// <exception cref="ArgumentException">The species is not in the catalogue.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A reading is not above 0, the span is longer than the board, or the moisture outside 0 to 40 %.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// A reading is not above 0, the span is longer than the board, or the moisture lies outside 0 to 40 %.
+    /// </exception>
     public static BoardTest Evaluate(BoardReading reading)
     {
         ArgumentNullException.ThrowIfNull(reading);

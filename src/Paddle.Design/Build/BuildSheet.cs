@@ -64,6 +64,7 @@ public sealed record StageSheet(
 /// <param name="Finish">Varnish and oil.</param>
 /// <param name="WithFinish">Mass and balance with them on.</param>
 /// <param name="Tip">An optional reinforced tip of usual cloth.</param>
+/// <param name="Assumptions">What the figures rest on, with sources.</param>
 public sealed record BuildSheet(
     Blank Blank,
     IReadOnlyList<StageSheet> Stages,
@@ -74,7 +75,8 @@ public sealed record BuildSheet(
     IReadOnlyList<SandingStep> Sanding,
     FinishPlan Finish,
     Laden WithFinish,
-    TipReinforcement Tip)
+    TipReinforcement Tip,
+    IReadOnlyList<string> Assumptions)
 {
     /// <summary>Works the sheet out, step by step in the order of the work.</summary>
     /// <param name="report">The design.</param>
@@ -91,9 +93,10 @@ public sealed record BuildSheet(
         var fine = PaddleSolid.Shape(form, report.Sizes, report.Outline, StationGrid.Fine);
         var blank = Blank.For(
             report.Stations, WoodCatalogue.Find(wood.SpeciesId)?.IsSoftwood ?? false, options.Saw, options.BoardThicknessMm);
-        var solids = BuildStages.All.Select(stage => StageSolid.Of(fine, blank, stage, options.Saw)).ToArray();
+        var line = new OutlineLine(report.Outline);
+        var solids = BuildStages.All.Select(stage => StageSolid.Of(fine, line, blank, stage, options.Saw)).ToArray();
         var grid = StationGrid.Printed(form.Lengths, form.Blade.WidestAt, options.StationSpacingMm);
-        var stations = BuildStages.All.Select(stage => Stations(fine, blank, stage, options.Saw, grid)).ToArray();
+        var stations = BuildStages.All.Select(stage => Stations(fine, line, blank, stage, options.Saw, grid)).ToArray();
 
         var lines = ShaftLayout.For(stations[(int)BuildStage.ShaftEightSided], [.. Zones(grid)]);
         var gauge = SparGauge.For(lines.Max(line => Math.Max(line.WidthMm, line.ThicknessMm)));
@@ -117,7 +120,8 @@ public sealed record BuildSheet(
             SandingPlan.All,
             finish,
             laden,
-            TipReinforcement.For(fine, laden.MassG, laden.BalanceMm));
+            TipReinforcement.For(fine, laden.MassG, laden.BalanceMm),
+            BuildAssumptions.For(wood));
     }
 
     private static StageSheet Sheet(
@@ -155,9 +159,10 @@ public sealed record BuildSheet(
         : FormattableString.Invariant(
             $"{after}: the balance point should move {Math.Abs(move):F0} mm towards the {(move > 0 ? "tip" : "grip")}.");
 
-    private static StageStation[] Stations(PaddleSolid fine, Blank blank, BuildStage stage, OutlineSaw saw, StationGrid grid)
+    private static StageStation[] Stations(
+        PaddleSolid fine, OutlineLine line, Blank blank, BuildStage stage, OutlineSaw saw, StationGrid grid)
     {
-        var shape = new StageShape(fine, blank, stage, StageAllowance.After(stage, saw));
+        var shape = new StageShape(fine, line, blank, stage, StageAllowance.After(stage, saw));
         var stations = new StageStation[grid.Patterns.Length];
         for (var i = 0; i < stations.Length; i++)
         {

@@ -47,7 +47,7 @@ internal sealed class FinishedForecast
     /// <summary>Mass (g) and first moment (g·mm) of the finished paddle for unknowns θ, finish included where it counts.</summary>
     internal (double MassG, double First) Sum(double[] theta)
     {
-        var left = CorrectionZones.All.Select((zone, z) => LeftMm(zone, theta[StageEstimate.Unknowns - CorrectionZones.All.Count + z])).ToArray();
+        double[] left = [.. CorrectionZones.All.Select(zone => LeftMm(zone, theta[StageEstimate.FirstZone + (int)zone]))];
         double mass = finishG, first = finishFirst;
         for (var i = 0; i < finished.Nodes.Count; i++)
         {

@@ -34,7 +34,7 @@ internal static class LeastCostProgram
 
         for (var pass = 0; pass < 100 * (n + m); pass++)
         {
-            var row = MostBroken(tableau, m, n);
+            var row = Broken(tableau, m, n, theFirst: pass > 20 * (n + m));
             if (row < 0) return Read(tableau, basic, n, m);
             var column = Entering(tableau, price, row, n);
             if (column < 0) return null;
@@ -45,13 +45,16 @@ internal static class LeastCostProgram
         throw new InvalidOperationException("The linear program did not come to an end.");
     }
 
-    private static int MostBroken(double[,] tableau, int m, int n)
+    // The row broken worst mends fastest; the first one cannot cycle, should that ever go on for long (Bland's rule).
+    private static int Broken(double[,] tableau, int m, int n, bool theFirst)
     {
         var worst = -1;
         var depth = -Tiny;
         for (var i = 0; i < m; i++)
         {
-            if (tableau[i, n] < depth) (worst, depth) = (i, tableau[i, n]);
+            if (tableau[i, n] >= depth) continue;
+            (worst, depth) = (i, tableau[i, n]);
+            if (theFirst) break;
         }
 
         return worst;

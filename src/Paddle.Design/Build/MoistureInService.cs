@@ -32,7 +32,12 @@ public sealed record SizeChange(string Id, double BuiltMm, double FlatSawnMm, do
 /// <param name="Service">Mass and balance of bare wood in use.</param>
 /// <param name="Notes">What it means.</param>
 public sealed record MoistureInService(
-    double BuiltPercent, double UsedPercent, double BladePercent, IReadOnlyList<SizeChange> Sizes, Laden Service, IReadOnlyList<string> Notes)
+    double BuiltPercent,
+    double UsedPercent,
+    double BladePercent,
+    IReadOnlyList<SizeChange> Sizes,
+    Laden Service,
+    IReadOnlyList<string> Notes)
 {
     /// <summary>Moisture that wood comes to in a climate: <see cref="EquilibriumMoisture"/>.</summary>
     /// <param name="temperatureC">Air, degrees C.</param>
@@ -41,7 +46,7 @@ public sealed record MoistureInService(
         EquilibriumMoisture.Percent(temperatureC, relativeHumidityPercent);
 
     /// <summary>Works out sizes, mass and balance in use.</summary>
-    /// <param name="report">The design; its mass is taken to hold at its own moisture.</param>
+    /// <param name="report">The design; its density holds at its own moisture.</param>
     /// <param name="builtPercent">Moisture when it was shaped to size, percent, 0 to 40.</param>
     /// <param name="usedPercent">Moisture in use, percent, 0 to 40.</param>
     /// <param name="bladePercent">Moisture of the blade in use where it is wetter, percent; null for the same.</param>
@@ -78,7 +83,7 @@ public sealed record MoistureInService(
                 Thickness("shaft.thicknessMm", sizes.ShaftThicknessMm, usedPercent),
                 Thickness("grip.thicknessMm", sizes.GripThicknessMm, usedPercent),
             ],
-            InUse(report, wood.MoisturePercent, usedPercent, blade),
+            InUse(report, AsBuiltKgM3(species, wood, builtPercent), builtPercent, usedPercent, blade),
             Advice(builtPercent, usedPercent, blade));
     }
 
@@ -89,16 +94,20 @@ public sealed record MoistureInService(
         return isWidth ? new(id, mm, tangential, radial) : new(id, mm, radial, tangential);
     }
 
-    private static Laden InUse(DesignReport report, double designPercent, double hand, double blade)
+    // Shaped to the designed sizes at another moisture than the design's, the same wood is a little denser or lighter.
+    private static double AsBuiltKgM3(WoodSpecies species, WoodInUse wood, double builtPercent) =>
+        wood.DensityKgM3 * WoodDensity.KgM3(species, builtPercent) / WoodDensity.KgM3(species, wood.MoisturePercent);
+
+    private static Laden InUse(DesignReport report, double builtKgM3, double builtPercent, double hand, double blade)
     {
         var fine = Solid.PaddleSolid.Shape(
             report.Specification.Form, report.Sizes, report.Outline, Solid.StationGrid.Fine);
-        var density = report.Specification.Wood.DensityKgM3 * 1e-6;
+        var density = builtKgM3 * 1e-6;
         double mass = 0, first = 0;
         for (var i = 0; i < fine.Count; i++)
         {
             var percent = fine.Grid.Patterns[i].Segment.Zone == Solid.Zone.Blade ? blade : hand;
-            var grams = fine.WeightMm(i) * fine.Area[i] * density * (100 + percent) / (100 + designPercent); // theory M16
+            var grams = fine.WeightMm(i) * fine.Area[i] * density * (100 + percent) / (100 + builtPercent); // theory M16
             mass += grams;
             first += grams * fine.Form.AlongShaftMm(fine.X[i]);
         }

@@ -7,7 +7,8 @@ namespace Paddle.Design.Build;
 /// </remarks>
 internal static class Propagation
 {
-    internal static double StandardUncertainty(Func<double[], double> f, IReadOnlyList<double> readings, IReadOnlyList<double> uncertainties)
+    internal static double StandardUncertainty(
+        Func<double[], double> f, IReadOnlyList<double> readings, IReadOnlyList<double> uncertainties)
     {
         var square = 0.0;
         for (var i = 0; i < readings.Count; i++)

@@ -13,7 +13,7 @@ namespace Paddle.Design.Build;
 /// </remarks>
 internal static class RemovalLimits
 {
-    /// <summary>Most that one correction takes off a zone, mm of full thickness; beyond it the paddle is another design. Own choice.</summary>
+    /// <summary>Most that one correction takes off a zone, mm of full thickness; beyond it, it is another design. Own choice.</summary>
     internal const double MostMm = 4;
 
     private const int Halvings = 30;
@@ -113,7 +113,7 @@ internal static class RemovalLimits
 
         if (i < solid.Grid.FirstBladePlace) return true;
         var slenderness = section.HalfWidthMm / section.HalfThicknessMm;
-        return 0.75 * pressure.StrokePressureMPa(solid.X[i], loads.EdgePressN, StrokePivots.HardMm) * slenderness * slenderness * safetyFactor
-            <= wood.CrossGrainStrengthMPa;
+        var strip = 0.75 * pressure.StrokePressureMPa(solid.X[i], loads.EdgePressN, StrokePivots.HardMm) * slenderness * slenderness;
+        return strip * safetyFactor <= wood.CrossGrainStrengthMPa;
     }
 }

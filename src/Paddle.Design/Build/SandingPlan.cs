@@ -17,7 +17,13 @@ public static class SandingPlan
     /// </summary>
     public static IReadOnlyDictionary<int, double> NextRemovesMm { get; } = new Dictionary<int, double>
     {
-        [60] = 0.38, [80] = 0.20, [100] = 0.15, [120] = 0.10, [150] = 0.05, [180] = 0.025, [220] = 0.013,
+        [60] = 0.38,
+        [80] = 0.20,
+        [100] = 0.15,
+        [120] = 0.10,
+        [150] = 0.05,
+        [180] = 0.025,
+        [220] = 0.013,
     };
 
     /// <summary>The plan.</summary>

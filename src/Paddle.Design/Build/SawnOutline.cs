@@ -24,11 +24,12 @@ public static class SawnOutline
             outline.HalfBreadthMm(centre)
             + Math.Sqrt(Math.Max(0, allowanceMm * allowanceMm - (xMm - centre) * (xMm - centre)));
 
-        // Golden-section search: over so short a stretch the line bends one way, so there is one highest reach.
+        // Golden-section search: over so short a stretch the line bends one way, so there is one highest reach; a ten-thousandth
+        // of a millimetre in place is far less in height, which is level there.
         const double Golden = 0.6180339887498949;
         double a = high - Golden * (high - low), b = low + Golden * (high - low);
         double atA = Reach(a), atB = Reach(b);
-        for (var pass = 0; pass < 40 && high - low > 1e-7; pass++)
+        for (var pass = 0; pass < 40 && high - low > 1e-4; pass++)
         {
             if (atA < atB)
             {

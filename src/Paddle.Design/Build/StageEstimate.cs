@@ -16,7 +16,7 @@ internal sealed class StageEstimate
 {
     private const int Density = 0;
     private const int Change = 1;
-    private const int FirstZone = 2;
+    internal const int FirstZone = 2;
     private const int Passes = 6;
 
     private readonly DesignReport report;
@@ -69,7 +69,7 @@ internal sealed class StageEstimate
     {
         var estimate = new StageEstimate(report, stage);
         var readings = reading.Readings ?? [];
-        var shape = new StageShape(fine, stage.Blank, reading.Stage, StageAllowance.After(reading.Stage, saw));
+        var shape = new StageShape(fine, new(report.Outline), stage.Blank, reading.Stage, StageAllowance.After(reading.Stage, saw));
         var planned = readings.Select(r => shape.At(PatternAt(fine.Form, r.XMm), r.XMm).ThicknessMm).ToArray();
         var readShares = readings.Select(r => CorrectionZones.Shares(PatternAt(fine.Form, r.XMm))).ToArray();
         var prior = Prior(report, reading.Stage, saw);

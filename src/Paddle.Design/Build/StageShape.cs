@@ -23,16 +23,16 @@ internal sealed class StageShape
 {
     private readonly PaddleForm form;
     private readonly PaddleSizes sizes;
-    private readonly Outline.HalfBreadthCurve outline;
+    private readonly OutlineLine line;
     private readonly SpineSlopes slopes;
     private readonly double hollowMm;
     private readonly StageAllowance allowance;
     private readonly Blank blank;
     private readonly BuildStage stage;
 
-    internal StageShape(PaddleSolid solid, Blank blank, BuildStage stage, StageAllowance allowance)
+    internal StageShape(PaddleSolid solid, OutlineLine line, Blank blank, BuildStage stage, StageAllowance allowance)
     {
-        (form, sizes, outline) = (solid.Form, solid.Sizes, solid.Outline);
+        (form, sizes, this.line) = (solid.Form, solid.Sizes, line);
         slopes = SpineSlopes.Of(sizes);
         hollowMm = form.Grip.HollowedFaces * form.Grip.HollowDepthMm;
         (this.blank, this.stage, this.allowance) = (blank, stage, allowance);
@@ -52,7 +52,7 @@ internal sealed class StageShape
         };
     }
 
-    private double Line(double xMm, double allowanceMm) => SawnOutline.HalfBreadthMm(outline, xMm, allowanceMm);
+    private double Line(double xMm, double allowanceMm) => line.HalfBreadthMm(xMm, allowanceMm);
 
     private StageSection ShaftAt(double xMm, double c) =>
         Rectangle(

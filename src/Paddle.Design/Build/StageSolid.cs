@@ -52,8 +52,13 @@ public sealed class StageSolid
     {
         ArgumentNullException.ThrowIfNull(finished);
         ArgumentNullException.ThrowIfNull(blank);
+        return Of(finished, new(finished.Outline), blank, stage, saw);
+    }
+
+    internal static StageSolid Of(PaddleSolid finished, OutlineLine line, Blank blank, BuildStage stage, OutlineSaw saw)
+    {
         var allowance = StageAllowance.After(stage, saw);
-        var shape = new StageShape(finished, blank, stage, allowance);
+        var shape = new StageShape(finished, line, blank, stage, allowance);
         var top = StationPattern.At(Segment.All[0], 0);
         var tip = StationPattern.At(Segment.All[^1], 1);
         var length = finished.Form.Places.OverallMm;

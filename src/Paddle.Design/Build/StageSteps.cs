@@ -1,3 +1,4 @@
+using System.Globalization;
 using Paddle.Design.Outline;
 
 namespace Paddle.Design.Build;
@@ -32,7 +33,10 @@ internal static class StageSteps
         BuildStage.EdgeLined =>
         [
             "Run a centre line right round the edge.",
-            Invariant($"Mark the edge thickness {facts.EdgeMm:F1} mm, half on each side of it, and round the tip {facts.TipMm:F1} mm at its middle."),
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"Mark the edge thickness {facts.EdgeMm:F1} mm, half on each side of it, and round the tip {facts.TipMm:F1} mm at "
+                + $"its middle."),
             "Draw the shaft's run-out on both faces: full thickness down to the throat, gone a quarter of the way down the blade.",
         ],
         BuildStage.BladeRoughed =>
@@ -50,14 +54,22 @@ internal static class StageSteps
             "Plane the shaft square, to its stations' width and thickness with 0.5 mm left on each face.",
             "Scribe the eight-side lines as tabled at each station, on the faces and on the sides: on an oval shaft the two differ, and the "
                 + "corner facet is not at 45 degrees.",
-            Invariant($"A spar gauge with {facts.Gauge.BetweenFencesMm:F0} mm between its fences has its points {facts.Gauge.FirstPointMm:F2} mm from each fence ({facts.Gauge.BetweenPointsMm:F2} mm apart)."),
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"A spar gauge with {facts.Gauge.BetweenFencesMm:F0} mm between its fences has its points "
+                + $"{facts.Gauge.FirstPointMm:F2} mm from each fence ({facts.Gauge.BetweenPointsMm:F2} mm apart)."),
             "A round-over bit may do the corners where the shaft is straight: stop it 50-80 mm short of the throat and of the grip.",
         ],
-        BuildStage.ShaftSixteenSided => ["Scribe the sixteen-side lines about a quarter in from each corner, as tabled; take every corner off evenly."],
-        BuildStage.ShaftRounded => ["Pencil the facets; the round is right when no pencil and no flat is left. Fair the throat into the blade by eye and thumb."],
+        BuildStage.ShaftSixteenSided =>
+            ["Scribe the sixteen-side lines about a quarter in from each corner, as tabled; take every corner off evenly."],
+        BuildStage.ShaftRounded =>
+            ["Pencil the facets; the round is right when no pencil and no flat is left. Fair the throat into the blade by eye and thumb."],
         BuildStage.GripCut =>
         [
-            Invariant($"Saw a kerf across {(facts.Kerf.Faces == 2 ? "each face" : "the hollowed face")} {facts.Kerf.PlaceMm:F0} mm from the top, {facts.Kerf.DepthMm:F1} mm deep, and stop: {facts.Kerf.LeftMm:F1} mm of wood stays."),
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"Saw a kerf across {(facts.Kerf.Faces == 2 ? "each face" : "the hollowed face")} {facts.Kerf.PlaceMm:F0} mm from "
+                + $"the top, {facts.Kerf.DepthMm:F1} mm deep, and stop: {facts.Kerf.LeftMm:F1} mm of wood stays."),
             "Pare down to the kerf from both sides with chisel and half-round rasp, then fair into the shaft. The kerf's floor is the depth gauge.",
             facts.GripFaces == GripFaces.OneSided
                 ? "Only one face is hollowed: mark it, and keep the other full."
@@ -90,7 +102,8 @@ internal static class StageSteps
         ],
         BuildStage.ShaftEightSided => ["Caliper across the flats, on faces and sides, at the shaft's stations.", "Weigh; balance."],
         BuildStage.ShaftSixteenSided or BuildStage.ShaftRounded => ["Caliper across four pairs of facets at each station.", "Weigh; balance."],
-        BuildStage.GripCut => ["Caliper at the grip's stations; try it in the hand, with the glove you wear.", "Weigh; balance: the last check before the fine tools."],
+        BuildStage.GripCut =>
+            ["Caliper at the grip's stations; try it in the hand, with the glove you wear.", "Weigh; balance: the last check before the fine tools."],
         _ => ["Weigh to 1 g; balance to 2 mm: mark the balance point on tape, turn the paddle over and mark again, take the middle."],
     };
 
@@ -106,7 +119,10 @@ internal static class StageSteps
         BuildStage.ShaftRounded => "The caliper reads alike all round within 0.3 mm (on an oval: across opposite facets).",
         BuildStage.GripCut => "The kerfs have just vanished, and the grip reads the tabled thickness (0.3 mm on each face to come).",
         BuildStage.Sanded => "No scratch is left across the grain; mass within the band.",
-        _ => Invariant($"Mass and balance are in the band: {facts.AimMm:F0} mm from the top is the aim, {facts.ToleranceMm:F0} mm either way."),
+        _ => string.Create(
+            CultureInfo.InvariantCulture,
+            $"Mass and balance are in the band: {facts.AimMm:F0} mm from the top is the aim, {facts.ToleranceMm:F0} mm either "
+            + $"way."),
     };
 
     private static string Invariant(FormattableString text) => FormattableString.Invariant(text);

@@ -20,6 +20,6 @@ public static class GripProfile
     /// <summary>Share of the grip's own thickness; the rest is the upper shaft's.</summary>
     public static double CrestShare(double gamma) => 1 - Smooth.Step((gamma - CrestEnd) / (1 - CrestEnd));
 
-    /// <summary>Share of the hollow's depth: full a little past the middle, none at the crest and at the shaft.</summary>
-    public static double HollowShare(double gamma) => Smooth.Step((gamma - 0.20) / 0.35) * (1 - Smooth.Step((gamma - 0.60) / 0.36));
+    /// <summary>Share of the hollow's depth: none on the crest, full from 0.60 to 0.64, none again at the shaft.</summary>
+    public static double HollowShare(double gamma) => Smooth.Step((gamma - CrestEnd) / 0.24) * (1 - Smooth.Step((gamma - 0.64) / 0.32));
 }

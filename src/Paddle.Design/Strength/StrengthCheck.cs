@@ -28,11 +28,15 @@ public sealed record StrengthCheck(IReadOnlyList<CaseResult> Cases, double Buckl
             BendingMoments.Fill(solid, pressure, loads, loadCase, buckling, moments);
             var thrust = loadCase == LoadCase.PushOff ? loads.PushOffAxialN : 0;
             double worst = 0, at = 0;
+
+            // A thrust spreads over the section within about one thickness of where it enters (Saint-Venant).
+            var thrustSpreadMm = solid.Form.Places.OverallMm - solid.Sizes.TipThicknessMm;
             for (var i = 0; i < count; i++)
             {
                 // Both ends close to nothing; so does the moment there, faster.
                 if (solid.Area[i] <= 1e-9 || moments[i] <= 0) continue;
-                var stress = moments[i] * solid.HalfThickness[i] / solid.FlatSecondMoment[i] + thrust / solid.Area[i];
+                var push = solid.X[i] <= thrustSpreadMm ? thrust / solid.Area[i] : 0;
+                var stress = moments[i] * solid.HalfThickness[i] / solid.FlatSecondMoment[i] + push;
                 if (stress > worst) (worst, at) = (stress, solid.X[i]);
             }
 

@@ -15,6 +15,7 @@ namespace Paddle.Drawings.Files;
 internal sealed class TemplatesPdf : IDesignFile
 {
     private const double Margin = TilePlan.MarginMm;
+    private const double CutMarkMm = 6;
 
     public string FileName => "templates.pdf";
 
@@ -35,14 +36,35 @@ internal sealed class TemplatesPdf : IDesignFile
         // The library closes what it saves to and needs to seek; the caller's stream may do neither.
         using var bytes = new MemoryStream();
         document.Save(bytes, closeStream: false);
-        bytes.Position = 0;
-        bytes.CopyTo(output);
+        var written = bytes.GetBuffer().AsSpan(0, (int)bytes.Length);
+        FixIdentifiers(written);
+        output.Write(written);
+    }
+
+    // The library's metadata name the document by two random numbers. They are set to nothing, in place, so that no offset moves.
+    private static void FixIdentifiers(Span<byte> pdf)
+    {
+        var mark = "ID>uuid:"u8;
+        const int Digits = 36;
+        for (var from = 0; ;)
+        {
+            var at = pdf[from..].IndexOf(mark);
+            if (at < 0) return;
+            from += at + mark.Length;
+            foreach (ref var digit in pdf.Slice(from, Digits))
+            {
+                if (digit != (byte)'-') digit = (byte)'0';
+            }
+        }
     }
 
     private static PdfDocument NewDocument(DrawingContext context)
     {
         var document = new PdfDocument();
-        document.Info.Title = $"{Lettering.Safe(context.Label)}: templates at true scale";
+
+        // The library copies the title into XML as it stands, so the three signs that XML would read must not be in it.
+        var label = Lettering.Safe(context.Label).Replace('<', '(').Replace('>', ')').Replace('&', '+');
+        document.Info.Title = $"{label}: templates at true scale";
         document.Info.Creator = $"Paddle engine {context.EngineVersion}";
         document.ViewerPreferences.Elements.SetName("/PrintScaling", "/None");
 
@@ -65,9 +87,11 @@ internal sealed class TemplatesPdf : IDesignFile
     {
         var half = HalfTemplateView.Draw(report, context);
         var sections = SectionCards.OneSheet(report, context, half.WidthMm);
-        using var page = NewPage(document, half.WidthMm, half.HeightMm + sections.HeightMm, "Half template and sections");
-        PdfPainter.Paint(page, half, 0, 0);
-        PdfPainter.Paint(page, sections, 0, half.HeightMm);
+        AddPage(document, half.WidthMm, half.HeightMm + sections.HeightMm, "Half template and sections", ink =>
+        {
+            ink.Paint(half, 0, 0);
+            ink.Paint(sections, 0, half.HeightMm);
+        });
     }
 
     private static void AddTiles(PdfDocument document, DesignReport report, DrawingContext context)
@@ -78,62 +102,69 @@ internal sealed class TemplatesPdf : IDesignFile
         var cards = SectionCards.Pages(report, context, longMm - 2 * Margin, shortMm - 2 * Margin - TilePlan.LabelMm);
         var count = 1 + plan.Columns * plan.Rows + cards.Count;
 
-        using (var page = NewPage(document, longMm, shortMm, "Tile map and scale check"))
+        AddPage(document, longMm, shortMm, "Tile map and scale check", ink =>
         {
-            PdfPainter.Paint(page, TileMapView.Draw(report, context, half, plan, longMm, shortMm), 0, 0);
-            Label(page, context, longMm, shortMm, 1, count, "tile map and scale check");
-        }
+            ink.Paint(TileMapView.Draw(report, context, half, plan, longMm, shortMm), 0, 0);
+            Label(ink, context, longMm, shortMm, 1, count, "tile map and scale check");
+        });
 
         var number = 1;
         for (var row = 0; row < plan.Rows; row++)
         {
             for (var column = 0; column < plan.Columns; column++)
             {
-                var name = TileMapView.TileName(plan, row, column);
-                using var page = NewPage(document, plan.PageWidthMm, plan.PageHeightMm, $"Half template, tile {name}");
-                PaintTile(page, half, plan, row, column, HalfTemplateView.CentreY(report));
-                Label(page, context, plan.PageWidthMm, plan.PageHeightMm, ++number, count, $"half template, tile {name} of {plan.Columns * plan.Rows}");
+                var (name, tileRow, tileColumn) = (TileMapView.TileName(plan, row, column), row, column);
+                number++;
+                AddPage(document, plan.PageWidthMm, plan.PageHeightMm, $"Half template, tile {name}", ink =>
+                {
+                    PaintTile(ink, half, plan, tileRow, tileColumn, HalfTemplateView.CentreY(report));
+                    Label(
+                        ink, context, plan.PageWidthMm, plan.PageHeightMm, number, count,
+                        $"half template, tile {name} of {plan.Columns * plan.Rows}");
+                });
             }
         }
 
         foreach (var card in cards)
         {
-            using var page = NewPage(document, longMm, shortMm, $"Sections, page {number + 1}");
-            PdfPainter.Paint(page, card, Margin, Margin);
-            Label(page, context, longMm, shortMm, ++number, count, "sections at true scale; cut out, halve on the middle line");
+            number++;
+            AddPage(document, longMm, shortMm, $"Sections, page {number}", ink =>
+            {
+                ink.Paint(card, Margin, Margin);
+                Label(ink, context, longMm, shortMm, number, count, "sections at true scale; cut out, halve on the middle line");
+            });
         }
     }
 
-    private static XGraphics NewPage(PdfDocument document, double widthMm, double heightMm, string bookmark)
+    private static void AddPage(PdfDocument document, double widthMm, double heightMm, string bookmark, Action<PdfInk> paint)
     {
         var page = document.AddPage();
         page.Width = XUnit.FromMillimeter(widthMm);
         page.Height = XUnit.FromMillimeter(heightMm);
         document.Outlines.Add(bookmark, page);
-        return XGraphics.FromPdfPage(page, XGraphicsUnit.Millimeter);
+        var ink = new PdfInk(heightMm);
+        paint(ink);
+        page.Contents.AppendContent().CreateStream(ink.ToBytes()).Zip();
     }
 
-    private static void PaintTile(XGraphics page, Sheet sheet, TilePlan plan, int row, int column, double centreY)
+    private static void PaintTile(PdfInk ink, Sheet sheet, TilePlan plan, int row, int column, double centreY)
     {
         double left = column * plan.StepX, top = row * plan.StepY;
-        var window = new XRect(Margin, Margin, plan.TileWidthMm, plan.TileHeightMm);
-        page.Save();
-        page.IntersectClip(window);
-        PdfPainter.Paint(page, sheet, Margin - left, Margin - top);
-        page.Restore();
-        PdfPainter.Paint(page, TileMapView.Registers(plan, row, column, centreY), Margin, Margin);
+        var window = new Window(Margin, Margin, Margin + plan.TileWidthMm, Margin + plan.TileHeightMm);
+        ink.PaintWindow(sheet, Margin - left, Margin - top, window);
+        ink.Paint(TileMapView.Registers(plan, row, column, centreY), Margin, Margin);
     }
 
-    private static void Label(XGraphics page, DrawingContext context, double width, double height, int number, int count, string what)
+    private static void Label(PdfInk ink, DrawingContext context, double width, double height, int number, int count, string what)
     {
         var sketch = new Sketch();
         var y = height - Margin - 1;
         var place = string.Create(CultureInfo.InvariantCulture, $"Page {number} of {count}: {what}");
-        sketch.Text(place, Margin, y, Lettering.Note);
+        sketch.Text(place, Margin + CutMarkMm, y, Lettering.Note);
         var owner = $"{Lettering.Safe(context.Label)} · print at 100 % · engine {context.EngineVersion}";
-        var room = width - 2 * Margin - StrokeAlphabet.WidthMm(place, Lettering.Note) - 10;
+        var room = width - 2 * (Margin + CutMarkMm) - StrokeAlphabet.WidthMm(place, Lettering.Note) - 10;
         var wide = StrokeAlphabet.WidthMm(owner, Lettering.Small);
-        sketch.Text(owner, width - Margin, y, wide <= room ? Lettering.Small : Lettering.Small * room / wide, Anchor.End);
-        PdfPainter.Paint(page, sketch.Finish("label", "", "", width, height), 0, 0);
+        sketch.Text(owner, width - Margin - CutMarkMm, y, wide <= room ? Lettering.Small : Lettering.Small * room / wide, Anchor.End);
+        ink.Paint(sketch.Finish("label", "", "", width, height), 0, 0);
     }
 }

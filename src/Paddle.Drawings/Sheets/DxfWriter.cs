@@ -50,18 +50,29 @@ internal static class DxfWriter
     /// <summary>Name of a layer in the drawing.</summary>
     public static string NameOf(Layer layer) => Array.Find(Layers, entry => entry.Layer == layer).Name;
 
-    /// <summary>Text of one line in plain ASCII; other characters as the escape \U+XXXX that CAD programs read.</summary>
+    /// <summary>Text of one line in plain ASCII: drafting signs by their usual stand-ins, others as the escape \U+XXXX that CAD programs read.</summary>
     public static string Ascii(string text)
     {
         var ascii = new StringBuilder(text.Length);
         foreach (var character in Lettering.Safe(text))
         {
             if (character is >= ' ' and <= '~') ascii.Append(character);
-            else ascii.Append(CultureInfo.InvariantCulture, $"\\U+{(int)character:X4}");
+            else ascii.Append(StandIn(character));
         }
 
         return ascii.ToString();
     }
+
+    private static string StandIn(char character) => character switch
+    {
+        '·' or '–' => "-",
+        '×' => "x",
+        '…' => "...",
+        '°' => "%%d",
+        '²' => "2",
+        '³' => "3",
+        _ => string.Create(CultureInfo.InvariantCulture, $"\\U+{(int)character:X4}"),
+    };
 
     private static void WriteHeader(Groups dxf, IReadOnlyList<Point> points)
     {

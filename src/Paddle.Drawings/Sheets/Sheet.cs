@@ -40,7 +40,11 @@ internal sealed record PathItem(SheetPath Path, LineKind Line, Layer Layer, Fill
 /// <summary>A line of lettering; its height is that of a capital.</summary>
 internal sealed record TextItem(
     string Text, Point At, double HeightMm, Anchor Anchor, Layer Layer, double TurnDegrees = 0, bool Strong = false, string? Css = null)
-    : SheetItem(Layer);
+    : SheetItem(Layer)
+{
+    /// <summary>Whether lines under it are kept clear of it: names of marks stand where lines run.</summary>
+    public bool HasHalo => Layer == Layer.Marks && Css is null;
+}
 
 /// <summary>A finished sheet, mm, ready for any writer; its name keeps the ids of two drawings on one page apart.</summary>
 internal sealed record Sheet(string Name, string Title, string Description, double WidthMm, double HeightMm, IReadOnlyList<SheetItem> Items);

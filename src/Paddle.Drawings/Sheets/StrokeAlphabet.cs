@@ -148,7 +148,28 @@ internal static class StrokeAlphabet
         [0x30A] = "o -1.1,8.2 -1.1,10.4 1.1,10.4 1.1,8.2",
         [0x30B] = "l 0.4,10.2 -0.9,8.4|l 2,10.2 0.7,8.4",
         [0x30C] = "l -1.6,10.2 0,8.4 1.6,10.2",
+        [0x327] = "s 0,0 0.9,-1 0.9,-2.8 -1.2,-2.4",
+        [0x328] = "s 1,0 -0.6,-1.6 0.2,-2.8 1.8,-2.4",
     }.ToFrozenDictionary();
+
+    // Letters with their accents apart, pairwise: the platform's own decomposition is not there without its culture data.
+    private static readonly FrozenDictionary<int, string> Apart = new Dictionary<char, string>
+    {
+        ['\u0300'] = "ÀAàaÈEèeÌIìıÒOòoÙUùuǸNǹnẀWẁw",
+        ['\u0301'] = "ÁAáaÉEéeÍIíıÓOóoÚUúuÝYýyĆCćcŃNńnŚSśsŹZźzŔRŕrĹLĺl",
+        ['\u0302'] = "ÂAâaÊEêeÎIîıÔOôoÛUûuĈCĉcĜGĝgĤHĥhĴJĵjŜSŝsŴWŵwŶYŷy",
+        ['\u0303'] = "ÃAãaÑNñnÕOõoĨIĩıŨUũu",
+        ['\u0304'] = "ĀAāaĒEēeĪIīıŌOōoŪUūu",
+        ['\u0306'] = "ĂAăaĞGğgŬUŭu",
+        ['\u0307'] = "ĊCċcĖEėeĠGġgİIŻZżz",
+        ['\u0308'] = "ÄAäaËEëeÏIïıÖOöoÜUüuŸYÿy",
+        ['\u030A'] = "ÅAåaŮUůu",
+        ['\u030B'] = "ŐOőoŰUűu",
+        ['\u030C'] = "ČCčcĎDďdĚEěeŇNňnŘRřrŠSšsŤTťtŽZžzǍAǎa",
+        ['\u0327'] = "ÇCçcĢGģgĶKķkĻLļlŅNņnŞSşsŢTţt",
+        ['\u0328'] = "ĄAąaĘEęeĮIįıŲUųu",
+    }.SelectMany(entry => entry.Value.Chunk(2).Select(pair => (Whole: (int)pair[0], Parts: $"{pair[1]}{entry.Key}")))
+        .ToFrozenDictionary(letter => letter.Whole, letter => letter.Parts);
 
     private static readonly Glyph Box = Parse("l 0,0 0,10 6,10 6,0 0,0");
 
@@ -189,7 +210,7 @@ internal static class StrokeAlphabet
         {
             if (letter is not null && Accents.TryGetValue(rune.Value, out var accent))
             {
-                letter = letter.With(Parse(accent), isCapital ? 3 : 0);
+                letter = letter.With(Parse(accent), isCapital && rune.Value < 0x327 ? 3 : 0);
                 continue;
             }
 
@@ -204,7 +225,12 @@ internal static class StrokeAlphabet
         if (letter is not null) yield return (letter, letter.Width + Between);
     }
 
-    private static string Decomposed(string text) => Lettering.Safe(text).Normalize(NormalizationForm.FormD);
+    private static string Decomposed(string text)
+    {
+        var apart = new StringBuilder(text.Length);
+        foreach (var rune in Lettering.Safe(text).EnumerateRunes()) apart.Append(Apart.GetValueOrDefault(rune.Value) ?? rune.ToString());
+        return apart.ToString();
+    }
 
     private static Glyph Parse(string strokes)
     {

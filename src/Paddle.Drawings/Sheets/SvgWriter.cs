@@ -14,7 +14,7 @@ internal static class SvgWriter
     /// <summary>The sheet as SVG text.</summary>
     /// <param name="sheet">The sheet.</param>
     /// <param name="style">A style sheet to put inside, or null; it must name no other resource.</param>
-    /// <param name="scalable">Leaves width and height to the page that shows the picture.</param>
+    /// <param name="scalable">For a picture that is not to scale: its size is given in plain units, and a page may show it in any.</param>
     public static string Write(Sheet sheet, string? style = null, bool scalable = false)
     {
         var text = new StringBuilder();
@@ -22,12 +22,9 @@ internal static class SvgWriter
         using (var xml = XmlWriter.Create(text, settings))
         {
             xml.WriteStartElement("svg", Svg);
-            if (!scalable)
-            {
-                xml.WriteAttributeString("width", Number(sheet.WidthMm) + "mm");
-                xml.WriteAttributeString("height", Number(sheet.HeightMm) + "mm");
-            }
-
+            var unit = scalable ? "" : "mm";
+            xml.WriteAttributeString("width", Number(sheet.WidthMm) + unit);
+            xml.WriteAttributeString("height", Number(sheet.HeightMm) + unit);
             xml.WriteAttributeString("viewBox", $"0 0 {Number(sheet.WidthMm)} {Number(sheet.HeightMm)}");
             xml.WriteAttributeString("role", "img");
             xml.WriteAttributeString("aria-labelledby", $"{sheet.Name}-title {sheet.Name}-desc");
@@ -109,8 +106,15 @@ internal static class SvgWriter
             return;
         }
 
-        xml.WriteAttributeString("class", ((TextItem)item).Css is { } own ? $"{css} text {own}" : $"{css} text");
+        var text = (TextItem)item;
+        xml.WriteAttributeString("class", text.Css is { } own ? $"{css} text {own}" : $"{css} text");
         xml.WriteAttributeString("fill", "#000");
+        if (!text.HasHalo) return;
+
+        // The name of a mark stands clear of the lines that it crosses.
+        xml.WriteAttributeString("stroke", "#fff");
+        xml.WriteAttributeString("stroke-width", "1.2");
+        xml.WriteAttributeString("paint-order", "stroke");
     }
 
     private static void WritePath(XmlWriter xml, PathItem item)

@@ -143,7 +143,7 @@ internal static class ElevationView
 
     private static void Note(Sketch sketch, Point at, int right, int down, string text)
     {
-        Point knee = new(at.X + 8 * right, at.Y + down * 12), end = new(knee.X + 3 * right, knee.Y);
+        Point knee = new(at.X + 10 * right, at.Y + down * 20), end = new(knee.X + 3 * right, knee.Y);
         sketch.Path(SheetPath.Polyline([at, knee, end]), LineKind.Narrow, Layer.Marks);
         sketch.Path(SheetPath.Circle(at.X, at.Y, 0.6), LineKind.Fine, Layer.Marks, Fill.Ink);
         sketch.Text(text, end.X + right, end.Y + 1.3, Lettering.Note, right > 0 ? Anchor.Start : Anchor.End, Layer.Marks);

@@ -14,6 +14,10 @@ internal static class FacePaths
     {
         var steps = new List<PathStep>();
         AddForward(curve, x0, centre, steps);
+        var end = curve.Pieces[^1];
+
+        // A maker's own table may end in a breadth: the tip is then a straight edge across.
+        if (end.Y3 > 0) steps.Add(new(StepKind.Line, default, default, new(x0 + end.X3, centre + end.Y3)));
         for (var i = curve.Pieces.Length - 1; i >= 0; i--)
         {
             var piece = curve.Pieces[i];
@@ -33,6 +37,8 @@ internal static class FacePaths
     {
         var steps = new List<PathStep>();
         AddForward(curve, x0, centre, steps);
+        var end = curve.Pieces[^1];
+        if (end.Y3 > 0) steps.Add(new(StepKind.Line, default, default, new(x0 + end.X3, centre)));
         steps.Add(new(StepKind.Close, default, default, steps[0].End));
         return new(steps);
     }

@@ -106,7 +106,7 @@ internal static class HalfTemplateView
             var half = report.Outline.HalfBreadthMm(mark.XMm);
             sketch.Line(x, centre - half - 5, x, centre + 6, LineKind.Narrow, Layer.Marks);
             var text = mark.Text(units);
-            if (half > 40) sketch.Text(text, x + 2, centre - 8, Lettering.Figure, layer: Layer.Marks);
+            if (half > 40) sketch.Text(text, x + 2, centre - half - 3, Lettering.Figure, layer: Layer.Marks);
             else sketch.Text(text, x + 1.8, centre - half - 4, Lettering.Note, layer: Layer.Marks, turn: -90);
         }
 

@@ -93,7 +93,12 @@ internal static class OutlineView
     {
         var form = report.Specification.Form;
         var x = OriginX + form.Places.ThroatMm + form.Blade.WidestAt * form.Places.BladeMm;
-        sketch.Text(DrawnLength.Text(form.Blade.WidthMm, units) + " wide", x + 2, centre - form.Blade.HalfWidthMm / 2, Lettering.Figure, layer: Layer.Marks);
+
+        // Along the line, on the side where the next station is further off.
+        var step = StationPlan.StepMm(units);
+        var left = (x - OriginX) % step > step / 2;
+        sketch.Text(
+            DrawnLength.Text(form.Blade.WidthMm, units) + " wide", left ? x - 2 : x + 7, centre - 8, Lettering.Figure, layer: Layer.Marks, turn: -90);
         Dimension.Arrow(sketch, x, centre - form.Blade.HalfWidthMm, 0, 1);
         Dimension.Arrow(sketch, x, centre + form.Blade.HalfWidthMm, 0, -1);
     }

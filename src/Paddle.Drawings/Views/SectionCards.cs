@@ -13,7 +13,7 @@ internal static class SectionCards
     private const double Rim = 10;
     private const double CaptionMm = 34;
     private const double Gap = 8;
-    private const double LeastCellMm = 84;
+    private const double LeastCellMm = 80;
     private const string Use = "Cut out the heavy shape; halved on the middle line, the card gauges either face.";
 
     /// <summary>All cards on one sheet of the given width; without one, wide enough for two blade cards side by side.</summary>

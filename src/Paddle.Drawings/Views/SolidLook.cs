@@ -13,12 +13,14 @@ internal static class SolidLook
         return PaddleSolid.Shape(form, report.Sizes, report.Outline, StationGrid.Through(form.Lengths, xsMm));
     }
 
-    /// <summary>x (mm) where the grip's hollow is deepest.</summary>
+    /// <summary>x (mm) where the grip is thinnest, at the bottom of its hollow, to half a millimetre.</summary>
     public static double HollowMm(DesignReport report)
     {
-        // HollowShare rises until 0.55 of the grip and falls from 0.60: midway it is whole.
-        const double Deepest = 0.575;
-        return Deepest * report.Specification.Form.Places.GripEndMm;
+        const double StepMm = 0.5;
+        double from = GripProfile.CapEnd * report.Specification.Form.Places.GripEndMm, to = report.Specification.Form.Places.GripEndMm;
+        double[] places = [.. Enumerable.Range(0, (int)((to - from) / StepMm) + 1).Select(k => from + k * StepMm)];
+        var thickness = At(report, places).HalfThickness;
+        return places[Array.IndexOf(thickness, thickness.Min())];
     }
 
     /// <summary>x (mm) of the grip's widest place.</summary>

@@ -58,17 +58,18 @@ internal sealed class RealPaddle
         return (mass, first / mass);
     }
 
-    internal BalanceReading Read(StageSolid stage, IReadOnlyList<StageStation> plan, Random random)
+    internal BalanceReading Read(StageSolid stage, IReadOnlyList<StageStation> plan, Random random, IReadOnlyList<(Removal Cut, double Done)> cuts)
     {
-        var (mass, balance) = Weigh(stage, []);
+        var (mass, balance) = Weigh(stage, cuts);
         var form = report.Specification.Form;
         double[] at = [.. CaliperAt, .. CaliperOnBlade.Select(t => form.Places.ThroatMm + t * form.Places.BladeMm)];
         var readings = at.Select(x =>
         {
             var station = plan.MinBy(s => Math.Abs(s.XMm - x))!;
             var pattern = StageEstimate.PatternAt(form, station.XMm);
+            var cut = cuts.Sum(c => c.Done * c.Cut.ThicknessMm * CorrectionZones.Share(c.Cut.Zone, pattern));
             return new ThicknessReading(
-                station.XMm, station.ThicknessMm + FaceErrorMm(pattern, station.XMm) + 0.2 * Normal(random));
+                station.XMm, station.ThicknessMm + FaceErrorMm(pattern, station.XMm) - cut + 0.2 * Normal(random));
         });
         return new(stage.Stage, mass + Normal(random), balance + 2 * Normal(random), [.. readings]);
     }

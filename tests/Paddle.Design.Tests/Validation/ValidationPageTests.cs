@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using Paddle.Design.Tests.House;
 
 namespace Paddle.Design.Tests.Validation;
 
@@ -24,7 +25,7 @@ public class ValidationPageTests
     public void The_page_is_up_to_date()
     {
         var page = Render();
-        var path = Path.Combine(RepositoryRoot(), "docs", "validation.md");
+        var path = Path.Combine(Repository.Root, "docs", "validation.md");
         if (Environment.GetEnvironmentVariable("UPDATE_VALIDATION") == "1") File.WriteAllText(path, page);
         Assert.True(File.Exists(path) && File.ReadAllText(path) == page, $"docs/validation.md is not what the code computes. Look at it, then: {Update}");
     }
@@ -67,11 +68,4 @@ public class ValidationPageTests
         .ToString("0.##########", CultureInfo.InvariantCulture);
 
     private static string Apart(double percent) => Math.Abs(percent) < 0.005 ? "0.00" : percent.ToString("0.00", CultureInfo.InvariantCulture);
-
-    private static string RepositoryRoot()
-    {
-        var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "PaddleApi.sln"))) folder = folder.Parent;
-        return folder?.FullName ?? throw new InvalidOperationException("The tests must run inside the repository.");
-    }
 }

@@ -1,0 +1,31 @@
+namespace Paddle.Design.Build;
+
+/// <summary>Refuses readings and options that cannot be.</summary>
+internal static class BalanceReadingChecks
+{
+    internal static void Require(DesignReport report, BalanceReading reading, CorrectionOptions options)
+    {
+        Positive(reading.MassG, nameof(reading.MassG));
+        Positive(reading.BalanceMm, nameof(reading.BalanceMm));
+        Positive(reading.MassErrorG, nameof(reading.MassErrorG));
+        Positive(reading.BalanceErrorMm, nameof(reading.BalanceErrorMm));
+        Positive(reading.ThicknessErrorMm, nameof(reading.ThicknessErrorMm));
+        var overall = report.Specification.Form.Places.OverallMm;
+        if (reading.BalanceMm >= overall)
+            throw new ArgumentOutOfRangeException(nameof(reading), reading.BalanceMm, "The balance point must lie on the paddle.");
+        foreach (var thickness in reading.Readings ?? [])
+        {
+            Positive(thickness.ThicknessMm, nameof(thickness.ThicknessMm));
+            if (!(thickness.XMm >= 0 && thickness.XMm <= overall))
+                throw new ArgumentOutOfRangeException(nameof(reading), thickness.XMm, "A reading must lie on the paddle.");
+        }
+
+        if (!(options.Confidence is >= 0.5 and <= 0.99))
+            throw new ArgumentOutOfRangeException(nameof(options), options.Confidence, "Confidence must lie in 0.5 to 0.99.");
+    }
+
+    private static void Positive(double value, string name)
+    {
+        if (!(value > 0) || !double.IsFinite(value)) throw new ArgumentOutOfRangeException(name, value, "Must be above 0.");
+    }
+}

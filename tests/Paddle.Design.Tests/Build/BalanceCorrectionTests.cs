@@ -1,0 +1,234 @@
+using Paddle.Design.Balance;
+using Paddle.Design.Build;
+using Paddle.Design.Outline;
+using Paddle.Design.Solid;
+
+namespace Paddle.Design.Tests.Build;
+
+public class BalanceCorrectionTests
+{
+    private static readonly BuildSheet Sheet = BuildSheet.For(BuildSamples.Cherry);
+
+    public static TheoryData<BuildStage, double> Readings
+    {
+        get
+        {
+            var data = new TheoryData<BuildStage, double>();
+            foreach (var stage in (BuildStage[])[BuildStage.BladePlaned, BuildStage.GripCut, BuildStage.Sanded, BuildStage.Finished])
+            {
+                foreach (var off in (double[])[-12, -6, 0, 12, 28]) data.Add(stage, off);
+            }
+
+            return data;
+        }
+    }
+
+    [Fact]
+    public void Shares_of_the_zones_add_up_to_one_below_the_grip()
+    {
+        foreach (var pattern in StationGrid.Fine.Patterns)
+        {
+            var sum = CorrectionZones.All.Sum(zone => CorrectionZones.Share(zone, pattern));
+            if (pattern.Segment.Zone != Zone.Grip) Assert.Equal(1, sum, 12);
+            Assert.InRange(sum, 0, 1 + 1e-12);
+        }
+    }
+
+    [Theory]
+    [InlineData(0.93)]
+    [InlineData(1.0)]
+    [InlineData(1.11)]
+    public void As_predicted_but_for_density_it_finds_the_density_and_leaves_the_wood_alone(double ratio)
+    {
+        var stage = Sheet.Stages[(int)BuildStage.GripCut];
+        var result = BalanceCorrection.Solve(
+            BuildSamples.Cherry, new(BuildStage.GripCut, stage.MassG.Value * ratio, stage.BalanceMm.Value), new(Confidence: 0.5));
+        Assert.Equal(BuildSamples.Cherry.Specification.Wood.DensityKgM3 * ratio, result.Explanation.DensityKgM3, 0.5);
+        Assert.False(result.Explanation.UnevenNeeded);
+        Assert.Empty(result.Removals);
+        Assert.True(result.Achievable);
+        Assert.Equal(BuildSamples.Cherry.Mass.TotalG * ratio, result.Finished.MassG, 1.0);
+        Assert.Equal(BuildSamples.Cherry.Mass.CentreOfMassMm, result.Finished.BalanceMm, 0.2);
+    }
+
+    [Theory]
+    [MemberData(nameof(Readings))]
+    public void The_corrected_paddle_is_in_tolerance_and_no_weaker_than_asked(BuildStage stage, double off)
+    {
+        var report = BuildSamples.Cherry;
+        var sheet = Sheet.Stages[(int)stage];
+        var result = BalanceCorrection.Solve(report, new(stage, sheet.MassG.Value, sheet.BalanceMm.Value + off));
+        Assert.Equal(Math.Abs(off) > 4, result.Explanation.UnevenNeeded);
+        Assert.True(result.Corrected.ChanceInTolerance >= result.Finished.ChanceInTolerance - 1e-9);
+        Assert.True(result.Corrected.MinimumSafetyFactor >= report.Specification.Aims.MinimumSafetyFactor - 1e-6);
+        Assert.All(result.Removals, removal => Assert.True(removal.MassG > 0 && removal.ThicknessMm is > 0 and <= RemovalLimits.MostMm + 1e-9));
+        Assert.Equal(result.Finished.MassG - result.Removals.Sum(removal => removal.MassG), result.Corrected.MassG, 0.1);
+        if (result.Achievable) Assert.InRange(result.Corrected.BalanceMm - result.AimMm, -12 - 1e-6, 12 + 1e-6);
+        else Assert.NotNull(result.LeastBad);
+    }
+
+    [Fact]
+    public void What_the_cut_does_is_what_the_real_solid_weighs()
+    {
+        // Even wood as planned: the corrected figures must be those of the solid with the cut planed into it.
+        var report = BuildSamples.Cherry;
+        var sheet = Sheet.Stages[^1];
+        var result = BalanceCorrection.Solve(report, new(BuildStage.Finished, sheet.MassG.Value, sheet.BalanceMm.Value, BalanceErrorMm: 1));
+        Assert.NotEmpty(result.Removals);
+        var fine = PaddleSolid.Shape(report.Specification.Form, report.Sizes, report.Outline, StationGrid.Fine);
+        double[] cut =
+        [
+            .. fine.Grid.Patterns.ToArray().Select(
+                pattern => result.Removals.Sum(removal => removal.ThicknessMm * CorrectionZones.Share(removal.Zone, pattern))),
+        ];
+        var mass = MassProperties.Of(fine.Thinned(cut), report.Specification.Wood.DensityKgM3);
+        Assert.Equal(mass.TotalG, result.Corrected.MassG, 0.02);
+        Assert.Equal(mass.CentreOfMassMm, result.Corrected.BalanceMm, 0.05);
+    }
+
+    [Fact]
+    public void Thickness_readings_tell_thick_wood_from_dense_wood()
+    {
+        var report = BuildSamples.Cherry;
+        var stage = Sheet.Stages[(int)BuildStage.Sanded];
+        var fine = PaddleSolid.Shape(report.Specification.Form, report.Sizes, report.Outline, StationGrid.Fine);
+        var solid = StageSolid.Of(fine, Sheet.Blank, BuildStage.Sanded, OutlineSaw.BandSaw);
+
+        // The blade's lower third 0.5 mm thick: weighed, balanced and calipered.
+        var shares = solid.Nodes.Select(node => CorrectionZones.Share(CorrectionZone.BladeLower, node.Pattern)).ToArray();
+        double mass = 0, first = 0;
+        for (var i = 0; i < shares.Length; i++)
+        {
+            var node = solid.Nodes[i];
+            var grams = node.WeightMm * (node.Section.AreaMm2 + 0.5 * shares[i] * node.Section.AreaPerThickness)
+                * report.Specification.Wood.DensityKgM3 * 1e-6;
+            (mass, first) = (mass + grams, first + grams * node.AlongMm);
+        }
+
+        var readings = stage.Stations.Select(station => new ThicknessReading(
+            station.XMm,
+            station.ThicknessMm + 0.5 * CorrectionZones.Share(
+                CorrectionZone.BladeLower, StageEstimate.PatternAt(report.Specification.Form, station.XMm)))).ToArray();
+        var calipered = BalanceCorrection.Solve(report, new(BuildStage.Sanded, mass, first / mass, readings));
+        var blind = BalanceCorrection.Solve(report, new(BuildStage.Sanded, mass, first / mass));
+        Assert.Equal(0.5, calipered.Explanation.ThicknessErrorsMm[(int)CorrectionZone.BladeLower], 0.1);
+        Assert.True(Math.Abs(calipered.Explanation.EndToEndPercent) < Math.Abs(blind.Explanation.EndToEndPercent));
+        Assert.Equal(report.Specification.Wood.DensityKgM3, calipered.Explanation.DensityKgM3, 3.0);
+    }
+
+    [Theory]
+    [InlineData(-45)]
+    [InlineData(60)]
+    public void When_wood_would_have_to_be_added_it_says_so_with_the_least_bad_choices(double off)
+    {
+        var stage = Sheet.Stages[^1];
+        var result = BalanceCorrection.Solve(BuildSamples.Cherry, new(BuildStage.Finished, stage.MassG.Value, stage.BalanceMm.Value + off));
+        Assert.False(result.Achievable);
+        var choices = result.LeastBad!;
+        Assert.Equal(result.Corrected.BalanceMm - result.AimMm, choices.AcceptOffsetMm, 9);
+        Assert.Equal(choices.AcceptOffsetMm, choices.MoveLowerHandMm, 9);
+        Assert.Contains(result.Advice, text => text.Contains("added", StringComparison.Ordinal));
+
+        // The grams put at their place bring the balance to the aim: statics.
+        var places = BuildSamples.Cherry.Specification.Form.Places;
+        var (grams, at) = off < 0 ? (choices.AddAtTipG!.Value, places.OverallMm - 30) : (choices.AddAtGripG!.Value, places.TopHandMm);
+        var balance = (result.Corrected.MassG * result.Corrected.BalanceMm + grams * at) / (result.Corrected.MassG + grams);
+        Assert.Equal(result.AimMm, balance, 1e-6);
+    }
+
+    [Fact]
+    public void The_finish_still_to_come_can_be_counted()
+    {
+        var stage = Sheet.Stages[(int)BuildStage.Sanded];
+        var reading = new BalanceReading(BuildStage.Sanded, stage.MassG.Value, stage.BalanceMm.Value);
+        var bare = BalanceCorrection.Solve(BuildSamples.Cherry, reading, new(Confidence: 0.5));
+        var varnished = BalanceCorrection.Solve(BuildSamples.Cherry, reading, new(Confidence: 0.5, CountFinish: true));
+        Assert.Equal(Sheet.WithFinish.ShiftMm, varnished.Finished.BalanceMm - bare.Finished.BalanceMm, 0.1);
+        Assert.Equal(Sheet.WithFinish.MassG - BuildSamples.Cherry.Mass.TotalG, varnished.Finished.MassG - bare.Finished.MassG, 1e-6);
+    }
+
+    [Fact]
+    public void A_paddle_planed_too_thin_gets_no_weaker_and_is_spoken_of()
+    {
+        var stage = Sheet.Stages[(int)BuildStage.Sanded];
+        var readings = stage.Stations.Select(station => new ThicknessReading(station.XMm, Math.Max(1, station.ThicknessMm - 1))).ToArray();
+        var result = BalanceCorrection.Solve(
+            BuildSamples.Cherry, new(BuildStage.Sanded, stage.MassG.Value * 0.95, stage.BalanceMm.Value - 6, readings));
+        Assert.True(result.Corrected.MinimumSafetyFactor < 1.5);
+        Assert.Contains(result.Advice, text => text.Contains("safety factor", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Readings_that_cannot_be_are_refused()
+    {
+        var report = BuildSamples.Cherry;
+        Assert.Throws<ArgumentOutOfRangeException>(() => BalanceCorrection.Solve(report, new(BuildStage.Sanded, -1, 900)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => BalanceCorrection.Solve(report, new(BuildStage.Sanded, 800, 9000)));
+        Assert.Throws<ArgumentOutOfRangeException>(
+            () => BalanceCorrection.Solve(report, new(BuildStage.Sanded, 800, 900, [new(5000, 10)])));
+        Assert.Throws<ArgumentOutOfRangeException>(
+            () => BalanceCorrection.Solve(report, new(BuildStage.Sanded, 800, 900), new(Confidence: 1)));
+    }
+
+    [Fact]
+    public void Aims_at_the_throat_work_as_well()
+    {
+        var report = BuildSamples.Design("voyageur", "white-ash", balanceAt: BalanceAim.Throat);
+        var stage = BuildSheet.For(report).Stages[^1];
+        var result = BalanceCorrection.Solve(report, new(BuildStage.Finished, stage.MassG.Value, stage.BalanceMm.Value));
+        Assert.Equal(report.Specification.Form.Places.ThroatMm, result.AimMm, 9);
+    }
+
+    [Fact]
+    public void Any_plausible_reading_of_any_design_gives_a_sound_answer()
+    {
+        var random = new Random(5);
+        (string Family, string Species, double Bend, GripFaces Faces)[] designs =
+        [
+            ("teardrop", "american-basswood", 12, GripFaces.Matching), ("square-tip", "white-ash", 0, GripFaces.OneSided),
+            ("sturgeon-nose", "western-redcedar", 0, GripFaces.Matching),
+        ];
+        foreach (var (family, species, bend, faces) in designs)
+        {
+            var report = BuildSamples.Design(family, species, bend, faces: faces);
+            var stages = BuildSheet.For(report).Stages;
+            for (var k = 0; k < 60; k++)
+            {
+                var stage = stages[random.Next(stages.Count)];
+                var readings = stage.Stations.Where(_ => random.Next(4) == 0)
+                    .Select(s => new ThicknessReading(s.XMm, Math.Max(0.5, s.ThicknessMm + 0.4 * RealPaddle.Normal(random)))).ToArray();
+                var result = BalanceCorrection.Solve(report, new(
+                    stage.Stage,
+                    stage.MassG.Value * (1 + 0.15 * RealPaddle.Normal(random)),
+                    stage.BalanceMm.Value + 20 * RealPaddle.Normal(random),
+                    readings));
+                Assert.True(double.IsFinite(result.Corrected.BalanceMm) && double.IsFinite(result.Corrected.MinimumSafetyFactor));
+                Assert.True(Math.Abs(result.Corrected.BalanceMm - result.AimMm) <= Math.Max(12, Math.Abs(result.Finished.BalanceMm - result.AimMm)) + 1e-6);
+                Assert.Equal(result.Achievable, result.LeastBad is null);
+                Assert.NotEmpty(result.Advice);
+            }
+        }
+    }
+
+    [Fact]
+    public void A_mass_that_no_such_wood_has_is_spoken_of()
+    {
+        var stage = Sheet.Stages[^1];
+        var result = BalanceCorrection.Solve(BuildSamples.Cherry, new(BuildStage.Finished, stage.MassG.Value * 1.6, stage.BalanceMm.Value));
+        Assert.Contains(result.Advice, text => text.Contains("look at the scale", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_flex_limit_holds_after_the_cut()
+    {
+        var report = BuildSamples.Cherry;
+        var aims = report.Specification.Aims with { MostBenchFlexMm = report.Flex.BenchFlexMm + 0.05 };
+        var limited = report with { Specification = report.Specification with { Aims = aims } };
+        var stage = Sheet.Stages[^1];
+        var reading = new BalanceReading(BuildStage.Finished, stage.MassG.Value, stage.BalanceMm.Value - 10);
+        var free = BalanceCorrection.Solve(report, reading);
+        var held = BalanceCorrection.Solve(limited, reading);
+        Assert.True(free.Corrected.BenchFlexMm > aims.MostBenchFlexMm);
+        Assert.True(held.Corrected.BenchFlexMm <= aims.MostBenchFlexMm + 1e-6);
+    }
+}
