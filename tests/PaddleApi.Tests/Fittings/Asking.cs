@@ -27,15 +27,15 @@ internal static class Asking
     }
 
     /// <summary>The reason under a JSON Pointer of a problem; fails when there is none.</summary>
-    public static JsonElement Fault(this JsonElement problem, string pointer)
+    public static JsonElement Fault(this JsonElement problem, string place)
     {
-        Assert.True(problem.GetProperty("errors").TryGetProperty(pointer, out var faults), problem.GetRawText());
+        Assert.True(problem.GetProperty("errors").TryGetProperty(place, out var faults), problem.GetRawText());
         return faults[0];
     }
 
     public static IEnumerable<string> Texts(this JsonElement list, string member) =>
         list.EnumerateArray().Select(item => item.GetProperty(member).GetString()!);
 
-    public static double Number(this JsonElement place, params string[] members) =>
-        members.Aggregate(place, (at, member) => at.GetProperty(member)).GetDouble();
+    public static double Number(this JsonElement root, params string[] members) =>
+        members.Aggregate(root, (at, member) => at.GetProperty(member)).GetDouble();
 }

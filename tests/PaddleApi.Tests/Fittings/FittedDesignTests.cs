@@ -1,6 +1,5 @@
 using System.Text.Json;
 using Paddle.Design.Fitting;
-using PaddleApi.Contracts.Fittings;
 using PaddleApi.Hosting.Json;
 using PaddleApi.Tests.Contract;
 

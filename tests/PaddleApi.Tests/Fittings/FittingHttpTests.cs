@@ -99,10 +99,10 @@ public sealed class FittingHttpTests(ApiFixture api)
     };
 
     [Theory, MemberData(nameof(Refused))]
-    public async Task People_and_boats_that_cannot_be_are_refused_with_what_to_measure(string body, string pointer, string why, string[] measure)
+    public async Task People_and_boats_that_cannot_be_are_refused_with_what_to_measure(string body, string place, string why, string[] measure)
     {
         var (status, problem) = await api.Client.PostAsync(Address, body);
-        var fault = problem.Fault(pointer);
+        var fault = problem.Fault(place);
 
         Assert.Equal(422, status);
         Assert.Contains(why, fault.GetProperty("reason").GetString(), StringComparison.Ordinal);
@@ -134,12 +134,12 @@ public sealed class FittingHttpTests(ApiFixture api)
     [InlineData("""{"paddler":{"stature":1750}}""", "/paddler/stature")]
     [InlineData("""{"paddler":{"statureMm":1e999}}""", "/paddler/statureMm")]
     [InlineData("""{"paddler":[]}""", "/paddler")]
-    public async Task Json_of_another_shape_is_refused_with_its_place(string body, string pointer)
+    public async Task Json_of_another_shape_is_refused_with_its_place(string body, string place)
     {
         var (status, problem) = await api.Client.PostAsync(Address, body);
 
         Assert.Equal(400, status);
-        problem.Fault(pointer);
+        problem.Fault(place);
     }
 
     [Fact]

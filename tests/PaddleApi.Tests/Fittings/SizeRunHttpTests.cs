@@ -85,12 +85,12 @@ public sealed class SizeRunHttpTests(ApiFixture api)
     };
 
     [Theory, MemberData(nameof(Refused))]
-    public async Task A_run_without_an_answer_is_refused_with_its_place(string body, string pointer, string why)
+    public async Task A_run_without_an_answer_is_refused_with_its_place(string body, string place, string why)
     {
         var (status, problem) = await api.Client.PostAsync(Address, body);
 
         Assert.Equal(422, status);
-        Assert.Contains(why, problem.Fault(pointer).GetProperty("reason").GetString(), StringComparison.Ordinal);
+        Assert.Contains(why, problem.Fault(place).GetProperty("reason").GetString(), StringComparison.Ordinal);
         Assert.Single(problem.GetProperty("errors").EnumerateObject());
     }
 
@@ -99,12 +99,12 @@ public sealed class SizeRunHttpTests(ApiFixture api)
     [InlineData("""{"sizes":2.5,"population":{"men":1}}""", "/sizes")]
     [InlineData("""{"sizes":3,"groups":[{"share":1,"meanMm":880}]}""", "/groups/0/standardDeviationMm")]
     [InlineData("""{"sizes":3,"customers":[null]}""", "/customers/0")]
-    public async Task Json_of_another_shape_is_refused_with_its_place(string body, string pointer)
+    public async Task Json_of_another_shape_is_refused_with_its_place(string body, string place)
     {
         var (status, problem) = await api.Client.PostAsync(Address, body);
 
         Assert.Equal(400, status);
-        problem.Fault(pointer);
+        problem.Fault(place);
     }
 
     // Over sockets, where the limits on bodies hold: the list is forty times what other addresses take.
