@@ -1,4 +1,6 @@
 using PaddleApi.Endpoints;
+using PaddleApi.Endpoints.Boards;
+using PaddleApi.Endpoints.Builds;
 using PaddleApi.Endpoints.Designs;
 using PaddleApi.Hosting;
 using PaddleApi.Hosting.Caching;
@@ -28,6 +30,9 @@ app.UseCompression();
 app.UseProblems();
 app.UseRequestTimeouts();
 app.MapDesigns();
+app.MapBuilds();
+app.MapBalanceCorrections();
+app.MapBoardTests();
 app.MapWoods();
 app.MapBladeFamilies();
 app.MapProblems();
