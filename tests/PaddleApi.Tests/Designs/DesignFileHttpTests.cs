@@ -37,7 +37,7 @@ public sealed class DesignFileHttpTests(ApiFixture api)
         var resolved = DesignService.Read(Design.Code).Design!;
         file.Write(
             DesignService.Evaluate(resolved, Design.Code).Report,
-            DesignFileQuery.Default(resolved, Design.Code) with { Units = Paddle.Drawings.Units.DrawingUnits.Inch },
+            DesignFileQuery.Default(resolved.Request, Design.Code) with { Units = Paddle.Drawings.Units.DrawingUnits.Inch },
             written);
         Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
         Assert.Equal(file.MediaType, answer.Content.Headers.ContentType!.MediaType);
@@ -101,6 +101,19 @@ public sealed class DesignFileHttpTests(ApiFixture api)
         var answer = DesignFileAnswer.For(DesignFiles.All[0], Design.Code[..^3], context, DesignService.Evaluate);
 
         Assert.Equal(StatusCodes.Status400BadRequest, Assert.IsAssignableFrom<IStatusCodeHttpResult>(answer).StatusCode);
+    }
+
+    [Fact]
+    public void Nor_does_a_tag_that_names_nothing_spare_a_code_of_another_maker()
+    {
+        var foreign = DesignCodes.Encode(Requests.Read(Requests.With("/blade/widthMm=999")));
+        var context = new DefaultHttpContext();
+        context.Request.Headers.IfNoneMatch = "*";
+
+        var answer = DesignFileAnswer.For(DesignFiles.All[0], foreign, context, DesignService.Evaluate);
+
+        Assert.Equal(StatusCodes.Status400BadRequest, Assert.IsAssignableFrom<IStatusCodeHttpResult>(answer).StatusCode);
+        Assert.Equal(0, context.Response.Headers.ETag.Count);
     }
 
     [Theory, MemberData(nameof(Svgs))]

@@ -1,6 +1,5 @@
 using Microsoft.Extensions.Primitives;
 using Paddle.Drawings;
-using Paddle.Drawings.Units;
 using PaddleApi.Contracts.Designs;
 using PaddleApi.Contracts.Problems;
 using PaddleApi.Hosting;
@@ -26,14 +25,14 @@ public static class DesignFileQuery
     /// <summary>Reads the query into what the drawing needs to know beside the design.</summary>
     /// <param name="query">The query.</param>
     /// <param name="file">The file asked for.</param>
-    /// <param name="design">The design; its own units are the default.</param>
-    /// <param name="code">Its code.</param>
+    /// <param name="request">The request in the code; its own units are the default.</param>
+    /// <param name="code">The code.</param>
     /// <returns>The context to draw in, or the problem to answer with.</returns>
-    public static (DrawingContext? Context, ProblemResult? Problem) Read(IQueryCollection query, IDesignFile file, ResolvedDesign design, string code)
+    public static (DrawingContext? Context, ProblemResult? Problem) Read(IQueryCollection query, IDesignFile file, DesignRequest request, string code)
     {
         ArgumentNullException.ThrowIfNull(query);
         ArgumentNullException.ThrowIfNull(file);
-        var context = Default(design, code);
+        var context = Default(request, code);
         var faults = new List<(string Place, Fault Fault)>();
         foreach (var (name, values) in query)
         {
@@ -55,12 +54,13 @@ public static class DesignFileQuery
     }
 
     /// <summary>What a drawing needs to know beside the design when nothing is asked for.</summary>
-    /// <param name="design">The design.</param>
-    /// <param name="code">Its code.</param>
-    public static DrawingContext Default(ResolvedDesign design, string code)
+    /// <param name="request">The request in the design's code.</param>
+    /// <param name="code">The code.</param>
+    public static DrawingContext Default(DesignRequest request, string code)
     {
-        ArgumentNullException.ThrowIfNull(design);
-        return new(design.Request.Label ?? Unnamed, design.Units, EngineVersion.Text, code);
+        ArgumentNullException.ThrowIfNull(request);
+        var units = request.Drawing?.Units is { } name ? Names.Units.Find(name) : null;
+        return new(request.Label ?? Unnamed, units ?? default, EngineVersion.Text, code);
     }
 
     private static T? Choose<T>(string name, StringValues values, NameTable<T> names, List<(string Place, Fault Fault)> faults)
