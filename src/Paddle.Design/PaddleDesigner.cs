@@ -18,9 +18,7 @@ public static class PaddleDesigner
         var (form, pinned, wood, loads, aims) = specification;
 
         var choice = SizeChoice.For(form, pinned.ToVector(), wood, loads, aims);
-        var (sizes, _, stations, pressure, strength) = choice;
-        var fine = PaddleSolid.Shape(form, sizes, stations.Outline, StationGrid.Fine);
-        var mass = MassProperties.Of(fine, wood.DensityKgM3);
+        var (sizes, _, stations, pressure, strength, fine, mass) = choice;
         var flex = Flex.Of(fine, stations, pressure.CentreOfPressureMm(StrokePivots.TouringMm), wood);
         var stroke = StrokeStep.Of(form, pressure, loads, mass);
         var balance = Balanced(specification, choice, mass, strength, flex);

@@ -47,7 +47,10 @@ internal sealed class QuadraticProgram
     /// <param name="rows">The rows, each as long as the unknowns.</param>
     /// <param name="bounds">b, one for each row.</param>
     /// <param name="solution">Receives d.</param>
-    /// <returns>False when no d satisfies all rows, or the iteration cap is reached.</returns>
+    /// <returns>
+    /// False when no d satisfies all rows, the iteration cap is reached, or rows so nearly parallel that rounding tells them apart have
+    /// thrown d out of bounds: a d that is not a number breaks no row, and must not pass for a solution.
+    /// </returns>
     internal bool Solve(
         ReadOnlySpan<double> hessian, ReadOnlySpan<double> gradient, ReadOnlySpan<double> rows, ReadOnlySpan<double> bounds, Span<double> solution)
     {
@@ -57,11 +60,21 @@ internal sealed class QuadraticProgram
         for (var pass = 0; pass < 20 * n + 4 * bounds.Length; pass++)
         {
             var worst = MostBroken(rows, bounds, solution);
-            if (worst < 0) return true;
+            if (worst < 0) return IsFinite(solution[..n]);
             if (!TakeIn(worst, rows, bounds, solution)) return false;
         }
 
         return false;
+    }
+
+    private static bool IsFinite(ReadOnlySpan<double> values)
+    {
+        foreach (var value in values)
+        {
+            if (!double.IsFinite(value)) return false;
+        }
+
+        return true;
     }
 
     private void InvertFactor(ReadOnlySpan<double> hessian)
@@ -187,7 +200,7 @@ internal sealed class QuadraticProgram
             step[i] = sum;
         }
 
-        return (square > 1e-16 * Math.Max(whole, 1e-30), square);
+        return (square > 1e-13 * Math.Max(whole, 1e-30), square);
     }
 
     private void DualStep()

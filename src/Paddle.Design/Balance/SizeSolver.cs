@@ -152,7 +152,8 @@ internal sealed class SizeSolver
                 for (var k = 0; k < N; k++) trial[k] = Math.Clamp(v[k] + length * step[k], problem.Low[k], problem.High[k]);
                 Evaluate(trial);
                 var trialMerit = Merit(problem);
-                if (trialMerit > merit - 1e-4 * length * predicted) continue;
+                // Asked this way round, a merit that is not a number is never accepted.
+                if (!(trialMerit <= merit - 1e-4 * length * predicted)) continue;
                 (merit, accepted) = (trialMerit, true);
                 break;
             }

@@ -1,10 +1,12 @@
+using Paddle.Design.Outline;
+
 namespace Paddle.Design.Fitting;
 
-/// <summary>Sizes of a blade family as the fitting uses them.</summary>
+/// <summary>Sizes of a blade family as the fitting uses them; all come from the catalogue of families, so that both say the same.</summary>
 /// <param name="Id">Trade name.</param>
 /// <param name="LengthMm">Default length, mm.</param>
 /// <param name="WidthMm">Default greatest width, mm.</param>
-/// <param name="AreaFactor">k in A = k L_b W.</param>
+/// <param name="AreaFactor">k in A = k L_b W, that of the family's own outline at its default size.</param>
 /// <param name="ShortestMm">Shortest length of the trade's range, mm.</param>
 /// <param name="LongestMm">Longest length of the trade's range, mm.</param>
 /// <param name="NarrowestMm">Narrowest width of the trade's range, mm.</param>
@@ -19,6 +21,21 @@ public sealed record BladeSizes(
     double NarrowestMm,
     double WidestMm)
 {
+    /// <summary>The sizes of a family of the catalogue.</summary>
+    /// <param name="family">The family.</param>
+    /// <returns>Its sizes, and the area factor of its outline drawn at the default size.</returns>
+    public static BladeSizes Of(BladeFamily family)
+    {
+        ArgumentNullException.ThrowIfNull(family);
+        double length = family.DefaultLengthMm;
+        double width = family.DefaultWidthMm;
+        var plan = BladePlan.For(new BladeShape(family, length, width, family.DefaultWidestAt, family.DefaultFullness, null));
+        double area = new HalfBreadthCurve(plan.Draw(0, BladeShape.NominalShaftHalfWidthMm)).AreaMm2();
+        return new BladeSizes(
+            family.Id, length, width, area / (length * width),
+            family.UsualLengthMm.Min, family.UsualLengthMm.Max, family.UsualWidthMm.Min, family.UsualWidthMm.Max);
+    }
+
     /// <summary>Area of a blade of this family: A = k L_b W.</summary>
     /// <param name="lengthMm">L_b, mm.</param>
     /// <param name="widthMm">W, mm.</param>
@@ -38,9 +55,8 @@ public sealed record ChosenBlade(BladeSizes Family, double LengthMm, double Widt
 }
 
 /// <summary>
-/// Which blade family suits a water and a stroke, and what size carries the area. Ranges of length and width: common practice, no source
-/// (beavertail, sugar-island and teardrop partly from forum and club notes). Area factors: 0.70 to 0.75 for oval tails, 0.82 to 0.92 for squarish
-/// blades (common practice, no source).
+/// Which blade family suits a water and a stroke, and what size carries the area. Ranges of length and width are the catalogue's
+/// (common practice, no source); area factors those of its outlines.
 /// </summary>
 public static class BladeChoice
 {
@@ -54,16 +70,7 @@ public static class BladeChoice
     public const double QuickStrokesPerMinute = 55;
 
     /// <summary>The families by trade name.</summary>
-    public static IReadOnlyList<BladeSizes> Families { get; } =
-    [
-        new("ottertail", 680, 145, 0.72, 610, 760, 115, 150),
-        new("beavertail", 600, 170, 0.74, 530, 690, 150, 205),
-        new("voyageur", 760, 115, 0.85, 700, 900, 75, 130),
-        new("sugar-island", 540, 180, 0.82, 480, 610, 150, 205),
-        new("sturgeon-nose", 620, 150, 0.66, 560, 700, 125, 165),
-        new("teardrop", 470, 205, 0.74, 430, 510, 190, 215),
-        new("square-tip", 500, 205, 0.86, 460, 540, 190, 215),
-    ];
+    public static IReadOnlyList<BladeSizes> Families { get; } = [.. BladeFamilies.All.Select(BladeSizes.Of)];
 
     /// <summary>A family by its trade name.</summary>
     /// <param name="id">Trade name, such as <c>ottertail</c>.</param>

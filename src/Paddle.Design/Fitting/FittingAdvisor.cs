@@ -5,14 +5,14 @@ namespace Paddle.Design.Fitting;
 /// <summary>Which paddle for this person: calls the steps of a fitting in order.</summary>
 public static class FittingAdvisor
 {
-    /// <summary>Shortest hand spacing a design accepts, mm (service's own limit).</summary>
-    public const double LowestSpacingMm = 500;
-
-    /// <summary>Longest hand spacing a design accepts, mm (service's own limit).</summary>
-    public const double HighestSpacingMm = 1100;
-
     /// <summary>Shaft taken off for a bent paddle, mm (common practice, no source: 50 to 100).</summary>
     public const double BentShaftShorterMm = 75;
+
+    /// <summary>
+    /// Body mass above which a tougher wood is suggested, kg (service's own choice: half the body's weight leant on a long blade of cherry
+    /// leaves less than the usual safety factor).
+    /// </summary>
+    public const double HeavyPaddlerKg = 95;
 
     private const double DefaultHoursPerDay = 4;
     private const double Mm2PerM2 = 1_000_000;
@@ -101,7 +101,10 @@ public static class FittingAdvisor
         bool bent = blade.BendDegrees > 0;
         double fitted = bent ? body.ValueMm - BentShaftShorterMm : body.ValueMm;
         double spacingError = bent ? LengthMethods.Join(body.StandardErrorMm, BentShaftShorterErrorMm) : body.StandardErrorMm;
-        double spacing = WithinDesign(fitted);
+        string species = Species(water.Kind, wishes, demand.BodyMassKg);
+        double? hardStroke = EffortArea.HardStrokeN(demand.BodyMassKg, outing.Effort);
+        var design = SuggestedDesign.Of(label, fitted, freeboard, blade, grip, shaft, species, demand.BodyMassKg, hardStroke).WithinLimits();
+        double spacing = design.HandSpacingMm;
         var (lengthMethods, spread) = LengthMethods.Show(
             grip.TopHandMm, spacing, body, handBreadth, freeboard, blade.LengthMm, seatHeight, paddler.StatureMm, seated);
         var spacingMethods = bent ? Shortened(body.Methods, fitted, spacingError) : body.Methods;
@@ -112,17 +115,19 @@ public static class FittingAdvisor
 
         reasons.Add("Overall length is grip end to hand + hand spacing + freeboard + blade, with the hands taken at their middles; the bar-on-the-head rule of the trade adds half a hand and is shown beside it.");
         reasons.Add(FormattableString.Invariant($"Only the shaft, {grip.TopHandMm + spacing + freeboard:0} mm from grip end to throat, fits the body: another blade changes the overall length millimetre for millimetre."));
+        reasons.Add(hardStroke is { } force
+            ? FormattableString.Invariant($"The paddle is to bear a hard stroke of {force:0} N: the peak of trained paddlers of {demand.BodyMassKg:0} kg and one standard deviation more. The best racers pull half as hard again: ask for a hard effort if that may happen.")
+            : "The paddle is to bear the hardest strokes of the best racers, as the effort is hard.");
         if (seated is null)
         {
             reasons.Add("Without a sitting height or a stature the rules for seated paddlers cannot be shown.");
         }
 
         // 5. Put together.
-        string species = Species(water.Kind, wishes);
-        var design = SuggestedDesign.Of(label, spacing, freeboard, blade, grip, shaft, species, EffortArea.HardStrokeN(demand.BodyMassKg));
         double overallError = LengthMethods.Join(spacingError, LengthMethods.FreeboardErrorMm);
         var cautions = doubts.Concat(FittingCautions.Of(fitted, design, inWater, immersion, spread, seated, seatHeight, water, lengthMethods)).ToList();
-        var alternatives = FittingAlternatives.Of(design, area, blade, handLength, handBreadth, water, wishes, seated, seatHeight).Take(2).ToList();
+        var alternatives = FittingAlternatives.Of(design, area, blade, handLength, handBreadth, water, wishes, seated, seatHeight)
+            .Select(other => other with { Design = other.Design.WithinLimits() }).Take(2).ToList();
         return new FittingAdvice(
             Band(design.OverallLengthMm, overallError),
             Band(design.HandSpacingMm, spacingError),
@@ -134,13 +139,13 @@ public static class FittingAdvisor
     private static double FromStatureOrMean(PaddlerMeasurements paddler, StatureLines lines) =>
         paddler.StatureMm is { } h ? Survey.PooledLine(lines).At(h) : Survey.PooledMean(lines.Dimension);
 
-    /// <summary>Nearest hand spacing a design accepts, whole mm.</summary>
-    internal static double WithinDesign(double spacingMm) => Math.Round(Math.Clamp(spacingMm, LowestSpacingMm, HighestSpacingMm));
-
     private static ValueBand Band(double value, double error) => new(value, Math.Round(value - error), Math.Round(value + error));
 
-    private static string Species(WaterKind water, PaddlerPreferences wishes) =>
-        water == WaterKind.FastWater ? "white-ash" : wishes.LightCarry ? "sitka-spruce" : "black-cherry";
+    private static string Species(WaterKind water, PaddlerPreferences wishes, double bodyMassKg) =>
+        water == WaterKind.FastWater ? "white-ash"
+        : wishes.LightCarry ? "sitka-spruce"
+        : bodyMassKg > HeavyPaddlerKg ? "white-ash"
+        : "black-cherry";
 
     private static IReadOnlyList<MethodResult> Shortened(IReadOnlyList<MethodResult> methods, double fittedMm, double errorMm) =>
     [

@@ -9,13 +9,13 @@ internal static class FittingAlternatives
     {
         if (wishes.SensitiveJoints && seated is not null)
         {
-            double low = FittingAdvisor.WithinDesign(seated.ShoulderHeightMm + seatHeightMm - design.FreeboardMm);
-            if (low <= design.HandSpacingMm - LengthRules.LowestFreeboardMm)
+            var low = (design with { HandSpacingMm = seated.ShoulderHeightMm + seatHeightMm - design.FreeboardMm }).WithinLimits();
+            if (low.HandSpacingMm <= design.HandSpacingMm - LengthRules.LowestFreeboardMm)
             {
                 yield return new FittingAlternative(
                     "hand-at-shoulder",
                     "Keeps the grip hand at shoulder height with the shaft upright, to spare the shoulder; both hand forces rise as the hands come closer.",
-                    design with { Label = design.Label + ", hand at shoulder", HandSpacingMm = low });
+                    low with { Label = design.Label + ", hand at shoulder" });
             }
         }
 
@@ -25,14 +25,14 @@ internal static class FittingAlternatives
         {
             var grip = GripFit.Fit(handLengthMm, handBreadthMm, shortBlade ? WaterKind.DeepLake : water.Kind, 0, wishes);
             var shaft = ShaftFit.Fit(handLengthMm, wishes);
-            double spacing = blade.BendDegrees > 0 ? FittingAdvisor.WithinDesign(design.HandSpacingMm + FittingAdvisor.BentShaftShorterMm) : design.HandSpacingMm;
+            double spacing = blade.BendDegrees > 0 ? design.HandSpacingMm + FittingAdvisor.BentShaftShorterMm : design.HandSpacingMm;
             string id = shortBlade ? "deeper-water" : "shallower-water";
             yield return new FittingAlternative(
                 id,
                 shortBlade
                     ? FormattableString.Invariant($"For deep water: the same area in a longer, quieter blade; needs {ImmersionDepth.NeededMm(other.LengthMm):0} mm of water.")
                     : FormattableString.Invariant($"For shallower water: the same area in a shorter, wider blade; needs {ImmersionDepth.NeededMm(other.LengthMm):0} mm of water."),
-                SuggestedDesign.Of(design.Label + (shortBlade ? ", deeper water" : ", shallower water"), spacing, design.FreeboardMm, other, grip, shaft, design.Species, design.HardStrokeN));
+                SuggestedDesign.Of(design.Label + (shortBlade ? ", deeper water" : ", shallower water"), spacing, design.FreeboardMm, other, grip, shaft, design.Species, design.BodyMassKg, design.HardStrokeN));
         }
 
         if (design.Species != "sitka-spruce")

@@ -19,7 +19,7 @@ internal static class FittingCautions
         var demand = stroke.Demand;
         if (Math.Abs(fittedMm - design.HandSpacingMm) > 0.5)
         {
-            yield return new("spacing-limited", FormattableString.Invariant($"A hand spacing of {fittedMm:0} mm is outside what a design accepts ({FittingAdvisor.LowestSpacingMm} to {FittingAdvisor.HighestSpacingMm} mm): the nearest is suggested."), "service's own limit");
+            yield return new("spacing-limited", FormattableString.Invariant($"A hand spacing of {fittedMm:0} mm is outside what a design accepts ({PaddleLengths.HandSpacingLimitsMm.Min} to {PaddleLengths.HandSpacingLimitsMm.Max} mm, and {PaddleLengths.OverallLimitsMm.Min} mm overall at least): {design.HandSpacingMm:0} mm is suggested."), "service's own limit");
         }
 
         if (spread.Flagged)
@@ -50,7 +50,7 @@ internal static class FittingCautions
             yield return new("blade-not-immersed", FormattableString.Invariant($"Even the shortest blade has only {100 * immersion.ImmersedShare:0} % of its length under water here; air drawn down its back can take far more of the pull than that, by an amount nobody has published. Expect to pole or wade."), "geometry; common practice, no source");
         }
 
-        double sustained = EffortArea.SustainedPullPerMass * EffortArea.MassScale(demand.BodyMassKg);
+        double sustained = EffortArea.SustainedPullN(demand.BodyMassKg);
         if (demand.MeanPullN > sustained)
         {
             yield return new("pull-hard-to-hold", FormattableString.Invariant($"At {demand.StrokesPerMinute:0} strokes/min each pull must average {demand.MeanPullN:0} N, more than trained paddlers of this body mass averaged ({sustained:0} N): raise the cadence or ease off."), "Ho, Smith and O'Meara 2009 (abstract)");

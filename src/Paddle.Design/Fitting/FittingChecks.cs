@@ -15,6 +15,12 @@ public static class FittingChecks
     /// <summary>Highest cadence accepted, strokes a minute. Source: elite dragon-boat racing reaches 80 to 90 (Ho, Smith and O'Meara 2009); margin assumed.</summary>
     public const double HighestStrokesPerMinute = 110;
 
+    /// <summary>Shortest day's paddling accepted, h (assumption, no source).</summary>
+    public const double LowestHoursPerDay = 0.25;
+
+    /// <summary>Longest day's paddling accepted, h (assumption, no source).</summary>
+    public const double HighestHoursPerDay = 18;
+
     private static readonly MeasurementInstruction[] Body =
     [
         MeasurementCatalogue.HandSpacing, MeasurementCatalogue.Stature, MeasurementCatalogue.SittingHeight, MeasurementCatalogue.ShoulderBreadth,
@@ -68,7 +74,7 @@ public static class FittingChecks
         found.Add(Seat(request.Seat?.HeightAboveWaterMm));
         found.Add(InRange("/water/", MeasurementCatalogue.WaterDepth, request.Water?.DepthMm));
         found.Add(InputRefusal.Unless("/water/temperatureC", request.Water?.TemperatureC, Water.FreshWater.LowestTemperatureC, Water.FreshWater.HighestTemperatureC, "°C", "open fresh water lies in it."));
-        found.Add(InputRefusal.Unless("/outing/hoursPerDay", request.Outing?.HoursPerDay, 0.25, 18, "h", "a day's paddling lies in it."));
+        found.Add(InputRefusal.Unless("/outing/hoursPerDay", request.Outing?.HoursPerDay, LowestHoursPerDay, HighestHoursPerDay, "h", "a day's paddling lies in it."));
         found.Add(InputRefusal.Unless("/outing/strokesPerMinute", request.Outing?.StrokesPerMinute, LowestStrokesPerMinute, HighestStrokesPerMinute, "strokes/min", "touring runs at 35 to 50 and racing up to 90."));
         found.Add(Known("/seat/posture", request.Seat?.Posture));
         found.Add(Known("/seat/place", request.Seat?.Place));

@@ -1,25 +1,30 @@
+using Paddle.Design.Outline;
+
 namespace Paddle.Design.Fitting;
 
 /// <summary>A grip that fits a hand.</summary>
-/// <param name="Style"><c>pear</c>, <c>palm</c> or <c>tee</c>.</param>
+/// <param name="Style">Style of the grip.</param>
 /// <param name="WidthMm">Width across, mm.</param>
 /// <param name="LengthMm">Length along the paddle, mm.</param>
-/// <param name="Faces"><c>matching</c> (both faces alike) or <c>one-sided</c>.</param>
+/// <param name="Faces">Both faces alike, or one hollowed.</param>
 /// <param name="TopHandMm">Grip end to the middle of the hand, mm.</param>
 /// <param name="Reason">Why this style and these faces.</param>
-public sealed record GripSize(string Style, double WidthMm, double LengthMm, string Faces, double TopHandMm, string Reason);
+public sealed record GripSize(GripStyle Style, double WidthMm, double LengthMm, GripFaces Faces, double TopHandMm, string Reason);
 
 /// <summary>Grip style, size and faces from the hand, the water and the wrist.</summary>
 public static class GripFit
 {
-    /// <summary>Name of the T grip's style.</summary>
-    public const string Tee = "tee";
-
     /// <summary>Pear or palm grip width over hand breadth (common practice, no source: 0.75 to 0.9).</summary>
     public const double WidthOverHandBreadth = 0.825;
 
     /// <summary>Grip length over hand length (assumption, no source: brings the mean hand to the middle of the trade's 70 to 100 mm).</summary>
     public const double LengthOverHandLength = 0.45;
+
+    /// <summary>Shortest pear or palm grip, mm (common practice, no source).</summary>
+    public const double ShortestMm = 70;
+
+    /// <summary>Longest pear or palm grip, mm (common practice, no source).</summary>
+    public const double LongestMm = 100;
 
     /// <summary>Room to add to the hand breadth on a T grip, mm (common practice, no source).</summary>
     public const double TeeAllowanceMm = 15;
@@ -36,30 +41,31 @@ public static class GripFit
         ArgumentNullException.ThrowIfNull(preferences);
         bool tee = water == WaterKind.FastWater;
         bool bent = bendDegrees > 0;
-        string style = tee ? Tee : bent ? "palm" : "pear";
-        double width = tee // theory F25
-            ? Math.Clamp(Math.Round(handBreadthMm + TeeAllowanceMm), 85, 125)
-            : Math.Clamp(Math.Round(WidthOverHandBreadth * handBreadthMm), 45, 80);
-        double length = Math.Clamp(Math.Round(LengthOverHandLength * handLengthMm), 70, 100);
+        var pattern = GripPattern.Of(tee ? GripStyle.T : bent ? GripStyle.Palm : GripStyle.Pear);
+        double wanted = tee ? handBreadthMm + TeeAllowanceMm : WidthOverHandBreadth * handBreadthMm; // theory F25
+        double width = Math.Clamp(Math.Round(wanted), pattern.WidthLimitsMm.Min, pattern.WidthLimitsMm.Max);
+
+        // The hand closes round a T's bar, so its length says nothing about the stem below; only a pear or a palm lies along the hand.
+        double length = tee ? pattern.LengthMm : Math.Clamp(Math.Round(LengthOverHandLength * handLengthMm), ShortestMm, LongestMm);
         var (faces, why) = Wrist(tee, bent, preferences.StraighterWrist);
-        return new GripSize(style, width, length, faces, tee ? LengthRules.TopHandTeeMm : LengthRules.TopHandPearMm, why);
+        return new GripSize(pattern.Style, width, length, faces, pattern.HandMm, why);
     }
 
-    private static (string Faces, string Why) Wrist(bool tee, bool bent, bool straighter)
+    private static (GripFaces Faces, string Why) Wrist(bool tee, bool bent, bool straighter)
     {
         const string Study = "Grip strength is greatest with the wrist bent back 15 to 35° and not turned sideways (O'Driscoll et al. 1992; Fong and Ng 2001)";
         if (tee)
         {
-            return ("matching", "T grip: a sure hold on both faces in fast water" + (straighter ? "; a one-sided hollow is not cut in a T, keep the wrist in line with the forearm instead." : "."));
+            return (GripFaces.Matching, "T grip: a sure hold on both faces in fast water" + (straighter ? "; a one-sided hollow is not cut in a T, keep the wrist in line with the forearm instead." : "."));
         }
 
         if (straighter)
         {
-            return ("one-sided", Study + ": a grip hollowed on one face lets the heel of the hand sit lower and the wrist bend back less; the paddle then has a power face and a back.");
+            return (GripFaces.OneSided, Study + ": a grip hollowed on one face lets the heel of the hand sit lower and the wrist bend back less; the paddle then has a power face and a back.");
         }
 
         return bent
-            ? ("one-sided", "A bent shaft pulls with one face only, so the grip is shaped for that face.")
-            : ("matching", "Matching faces let either face pull and let the grip turn in the palm. " + Study + ".");
+            ? (GripFaces.OneSided, "A bent shaft pulls with one face only, so the grip is shaped for that face.")
+            : (GripFaces.Matching, "Matching faces let either face pull and let the grip turn in the palm. " + Study + ".");
     }
 }

@@ -7,12 +7,6 @@ namespace Paddle.Design.Fitting;
 /// </summary>
 public static class LengthRules
 {
-    /// <summary>Grip end to the middle of the grip hand on a pear or palm grip, mm (common practice, no source).</summary>
-    public const double TopHandPearMm = 20;
-
-    /// <summary>Grip end to the middle of the grip hand on a T grip, mm (assumption, no source).</summary>
-    public const double TopHandTeeMm = 15;
-
     /// <summary>Shortest clear shaft between lower hand and water, mm (common practice, no source).</summary>
     public const double LowestFreeboardMm = 25;
 

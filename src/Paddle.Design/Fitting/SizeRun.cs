@@ -1,3 +1,5 @@
+using Paddle.Design.Outline;
+
 namespace Paddle.Design.Fitting;
 
 /// <summary>What a customer's figure measures.</summary>
@@ -122,7 +124,7 @@ public static class SizeRun
             return new SizeRunOutcome(null, refusals);
         }
 
-        double extra = LengthRules.OwnGeometryMm(LengthRules.TopHandPearMm, 0, request.FreeboardMm, request.BladeLengthMm);
+        double extra = LengthRules.OwnGeometryMm(GripPattern.Of(GripStyle.Pear).HandMm, 0, request.FreeboardMm, request.BladeLengthMm);
         LengthDistribution customers = request.Customers is { } list
             ? new CustomerLengths([.. list.Select(c => OverallLengthMm(c, extra))])
             : new NormalMixture([.. request.Groups!.Where(g => g.Share > 0).Select(g => Group(g, extra))]);

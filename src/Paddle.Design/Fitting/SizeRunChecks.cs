@@ -1,3 +1,5 @@
+using Range = Paddle.Design.Outline.Range;
+
 namespace Paddle.Design.Fitting;
 
 /// <summary>Refuses size runs that have no answer.</summary>
@@ -12,8 +14,20 @@ public static class SizeRunChecks
     /// <summary>Most refusals of single customers reported: the first ones tell the caller enough.</summary>
     private const int MostReported = 20;
 
-    private const double ShortestOverallMm = 900;
-    private const double LongestOverallMm = 2200;
+    /// <summary>Steps between lengths, mm.</summary>
+    public static Range StepLimitsMm { get; } = new(1, 100);
+
+    /// <summary>Paddles in a fleet.</summary>
+    public static Range FleetLimits { get; } = new(1, 1_000_000);
+
+    /// <summary>Overall lengths of paddles that customers may name, mm; wider than what is designed, for fleets as they are.</summary>
+    public static Range OverallLimitsMm { get; } = new(900, 2200);
+
+    /// <summary>Shares of groups, in any unit: they are taken in proportion.</summary>
+    public static Range ShareLimits { get; } = new(0, 1_000_000_000);
+
+    /// <summary>Standard deviations of groups of people, mm.</summary>
+    public static Range DeviationLimitsMm { get; } = new(1, 300);
 
     /// <summary>Check a request.</summary>
     /// <param name="request">The request.</param>
@@ -27,10 +41,10 @@ public static class SizeRunChecks
     private static IEnumerable<InputRefusal?> Settings(SizeRunRequest r)
     {
         yield return InputRefusal.Unless("/sizes", r.Sizes, 1, SizeRun.MostSizes, "sizes", "more than eight is no longer a run of few sizes.");
-        yield return InputRefusal.Unless("/stepMm", r.StepMm, 1, 200, "mm", "lengths are made to a millimetre at best, and a coarser step leaves no choice.");
-        yield return InputRefusal.Unless("/fleetCount", r.FleetCount, 1, 1_000_000, "paddles", "a fleet has at least one paddle.");
-        yield return InputRefusal.Unless("/bladeLengthMm", r.BladeLengthMm, 400, 900, "mm", "blades are designed in this range.");
-        yield return InputRefusal.Unless("/freeboardMm", r.FreeboardMm, 0, 150, "mm", "paddles are designed in this range.");
+        yield return Within("/stepMm", r.StepMm, StepLimitsMm, "mm", "lengths are made to a millimetre at best, and a coarser step leaves no choice.");
+        yield return Within("/fleetCount", r.FleetCount, FleetLimits, "paddles", "a fleet has at least one paddle.");
+        yield return Within("/bladeLengthMm", r.BladeLengthMm, PaddleLengths.BladeLengthLimitsMm, "mm", "blades are designed in this range.");
+        yield return Within("/freeboardMm", r.FreeboardMm, PaddleLengths.FreeboardLimitsMm, "mm", "paddles are designed in this range.");
         yield return Overall("/shortestStockMm", r.ShortestStockMm);
         yield return Overall("/longestStockMm", r.LongestStockMm);
         if (r is { ShortestStockMm: { } low, LongestStockMm: { } high } && low > high)
@@ -67,7 +81,7 @@ public static class SizeRunChecks
     /// <summary>The same rules as <see cref="One"/> without the words: a long list must not pay for messages nobody needs.</summary>
     private static bool Passes(Customer c) => c switch
     {
-        { OverallLengthMm: { } l, HandSpacingMm: null, StatureMm: null } => l is >= ShortestOverallMm and <= LongestOverallMm,
+        { OverallLengthMm: { } l, HandSpacingMm: null, StatureMm: null } => OverallLimitsMm.Contains(l),
         { OverallLengthMm: null, HandSpacingMm: { } s, StatureMm: null } => s >= MeasurementCatalogue.HandSpacing.Lowest && s <= MeasurementCatalogue.HandSpacing.Highest,
         { OverallLengthMm: null, HandSpacingMm: null, StatureMm: { } h } => h >= MeasurementCatalogue.Stature.Lowest && h <= MeasurementCatalogue.Stature.Highest,
         _ => false,
@@ -92,8 +106,8 @@ public static class SizeRunChecks
     private static IEnumerable<InputRefusal?> GroupOf(CustomerGroup g, int i)
     {
         string at = FormattableString.Invariant($"/population/{i}");
-        yield return InputRefusal.Unless(at + "/share", g.Share, 0, 1_000_000_000, "share", "shares are parts of one whole, none negative.");
-        yield return InputRefusal.Unless(at + "/standardDeviationMm", g.StandardDeviationMm, 1, 300, "mm", "no group of people is more alike or more unlike.");
+        yield return Within(at + "/share", g.Share, ShareLimits, "share", "shares are parts of one whole, none negative.");
+        yield return Within(at + "/standardDeviationMm", g.StandardDeviationMm, DeviationLimitsMm, "mm", "no group of people is more alike or more unlike.");
         yield return g.Quantity switch
         {
             CustomerQuantity.OverallLength => Overall(at + "/meanMm", g.MeanMm),
@@ -104,7 +118,10 @@ public static class SizeRunChecks
     }
 
     private static InputRefusal? Overall(string jsonPointer, double? valueMm) =>
-        InputRefusal.Unless(jsonPointer, valueMm, ShortestOverallMm, LongestOverallMm, "mm", "canoe paddles are made in this range.");
+        Within(jsonPointer, valueMm, OverallLimitsMm, "mm", "canoe paddles are made in this range.");
+
+    private static InputRefusal? Within(string jsonPointer, double? value, Range limits, string unit, string why) =>
+        InputRefusal.Unless(jsonPointer, value, limits.Min, limits.Max, unit, why);
 
     private static InputRefusal? Catalogue(string at, MeasurementInstruction m, double? valueMm) =>
         InputRefusal.Unless(at + "/" + m.Id, valueMm, m.Lowest, m.Highest, m.Unit, m.WhyTheRange + ".");

@@ -82,7 +82,7 @@ internal static class StrengthView
         double top, Func<double, double> place)
     {
         double most = Math.Max(lines.Max(line => line.Take(Shown(xs)).Max()), limit ?? 0), least = Math.Min(0, lines.Min(line => line.Min()));
-        var step = NiceStep((most - least) / 4);
+        var step = Ticks.Step((most - least) / 4);
         double high = Math.Ceiling(most / step - 1e-9) * step, low = Math.Floor(least / step + 1e-9) * step;
         double Y(double value) => top + PanelMm * (high - value) / (high - low);
         sketch.Text(name, Left, top - 3, Lettering.Small, strong: true);
@@ -127,11 +127,4 @@ internal static class StrengthView
     }
 
     private static string CaseName(LoadCase loadCase) => LoadCases.Id(loadCase).Replace('-', ' ');
-
-    // 1, 2 or 5 times a power of ten, at least the wanted step.
-    private static double NiceStep(double wanted)
-    {
-        var power = Math.Pow(10, Math.Floor(Math.Log10(Math.Max(wanted, 1e-9))));
-        return wanted <= power ? power : wanted <= 2 * power ? 2 * power : wanted <= 5 * power ? 5 * power : 10 * power;
-    }
 }

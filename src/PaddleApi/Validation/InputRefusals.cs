@@ -1,3 +1,4 @@
+using FluentValidation;
 using Paddle.Design.Fitting;
 using PaddleApi.Contracts.Problems;
 using PaddleApi.Hosting.Problems;
@@ -16,10 +17,21 @@ public static class InputRefusals
         return Validated.Refusal([.. refusals.Select(refusal => (refusal.JsonPointer, ToFault(refusal)))]);
     }
 
+    /// <summary>Adds refusals to those that the rules of the same request have found.</summary>
+    /// <typeparam name="T">The request.</typeparam>
+    /// <param name="context">Context of the validation.</param>
+    /// <param name="refusals">The refusals.</param>
+    internal static void AddRefusals<T>(this ValidationContext<T> context, IReadOnlyList<InputRefusal> refusals)
+    {
+        // A pointer turns back into itself: the parts of a property path and of a pointer are the same but for their marks.
+        foreach (var refusal in refusals) context.AddFault(refusal.JsonPointer.TrimStart('/').Replace('/', '.'), ToFault(refusal));
+    }
+
     private static Fault ToFault(InputRefusal refusal) => new(
         refusal.MeasureInstead is { Count: > 0 } others ? $"{refusal.Message} These would answer: {string.Join(", ", others)}." : refusal.Message,
         refusal.Value,
         refusal.Low,
         refusal.High,
-        refusal.Unit);
+        refusal.Unit,
+        MeasureInstead: refusal.MeasureInstead is { Count: > 0 } ids ? ids : null);
 }

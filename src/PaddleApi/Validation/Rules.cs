@@ -1,4 +1,5 @@
 using FluentValidation;
+using Paddle.Design.Fitting;
 using PaddleApi.Contracts.Problems;
 
 namespace PaddleApi.Validation;
@@ -36,6 +37,25 @@ public static class Rules
     public static IRuleBuilderOptions<T, int?> InRange<T>(
         this IRuleBuilder<T, int?> rule, int min, int max, string unit, string reason) =>
         rule.SetValidator(new RangeRule<T, int?>(min, max)).Saying(reason, min, max, unit);
+
+    /// <summary>States in the description the range that the engine enforces, so that its refusals come as no surprise.</summary>
+    /// <typeparam name="T">The request.</typeparam>
+    /// <typeparam name="TNumber">Type of the number.</typeparam>
+    /// <param name="rule">The rule being built.</param>
+    /// <param name="min">Smallest value the engine takes.</param>
+    /// <param name="max">Largest value the engine takes.</param>
+    public static IRuleBuilderOptions<T, TNumber> EngineRange<T, TNumber>(this IRuleBuilder<T, TNumber> rule, double min, double max) =>
+        rule.SetValidator(new EngineRangeRule<T, TNumber>(min, max));
+
+    /// <summary>States the range in which the engine takes a measurement.</summary>
+    /// <typeparam name="T">The request.</typeparam>
+    /// <param name="rule">The rule being built.</param>
+    /// <param name="measurement">The measurement.</param>
+    public static IRuleBuilderOptions<T, double?> EngineRange<T>(this IRuleBuilder<T, double?> rule, MeasurementInstruction measurement)
+    {
+        ArgumentNullException.ThrowIfNull(measurement);
+        return rule.EngineRange(measurement.Lowest, measurement.Highest);
+    }
 
     /// <summary>Refuses a text that is not one of the allowed names; null passes.</summary>
     /// <typeparam name="T">The request.</typeparam>

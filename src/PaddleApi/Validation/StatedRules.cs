@@ -33,6 +33,18 @@ internal sealed class RangeRule<T, TNumber>(double min, double max) : PropertyVa
         value is null || (Convert.ToDouble(value, null) is var number && number >= Min && number <= Max);
 }
 
+/// <summary>States a range that the engine itself enforces, in words of its own; passes everything.</summary>
+internal sealed class EngineRangeRule<T, TNumber>(double min, double max) : PropertyValidator<T, TNumber>, IStatesRange
+{
+    public override string Name => "EngineRange";
+
+    public double Min { get; } = min;
+
+    public double Max { get; } = max;
+
+    public override bool IsValid(ValidationContext<T> context, TNumber value) => true;
+}
+
 /// <summary>A text is one of the allowed names, letter by letter; null passes.</summary>
 internal sealed class NamesRule<T>(IReadOnlyList<string> allowed) : PropertyValidator<T, string?>, IStatesNames
 {

@@ -31,6 +31,14 @@ public class QuadraticProgramTests
         Assert.True(bound > 1000, "the programs hardly touch their rows: the check would say little");
     }
 
+    // Two rows that rounding alone tells from parallel ask for a step of 1e308 and beyond: no row is broken by a number that is none.
+    [Fact]
+    public void A_solution_that_is_not_a_number_is_none()
+    {
+        var d = new double[2];
+        Assert.False(new QuadraticProgram(2).Solve([1, 0, 0, 1], [0, 0], [1e-160, 0], [-1e160], d));
+    }
+
     // Property: against every set of active rows tried in turn: the least value among the feasible corners of all sets is the least of all.
     [Fact]
     public void Property_equals_brute_force()

@@ -1,4 +1,5 @@
 using Paddle.Design.Fitting;
+using Paddle.Design.Outline;
 
 namespace Paddle.Design.Tests.Fitting;
 
@@ -156,6 +157,14 @@ public class FittingAdvisorTests
         double hand = LengthRules.TopHandAboveSeatMm(low.Design.HandSpacingMm + low.Design.FreeboardMm, 0, LengthRules.DefaultSeatHeightMm);
         Assert.Equal(SeatedBody.Of(new PaddlerMeasurements(StatureMm: 1756))!.ShoulderHeightMm, hand, 0.51);
     }
+
+    [Theory]
+    [InlineData(75, WaterKind.DeepLake, false, "black-cherry")]
+    [InlineData(100, WaterKind.DeepLake, false, "white-ash")]
+    [InlineData(100, WaterKind.DeepLake, true, "sitka-spruce")]
+    [InlineData(75, WaterKind.FastWater, true, "white-ash")]
+    public void The_wood_follows_water_weight_and_wishes(double massKg, WaterKind water, bool lightCarry, string species) =>
+        Assert.Equal(species, Advice(new FittingRequest(new PaddlerMeasurements(StatureMm: 1800, BodyMassKg: massKg), Water: new WaterPlan(water), Preferences: new PaddlerPreferences(LightCarry: lightCarry))).Design.Species);
 
     [Fact]
     public void Freeboard_follows_the_seat_inside_the_trades_range()
@@ -323,9 +332,12 @@ public class FittingAdvisorTests
         Assert.InRange(d.FreeboardMm, 0, 150);
         Assert.InRange(d.BladeLengthMm, Math.Max(400, f.ShortestMm), Math.Min(900, f.LongestMm));
         Assert.InRange(d.BladeWidthMm, Math.Max(70, f.NarrowestMm), Math.Min(230, f.WidestMm));
-        Assert.InRange(d.GripWidthMm, d.GripStyle == GripFit.Tee ? 85 : 45, d.GripStyle == GripFit.Tee ? 125 : 80);
-        Assert.InRange(d.GripLengthMm, 70, 100);
-        Assert.InRange(d.HardStrokeN, 100, 500);
+        Assert.InRange(d.OverallLengthMm, 1000, 2100);
+        var grip = GripPattern.Of(d.GripStyle);
+        Assert.InRange(d.GripWidthMm, grip.WidthLimitsMm.Min, grip.WidthLimitsMm.Max);
+        Assert.InRange(d.GripLengthMm, grip.LengthLimitsMm.Min, grip.LengthLimitsMm.Max);
+        Assert.InRange(d.BodyMassKg, 35, 160);
+        Assert.True(d.HardStrokeN is null or (> 140 and < 420));
         Assert.All([d.HandSpacingMm, d.FreeboardMm, d.BladeLengthMm, d.BladeWidthMm, d.GripWidthMm, d.GripLengthMm], x => Assert.Equal(Math.Round(x), x));
     }
 }

@@ -1,4 +1,5 @@
 using Paddle.Design.Fitting;
+using Paddle.Design.Outline;
 using Paddle.Design.Water;
 
 namespace Paddle.Design.Tests.Fitting;
@@ -36,7 +37,7 @@ public class HandAndBladeTests
             Assert.InRange(pear.WidthMm, 0.75 * breadth, 0.9 * breadth);
             Assert.InRange(pear.LengthMm, 70, 100);
             var tee = GripFit.Fit(185, breadth, WaterKind.FastWater, 0, new PaddlerPreferences());
-            Assert.Equal(GripFit.Tee, tee.Style);
+            Assert.Equal(GripStyle.T, tee.Style);
             Assert.InRange(tee.WidthMm, breadth + 14.5, 115);
         }
     }
@@ -44,8 +45,8 @@ public class HandAndBladeTests
     [Fact]
     public void A_straighter_wrist_asks_for_a_one_sided_grip()
     {
-        Assert.Equal("one-sided", GripFit.Fit(190, 85, WaterKind.DeepLake, 0, new PaddlerPreferences(StraighterWrist: true)).Faces);
-        Assert.Equal("matching", GripFit.Fit(190, 85, WaterKind.DeepLake, 0, new PaddlerPreferences()).Faces);
+        Assert.Equal(GripFaces.OneSided, GripFit.Fit(190, 85, WaterKind.DeepLake, 0, new PaddlerPreferences(StraighterWrist: true)).Faces);
+        Assert.Equal(GripFaces.Matching, GripFit.Fit(190, 85, WaterKind.DeepLake, 0, new PaddlerPreferences()).Faces);
     }
 
     // The reference case: 1.5 m/s, 20 N of hull drag, half the cycle pulling: 40 N, slip 0.943 m/s, 0.075 m².
@@ -85,7 +86,53 @@ public class HandAndBladeTests
         Assert.Equal(expected, EffortArea.MassScale(massKg), 0.0051);
 
     [Fact]
-    public void Hard_stroke_of_seventy_five_kilograms_is_two_hundred_newtons() => Assert.Equal(203, EffortArea.HardStrokeN(75), 0.5);
+    public void A_trained_paddler_of_seventy_five_kilograms_holds_ninety_eight_newtons() => Assert.Equal(97.8, EffortArea.SustainedPullN(75), 0.05);
+
+    // (11.4 + 2.6) · 75^(2/3) = 249 N for who tours; who races is left to the design's own 375 N.
+    [Fact]
+    public void The_hardest_stroke_follows_the_effort()
+    {
+        Assert.Equal(249, EffortArea.HardStrokeN(75, Effort.Easy));
+        Assert.Equal(249, EffortArea.HardStrokeN(75, Effort.Steady));
+        Assert.Null(EffortArea.HardStrokeN(75, Effort.Hard));
+    }
+
+    // The area a fitting works with is that of the outline the service draws, at the default size and within 3 % at the ends of the range.
+    [Fact]
+    public void A_blades_area_is_that_of_its_outline()
+    {
+        foreach (var family in BladeFamilies.All)
+        {
+            var sizes = BladeChoice.Family(family.Id);
+            foreach (var (length, width, within) in new[] { (sizes.LengthMm, sizes.WidthMm, 1e-9), (sizes.ShortestMm, sizes.WidestMm, 0.03), (sizes.LongestMm, sizes.NarrowestMm, 0.03) })
+            {
+                var plan = BladePlan.For(new BladeShape(family, length, width, family.DefaultWidestAt, family.DefaultFullness, null));
+                double drawn = new HalfBreadthCurve(plan.Draw(0, 15)).AreaMm2();
+                Assert.InRange(sizes.AreaMm2(length, width) / drawn, 1 - within, 1 + within);
+            }
+        }
+    }
+
+    [Fact]
+    public void Every_grip_fitted_is_one_that_a_design_accepts()
+    {
+        foreach (var water in Enum.GetValues<WaterKind>())
+        {
+            for (double length = 120; length <= 260; length += 5)
+            {
+                for (double breadth = 55; breadth <= 120; breadth += 5)
+                {
+                    foreach (double bend in new[] { 0.0, 12 })
+                    {
+                        var grip = GripFit.Fit(length, breadth, water, bend, new PaddlerPreferences());
+                        var pattern = GripPattern.Of(grip.Style);
+                        Assert.InRange(grip.WidthMm, pattern.WidthLimitsMm.Min, pattern.WidthLimitsMm.Max);
+                        Assert.InRange(grip.LengthMm, pattern.LengthLimitsMm.Min, pattern.LengthLimitsMm.Max);
+                    }
+                }
+            }
+        }
+    }
 
     [Theory]
     [InlineData("ottertail")]

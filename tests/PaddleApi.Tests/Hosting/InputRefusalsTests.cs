@@ -20,6 +20,7 @@ public sealed class InputRefusalsTests
         Assert.Equal(["", "/paddler/armSpanMm"], problem.Errors!.Keys);
         var fault = problem.Errors["/paddler/armSpanMm"].Single();
         Assert.Equal((5000.0, 900.0, 2400.0, "mm"), (fault.Value, fault.Min, fault.Max, fault.Unit));
+        Assert.Equal(["armSpanMm", "heightMm"], problem.Errors[""].Single().MeasureInstead);
         Assert.EndsWith("These would answer: armSpanMm, heightMm.", problem.Errors[""].Single().Reason, StringComparison.Ordinal);
     }
 }

@@ -10,6 +10,7 @@ public sealed class StartTests
 {
     [Theory]
     [InlineData("Limits:MaxRequestBodyBytes", "0")]
+    [InlineData("Limits:MaxSizeRunBodyBytes", "100")]
     [InlineData("Limits:RequestTimeoutSeconds", "-1")]
     [InlineData("Limits:QueuedSolves", "100000")]
     public void A_limit_that_makes_no_sense_stops_the_service_at_start(string key, string value)

@@ -202,7 +202,7 @@ public sealed record BenchFlexRequest
 /// <summary>Forces that replace the usual ones; those left null scale with body mass.</summary>
 public sealed record LoadsRequest
 {
-    /// <summary>Body mass that the usual forces scale with, kg, 20 to 180; 75 when null.</summary>
+    /// <summary>Body mass that the usual forces scale with, kg, 20 to 250; 75 when null.</summary>
     public double? BodyMassKg { get; init; }
 
     /// <summary>Peak of an easy stroke, repeated a million times, N.</summary>

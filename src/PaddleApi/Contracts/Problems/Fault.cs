@@ -7,10 +7,12 @@ namespace PaddleApi.Contracts.Problems;
 /// <param name="Max">Largest allowed value, in <paramref name="Unit"/>.</param>
 /// <param name="Unit">Unit of the values.</param>
 /// <param name="Allowed">The names that are allowed here.</param>
+/// <param name="MeasureInstead">What to measure instead, or again: ids of <c>/v1/measurements</c>.</param>
 public sealed record Fault(
     string Reason,
     object? Value = null,
     double? Min = null,
     double? Max = null,
     string? Unit = null,
-    IReadOnlyList<string>? Allowed = null);
+    IReadOnlyList<string>? Allowed = null,
+    IReadOnlyList<string>? MeasureInstead = null);

@@ -9,10 +9,11 @@ internal sealed class DocumentNotes : IDocumentFilter
     private static readonly Dictionary<string, string> TagDescriptions = new(StringComparer.Ordinal)
     {
         ["Designs"] = "A paddle designed from a request, and its drawings.",
-        ["Fittings"] = "From a person and a boat to lengths.",
+        ["Fittings"] = "From a person, a boat and a water to a paddle; the sizes a fleet should own; how to measure.",
         ["Woods"] = "Woods, their figures and where each comes from.",
         ["Blade families"] = "Blade shapes known by name.",
         ["Boards"] = "Boards: tested, and laid out for cutting.",
+        ["Builds"] = "From board to finished paddle: the stages of the work, and the balance corrected on the way.",
         ["Problems"] = "The kinds of problem the service answers with.",
         ["Health"] = "Whether the service runs and is ready.",
     };

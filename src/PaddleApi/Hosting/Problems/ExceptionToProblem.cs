@@ -1,13 +1,12 @@
 using System.Text.Json;
 using Microsoft.AspNetCore.Diagnostics;
 using Microsoft.AspNetCore.Http.Metadata;
-using Microsoft.Extensions.Options;
 using PaddleApi.Hosting.Json;
 
 namespace PaddleApi.Hosting.Problems;
 
 /// <summary>Says in the service's own words what an exception means to the caller. No text of an exception leaves the process.</summary>
-internal sealed class ExceptionToProblem(IOptions<ServiceLimits> limits) : IExceptionHandler
+internal sealed class ExceptionToProblem : IExceptionHandler
 {
     /// <summary>True for failures that the caller's request explains.</summary>
     public static bool IsForeseen(Exception exception) => exception is ProblemException or BadHttpRequestException or OperationCanceledException;
@@ -36,9 +35,7 @@ internal sealed class ExceptionToProblem(IOptions<ServiceLimits> limits) : IExce
         switch (bad.StatusCode)
         {
             case StatusCodes.Status413PayloadTooLarge:
-                return new ProblemResult(
-                    ProblemKinds.TooLarge,
-                    string.Create(null, $"The body is larger than {limits.Value.MaxRequestBodyBytes} bytes, which is more than any design needs."));
+                return new ProblemResult(ProblemKinds.TooLarge, ProblemHandling.TooLarge(context));
             case StatusCodes.Status415UnsupportedMediaType:
                 return new ProblemResult(
                     ProblemKinds.UnsupportedMediaType, "The body must be JSON with the header Content-Type: application/json.");

@@ -1,3 +1,5 @@
+using Microsoft.AspNetCore.Http.Features;
+
 namespace PaddleApi.Hosting.Problems;
 
 /// <summary>Turns every failure, thrown or bare, into a problem of RFC 9457.</summary>
@@ -22,16 +24,24 @@ public static class ProblemHandling
         .UseStatusCodePages(pages => Describe(pages.HttpContext).ExecuteAsync(pages.HttpContext))
         .Use(KeepBodyForDiagnosis);
 
-    // What is wrong with a body is found by reading it a second time. Bodies are small (see ServiceLimits), so they stay in memory.
+    // What is wrong with a body is found by reading it a second time. The server has limited its size (see ServiceLimits), so it stays in
+    // memory: the service writes no files.
     private static Task KeepBodyForDiagnosis(HttpContext context, RequestDelegate next)
     {
         if (context.Request.HasJsonContentType())
         {
-            context.Request.EnableBuffering(bufferThreshold: 128 * 1024);
+            context.Request.EnableBuffering(bufferThreshold: int.MaxValue);
         }
 
         return next(context);
     }
+
+    /// <summary>What is said of a body that is too large. Addresses differ in what they take; the server knows the limit it has just enforced.</summary>
+    /// <param name="context">The request.</param>
+    internal static string TooLarge(HttpContext context) =>
+        context.Features.Get<IHttpMaxRequestBodySizeFeature>()?.MaxRequestBodySize is { } most
+            ? string.Create(null, $"The body is larger than {most} bytes, which is more than this address needs.")
+            : ProblemKinds.TooLarge.Meaning;
 
     private static ProblemResult Describe(HttpContext context)
     {
@@ -40,6 +50,7 @@ public static class ProblemHandling
         {
             404 => "Nothing lives at this address. The addresses are listed at /docs.",
             405 => $"{context.Request.Method} is not allowed here; allowed: {context.Response.Headers.Allow}.",
+            413 => TooLarge(context),
             415 => "The body must be JSON with the header Content-Type: application/json.",
             _ => kind.Meaning,
         }, Status: context.Response.StatusCode);

@@ -45,7 +45,7 @@ public static class ProblemKinds
 
     /// <summary>The body is too large.</summary>
     public static ProblemKind TooLarge { get; } = Kind("payload-too-large", "The body is too large", 413,
-        "The body is larger than any design needs.",
+        "The body is larger than anything this address needs.",
         "Send less; the detail names the limit.");
 
     /// <summary>The body is not of a media type that is read here.</summary>

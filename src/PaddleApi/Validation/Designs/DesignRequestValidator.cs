@@ -8,14 +8,12 @@ namespace PaddleApi.Validation.Designs;
 /// <summary>The rules of a design request. Rules of one member stand here and in the parts; rules between members have a file each.</summary>
 public sealed class DesignRequestValidator : AbstractValidator<DesignRequest>
 {
-    private const int LongestLabel = 80;
     private const string Own = "service's own limit";
 
     /// <summary>States the rules.</summary>
     public DesignRequestValidator()
     {
-        RuleFor(r => r.Label).Must(IsPrintable)
-            .Saying($"A label has up to {LongestLabel} characters that print on one line.", 0, LongestLabel, "characters");
+        RuleFor(r => r.Label).Printable(Labels.Longest);
         var (spacing, freeboard, overall) =
             (PaddleLengths.HandSpacingLimitsMm, PaddleLengths.FreeboardLimitsMm, PaddleLengths.OverallLimitsMm);
         RuleFor(r => r.HandSpacingMm).InRange(spacing.Min, spacing.Max, "mm", $"Hand spacings that fit a person ({Own}).");
@@ -40,24 +38,6 @@ public sealed class DesignRequestValidator : AbstractValidator<DesignRequest>
             if (request.Aims?.BenchFlexMm is { Min: { } least, Max: { } most } && most <= least)
                 context.AddFault("Aims.BenchFlexMm.Max", new("The most bench flex must be above the least.", FaultValue.Show(most), least, Unit: "mm"));
         });
-    }
-
-    // Format characters turn text about or hide it; control characters break lines and files; half a surrogate pair is no character.
-    private static bool IsPrintable(string? label)
-    {
-        if (label is null) return true;
-        var count = 0;
-        for (var i = 0; i < label.Length; i += char.IsSurrogatePair(label, i) ? 2 : 1)
-        {
-            var category = System.Globalization.CharUnicodeInfo.GetUnicodeCategory(label, i);
-            if (category is System.Globalization.UnicodeCategory.Control or System.Globalization.UnicodeCategory.Format
-                or System.Globalization.UnicodeCategory.Surrogate or System.Globalization.UnicodeCategory.PrivateUse
-                or System.Globalization.UnicodeCategory.OtherNotAssigned or System.Globalization.UnicodeCategory.LineSeparator
-                or System.Globalization.UnicodeCategory.ParagraphSeparator) return false;
-            count++;
-        }
-
-        return count <= LongestLabel;
     }
 
     private sealed class BladeRules : AbstractValidator<BladeRequest>
@@ -143,7 +123,7 @@ public sealed class DesignRequestValidator : AbstractValidator<DesignRequest>
         public LoadsRules()
         {
             const string Force = "Forces that a person can put on a paddle (" + Own + ").";
-            RuleFor(l => l.BodyMassKg).InRange(20, 180, "kg", $"Body masses from a child to a heavy adult ({Own}).");
+            RuleFor(l => l.BodyMassKg).InRange(20, 250, "kg", $"Body masses from a child to a heavy adult ({Own}).");
             RuleFor(l => l.TouringStrokeN).InRange(10, 2000, "N", Force);
             RuleFor(l => l.HardStrokeN).InRange(10, 2000, "N", Force);
             RuleFor(l => l.BraceN).InRange(10, 2000, "N", Force);

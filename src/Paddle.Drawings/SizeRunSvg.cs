@@ -1,0 +1,20 @@
+using Paddle.Design.Fitting;
+using Paddle.Drawings.Sheets;
+using Paddle.Drawings.Views;
+
+namespace Paddle.Drawings;
+
+/// <summary>The customers of a size run as a histogram with the sizes drawn on it, as SVG.</summary>
+public static class SizeRunSvg
+{
+    /// <summary>Draws the histogram.</summary>
+    /// <param name="advice">The size run.</param>
+    /// <param name="context">Label, units and origin.</param>
+    /// <returns>An SVG document.</returns>
+    public static string Write(SizeRunAdvice advice, DrawingContext context)
+    {
+        ArgumentNullException.ThrowIfNull(advice);
+        ArgumentNullException.ThrowIfNull(context);
+        return SvgWriter.Write(SizeRunView.Draw(advice, context));
+    }
+}

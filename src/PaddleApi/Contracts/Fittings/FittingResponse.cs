@@ -1,0 +1,132 @@
+using PaddleApi.Contracts.Designs;
+
+namespace PaddleApi.Contracts.Fittings;
+
+/// <summary>The paddle that fits a person, why, and the request that designs it.</summary>
+/// <param name="EngineVersion">Version of the engine that answered.</param>
+/// <param name="OverallLengthMm">Top of the grip to the tip, mm.</param>
+/// <param name="HandSpacingMm">Middle of the grip hand to middle of the lower hand, mm.</param>
+/// <param name="FreeboardMm">Lower hand to throat, mm.</param>
+/// <param name="Blade">The blade.</param>
+/// <param name="Shaft">The shaft's section.</param>
+/// <param name="Grip">The grip, and what it does to the wrist.</param>
+/// <param name="Immersion">The blade against the depth of the water.</param>
+/// <param name="Stroke">What the water model says of effort, area and slip.</param>
+/// <param name="Methods">Every method that applied, the ones used marked.</param>
+/// <param name="LengthRules">How far the trade's rules for the overall length lie apart for this person.</param>
+/// <param name="Reasons">Why, in plain words.</param>
+/// <param name="Alternatives">Two other paddles that would do.</param>
+/// <param name="Cautions">What to mind.</param>
+/// <param name="Design">A request ready to be sent to <c>/v1/designs</c>.</param>
+public sealed record FittingResponse(
+    string EngineVersion,
+    FittedBand OverallLengthMm,
+    FittedBand HandSpacingMm,
+    double FreeboardMm,
+    FittedBlade Blade,
+    FittedShaft Shaft,
+    FittedGrip Grip,
+    FittedImmersion Immersion,
+    FittedStroke Stroke,
+    IReadOnlyList<FittingMethod> Methods,
+    LengthRuleSpread LengthRules,
+    IReadOnlyList<string> Reasons,
+    IReadOnlyList<FittingAlternativeDesign> Alternatives,
+    IReadOnlyList<DesignCaution> Cautions,
+    DesignRequest Design);
+
+/// <summary>A length with the band in which it lies for two people in three, mm.</summary>
+/// <param name="Value">The length, mm.</param>
+/// <param name="Low">Less one standard error, mm.</param>
+/// <param name="High">Plus one standard error, mm.</param>
+public sealed record FittedBand(double Value, double Low, double High);
+
+/// <summary>The blade that suits the water and the stroke.</summary>
+/// <param name="Family">Its family, as <c>blade.family</c> of a design.</param>
+/// <param name="LengthMm">Throat to tip, mm.</param>
+/// <param name="WidthMm">Full width at the widest point, mm.</param>
+/// <param name="BendDegrees">Bend between shaft and blade, degrees.</param>
+/// <param name="AreaCm2">Its area, cm².</param>
+/// <param name="TargetAreaCm2">The area asked for by body mass, effort and cadence, kept within the trade's range, cm².</param>
+public sealed record FittedBlade(string Family, double LengthMm, double WidthMm, double BendDegrees, double AreaCm2, double TargetAreaCm2);
+
+/// <summary>An oval shaft that fits the hand. The design's solver chooses the shaft by strength and balance; pin these to have them.</summary>
+/// <param name="WidthMm">Short axis, parallel to the blade's face, mm.</param>
+/// <param name="ThicknessMm">Long axis, square to the face, mm.</param>
+/// <param name="EquivalentDiameterMm">Diameter of the round of the same girth, mm.</param>
+/// <param name="GripsHardestAtMm">Diameter at which this hand grips hardest, mm.</param>
+/// <param name="MostComfortableAtMm">Diameter that this hand finds most comfortable, mm.</param>
+public sealed record FittedShaft(
+    double WidthMm, double ThicknessMm, double EquivalentDiameterMm, double GripsHardestAtMm, double MostComfortableAtMm);
+
+/// <summary>A grip that fits the hand.</summary>
+/// <param name="Style"><c>pear</c>, <c>palm</c> or <c>t</c>.</param>
+/// <param name="WidthMm">Full width, mm.</param>
+/// <param name="LengthMm">From the top to where the plain shaft begins, mm.</param>
+/// <param name="Faces">The wrist's choice: <c>matching</c> faces, or <c>one-sided</c>.</param>
+/// <param name="TopHandMm">Top of the grip to the middle of the grip hand, mm.</param>
+/// <param name="Reason">Why this style and these faces.</param>
+public sealed record FittedGrip(string Style, double WidthMm, double LengthMm, string Faces, double TopHandMm, string Reason);
+
+/// <summary>The blade against the depth of the water.</summary>
+/// <param name="DepthMm">Depth given, mm; left out when none was.</param>
+/// <param name="NeededMm">Depth that the blade first chosen needs, mm.</param>
+/// <param name="Fits">Whether that blade fits; if not, the answer's blade is another.</param>
+/// <param name="ImmersedShare">Share of the answer's blade that can be under water, 0 to 1.</param>
+public sealed record FittedImmersion(double? DepthMm, double NeededMm, bool Fits, double ImmersedShare);
+
+/// <summary>Effort, area and slip by the water model: for comparing blades, not for predicting speed.</summary>
+/// <param name="BodyMassKg">Body mass used, kg.</param>
+/// <param name="StrokesPerMinute">Cadence used, strokes a minute.</param>
+/// <param name="StrokesPerDay">Strokes in a day of this outing.</param>
+/// <param name="BoatSpeedMS">Boat speed that goes with the effort, m/s.</param>
+/// <param name="HullDragN">Hull drag that this paddler overcomes, N.</param>
+/// <param name="MeanPullN">Mean force during the pull, N.</param>
+/// <param name="PullSeconds">Duration of a pull, s.</param>
+/// <param name="ModelAreaCm2">Area that gives the slip aimed at, before the trade's range is kept, cm².</param>
+/// <param name="TargetSlipMS">Slip aimed at, m/s.</param>
+/// <param name="DragCoefficient">Low and high coefficient of drag.</param>
+/// <param name="SlipMS">Slip of the blade chosen, from the high to the low coefficient, m/s.</param>
+/// <param name="FroudeEfficiency">Its efficiency, from the low to the high coefficient.</param>
+public sealed record FittedStroke(
+    double BodyMassKg,
+    double StrokesPerMinute,
+    double StrokesPerDay,
+    double BoatSpeedMS,
+    double HullDragN,
+    double MeanPullN,
+    double PullSeconds,
+    double ModelAreaCm2,
+    double TargetSlipMS,
+    ValueRange DragCoefficient,
+    ValueRange SlipMS,
+    ValueRange FroudeEfficiency);
+
+/// <summary>One method that applied.</summary>
+/// <param name="Id">The method.</param>
+/// <param name="Quantity">What it gives: <c>handSpacingMm</c> or <c>overallLengthMm</c>.</param>
+/// <param name="ValueMm">Its value, mm.</param>
+/// <param name="StandardErrorMm">Its standard error, mm.</param>
+/// <param name="Source">Where it comes from.</param>
+/// <param name="Role">
+/// <c>used</c>; <c>combined</c>: part of the one used; <c>basis</c>: the one used starts from it; <c>check</c>: only checks;
+/// <c>beside</c>: shown beside; <c>cap</c>: an upper limit.
+/// </param>
+/// <param name="Group">For overall lengths: <c>service</c>, <c>long-reach</c>, <c>seated</c> or <c>cap</c>.</param>
+/// <param name="Weight">For a combined estimate: its weight, 0 to 1.</param>
+public sealed record FittingMethod(
+    string Id, string Quantity, double ValueMm, double StandardErrorMm, string Source, string Role, string? Group, double? Weight);
+
+/// <summary>How far the trade's rules for the overall length lie apart. They serve two styles and are never averaged.</summary>
+/// <param name="UsedId">Id of the method used.</param>
+/// <param name="LongReachMm">Mean of the long-reach rules that applied, mm.</param>
+/// <param name="SeatedMm">Mean of the rules for seated paddlers that applied, mm.</param>
+/// <param name="SpreadMm">Longest less shortest of all, mm.</param>
+/// <param name="Flagged">Whether that is too much to pass over in silence.</param>
+public sealed record LengthRuleSpread(string UsedId, double? LongReachMm, double? SeatedMm, double SpreadMm, bool Flagged);
+
+/// <summary>Another paddle that would do.</summary>
+/// <param name="Id">Name of the alternative, such as <c>shallower-water</c>.</param>
+/// <param name="Reason">When to choose it.</param>
+/// <param name="Design">A request ready to be sent to <c>/v1/designs</c>.</param>
+public sealed record FittingAlternativeDesign(string Id, string Reason, DesignRequest Design);

@@ -1,0 +1,105 @@
+using Paddle.Design.Fitting;
+using PaddleApi.Contracts.Designs;
+
+namespace PaddleApi.Contracts.Fittings;
+
+/// <summary>Turns the engine's advice into the answer of the contract.</summary>
+public static class FittingResponses
+{
+    private const double Mm2PerCm2 = 100;
+
+    /// <summary>The answer.</summary>
+    /// <param name="advice">The advice.</param>
+    /// <param name="engineVersion">Version of the engine.</param>
+    public static FittingResponse From(FittingAdvice advice, string engineVersion)
+    {
+        ArgumentNullException.ThrowIfNull(advice);
+        return new(
+            engineVersion,
+            Band(advice.OverallLengthMm),
+            Band(advice.HandSpacingMm),
+            advice.FreeboardMm,
+            Blade(advice),
+            new(
+                advice.Shaft.WidthMm, advice.Shaft.ThicknessMm, advice.Shaft.EquivalentDiameterMm, advice.Shaft.LowMm, advice.Shaft.HighMm),
+            Grip(advice.Grip),
+            new(advice.Immersion.DepthMm, advice.Immersion.NeededMm, advice.Immersion.Fits, Math.Round(advice.Immersion.ImmersedShare, 3)),
+            Stroke(advice.Water),
+            [.. advice.Methods.Select(Method)],
+            Spread(advice.Spread),
+            advice.Reasons,
+            [.. advice.Alternatives.Select(other => new FittingAlternativeDesign(other.Id, other.Reason, Design(other.Design)))],
+            [.. advice.Cautions.Select(caution => new DesignCaution(caution.Id, caution.Text, caution.Source))],
+            Design(advice.Design));
+    }
+
+    /// <summary>A request for the design that a fitting suggests. Sizes of shaft and blade spine stay open for the solver.</summary>
+    /// <param name="design">The suggestion.</param>
+    public static DesignRequest Design(SuggestedDesign design)
+    {
+        ArgumentNullException.ThrowIfNull(design);
+        return new()
+        {
+            Label = design.Label,
+            HandSpacingMm = design.HandSpacingMm,
+            FreeboardMm = design.FreeboardMm,
+            Blade = new() { Family = design.BladeFamily, LengthMm = design.BladeLengthMm, WidthMm = design.BladeWidthMm },
+            Shaft = new() { BendDegrees = design.BendDegrees },
+            Grip = new()
+            {
+                Style = Names.GripStyles.NameOf(design.GripStyle),
+                WidthMm = design.GripWidthMm,
+                LengthMm = design.GripLengthMm,
+                Faces = Names.GripFaces.NameOf(design.GripFaces),
+            },
+            Wood = new() { Species = design.Species },
+            Loads = new() { BodyMassKg = design.BodyMassKg, HardStrokeN = design.HardStrokeN },
+        };
+    }
+
+    private static FittedBand Band(ValueBand band) => new(band.Value, band.Low, band.High);
+
+    private static FittedBlade Blade(FittingAdvice advice) => new(
+        advice.Blade.Family.Id,
+        advice.Blade.LengthMm,
+        advice.Blade.WidthMm,
+        advice.Blade.BendDegrees,
+        Area(advice.Water.BladeAreaMm2),
+        Area(advice.Water.TargetAreaMm2));
+
+    private static FittedGrip Grip(GripSize grip) => new(
+        Names.GripStyles.NameOf(grip.Style), grip.WidthMm, grip.LengthMm, Names.GripFaces.NameOf(grip.Faces), grip.TopHandMm, grip.Reason);
+
+    private static FittedStroke Stroke(BladeInWater water) => new(
+        water.Demand.BodyMassKg,
+        water.Demand.StrokesPerMinute,
+        Math.Round(water.StrokesPerDay),
+        water.Demand.BoatSpeedMS,
+        Math.Round(water.Demand.HullDragN, 1),
+        Math.Round(water.Demand.MeanPullN, 1),
+        Math.Round(water.Demand.PullSeconds, 3),
+        Area(water.Demand.TargetAreaMm2),
+        Math.Round(water.Demand.TargetSlipMS, 3),
+        Range(water.DragCoefficientLow, water.DragCoefficientHigh),
+        Range(water.SlipAtHighCoefficientMS, water.SlipAtLowCoefficientMS),
+        Range(water.EfficiencyAtLowCoefficient, water.EfficiencyAtHighCoefficient));
+
+    private static FittingMethod Method(MethodResult method) => new(
+        method.Id,
+        method.Quantity,
+        Math.Round(method.ValueMm, 1),
+        Math.Round(method.StandardErrorMm, 1),
+        method.Source,
+        method.Role,
+        method.Group,
+        method.Weight is { } weight ? Math.Round(weight, 3) : null);
+
+    private static LengthRuleSpread Spread(RuleSpread spread) => new(
+        spread.UsedId, Tenth(spread.LongReachMm), Tenth(spread.SeatedMm), Math.Round(spread.SpreadMm, 1), spread.Flagged);
+
+    private static double? Tenth(double? valueMm) => valueMm is { } value ? Math.Round(value, 1) : null;
+
+    private static double Area(double areaMm2) => Math.Round(areaMm2 / Mm2PerCm2, 1);
+
+    private static ValueRange Range(double least, double most) => new(Math.Round(least, 3), Math.Round(most, 3));
+}

@@ -1,0 +1,34 @@
+using Microsoft.AspNetCore.Http.HttpResults;
+using Paddle.Design.Fitting;
+using PaddleApi.Contracts.Fittings;
+using PaddleApi.Hosting;
+using PaddleApi.Hosting.OpenApi;
+using PaddleApi.Validation;
+
+namespace PaddleApi.Endpoints.Fittings;
+
+/// <summary>Fittings: from a person, a boat and a water to a paddle.</summary>
+public static class FittingEndpoints
+{
+    /// <summary>Maps the endpoint.</summary>
+    /// <param name="routes">Where to map it.</param>
+    /// <returns>The endpoint.</returns>
+    public static RouteHandlerBuilder MapFittings(this IEndpointRouteBuilder routes) => routes
+        .MapPost("/v1/fittings", Fit)
+        .WithTags("Fittings")
+        .Describe("createFitting", "Which paddle for this person?",
+            "Lengths, blade, grip and wood for a person, a seat and a water, with every method that applied, its error and its source. The "
+            + "member design of the answer is a request ready for /v1/designs. A measured hand spacing beats every estimate; people who "
+            + "cannot be are refused with what to measure instead, and /v1/measurements says how.")
+        .RequestExample("guest", "A guest of a hire fleet, every member written out", FittingExamples.Guest)
+        .RequestExample("least", "The least that can be asked", FittingExamples.Least)
+        .ResponseExample("guest", "The guest's paddle", static () => Answer(FittingExamples.Guest))
+        .Offers(MediaTypes.Json)
+        .Validate<Contracts.Fittings.FittingRequest>();
+
+    private static Ok<FittingResponse> Fit(Contracts.Fittings.FittingRequest request) => TypedResults.Ok(Answer(request));
+
+    // The validator has put the engine's own checks in front: a request that comes here is answered.
+    private static FittingResponse Answer(Contracts.Fittings.FittingRequest request) =>
+        FittingResponses.From(FittingAdvisor.Advise(FittingReader.Read(request)).Advice!, EngineVersion.Text);
+}

@@ -1,0 +1,40 @@
+using Microsoft.AspNetCore.Http.HttpResults;
+using Paddle.Design.Fitting;
+using PaddleApi.Contracts;
+using PaddleApi.Contracts.Fittings;
+using PaddleApi.Hosting;
+using PaddleApi.Hosting.Caching;
+using PaddleApi.Hosting.OpenApi;
+
+namespace PaddleApi.Endpoints.Fittings;
+
+/// <summary>How to take the measurements that a fitting asks for.</summary>
+public static class MeasurementEndpoints
+{
+    private static readonly MeasurementList All = new(EngineVersion.Text, [.. MeasurementCatalogue.All.Select(Describe)]);
+
+    /// <summary>Maps the endpoint.</summary>
+    /// <param name="routes">Where to map it.</param>
+    /// <returns>The endpoint.</returns>
+    public static RouteHandlerBuilder MapMeasurements(this IEndpointRouteBuilder routes) => routes
+        .MapRead("/v1/measurements", List)
+        .WithTags("Fittings")
+        .Offers(MediaTypes.Json)
+        .HasFixedContent()
+        .Describe("listMeasurements", "How to measure at home",
+            "Every measurement that a fitting takes: what to do step by step, its typical error, the values accepted and why, and what it decides.")
+        .ResponseExample("measurements", "All measurements", static () => All);
+
+    private static Ok<MeasurementList> List() => TypedResults.Ok(All);
+
+    private static Measurement Describe(MeasurementInstruction instruction) => new(
+        instruction.Id,
+        instruction.Name,
+        instruction.Unit,
+        instruction.Steps,
+        instruction.TypicalError,
+        new ValueRange(instruction.Lowest, instruction.Highest),
+        instruction.WhyTheRange,
+        instruction.UsedFor,
+        instruction.Source);
+}

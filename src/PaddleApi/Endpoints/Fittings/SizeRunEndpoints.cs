@@ -1,0 +1,69 @@
+using System.Text;
+using Microsoft.AspNetCore.Mvc;
+using Microsoft.Extensions.Options;
+using Paddle.Design.Fitting;
+using Paddle.Drawings;
+using Paddle.Drawings.Units;
+using PaddleApi.Contracts.Designs;
+using PaddleApi.Contracts.SizeRuns;
+using PaddleApi.Hosting;
+using PaddleApi.Hosting.OpenApi;
+using PaddleApi.Hosting.Solving;
+using PaddleApi.Validation;
+
+namespace PaddleApi.Endpoints.Fittings;
+
+/// <summary>Size runs: the few sizes that a fleet should own.</summary>
+public static class SizeRunEndpoints
+{
+    private const string Svg = "image/svg+xml";
+    private const string Unnamed = "Size run";
+
+    private static readonly string[] Offered = [MediaTypes.Json, Svg];
+
+    /// <summary>Maps the endpoint.</summary>
+    /// <param name="routes">Where to map it.</param>
+    /// <returns>The endpoint.</returns>
+    public static RouteHandlerBuilder MapSizeRuns(this IEndpointRouteBuilder routes)
+    {
+        ArgumentNullException.ThrowIfNull(routes);
+        var limits = routes.ServiceProvider.GetRequiredService<IOptions<ServiceLimits>>().Value;
+        return routes.MapPost("/v1/size-runs", Choose)
+            .WithTags("Fittings")
+            .WithMetadata(new RequestSizeLimitAttribute(limits.MaxSizeRunBodyBytes))
+            .Describe("createSizeRun", "Which few sizes should a fleet own?",
+                "The lengths that make the mean misfit of the customers least, exactly; the share of customers near their size, the paddles of each "
+                + "size in the fleet, and what one more size would buy. Up to 100 000 customers may be listed: this address takes bodies of "
+                + "4 MiB unless its host says otherwise. Ask for image/svg+xml to have the histogram with the sizes drawn on it.")
+            .RequestExample("fleet", "A hire fleet with guests as in the survey", FittingExamples.Fleet)
+            .RequestExample("club", "A club that knows its members", FittingExamples.Club)
+            .ResponseExample("fleet", "The fleet's sizes", static () => SizeRunResponses.From(Advise(FittingExamples.Fleet).Advice!, EngineVersion.Text))
+            .Offers(Offered)
+            .Validate<Contracts.SizeRuns.SizeRunRequest>()
+            .Solves()
+            .Produces<SizeRunResponse>(StatusCodes.Status200OK, MediaTypes.Json, Svg);
+    }
+
+    private static IResult Choose(Contracts.SizeRuns.SizeRunRequest request, HttpContext context)
+    {
+        // The same address answers in two media types, so a cache on the way must tell them apart.
+        context.Response.Headers.Vary = "Accept, Accept-Encoding";
+        var outcome = Advise(request);
+        if (outcome.Advice is not { } advice)
+        {
+            InputRefusal[] refusals = [.. outcome.Refusals.Select(refusal => SizeRunReader.InContract(refusal, request))];
+            return refusals.ToProblem();
+        }
+
+        return MediaTypes.BestOf(context.Request, Offered) == Svg
+            ? TypedResults.Text(SizeRunSvg.Write(advice, Drawing(request)), Svg, Encoding.UTF8)
+            : TypedResults.Ok(SizeRunResponses.From(advice, EngineVersion.Text));
+    }
+
+    private static SizeRunOutcome Advise(Contracts.SizeRuns.SizeRunRequest request) => SizeRun.Advise(SizeRunReader.Read(request));
+
+    private static DrawingContext Drawing(Contracts.SizeRuns.SizeRunRequest request) => new(
+        string.IsNullOrWhiteSpace(request.Label) ? Unnamed : request.Label,
+        request.Drawing?.Units is { } units ? Names.Units.Find(units)!.Value : DrawingUnits.Metric,
+        EngineVersion.Text);
+}

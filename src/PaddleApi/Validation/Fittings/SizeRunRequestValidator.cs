@@ -1,0 +1,55 @@
+using FluentValidation;
+using Paddle.Design.Fitting;
+using PaddleApi.Contracts.Designs;
+using PaddleApi.Contracts.SizeRuns;
+
+namespace PaddleApi.Validation.Fittings;
+
+/// <summary>
+/// The rules of a size run. Those of customers and sizes are the engine's: it passes over a long list once, without a word for those who fit.
+/// Their ranges are stated here for the description.
+/// </summary>
+public sealed class SizeRunRequestValidator : AbstractValidator<Contracts.SizeRuns.SizeRunRequest>
+{
+    /// <summary>States the rules.</summary>
+    public SizeRunRequestValidator()
+    {
+        RuleFor(r => r.Label).Printable(Labels.Longest);
+        RuleFor(r => r.Drawing!.Units).OneOf([.. Names.Units.Names], "Drawings are lettered in one of these.").When(r => r.Drawing is not null);
+        RuleFor(r => r.Sizes).EngineRange(1, SizeRun.MostSizes);
+        RuleFor(r => r.StepMm).EngineRange(SizeRunChecks.StepLimitsMm.Min, SizeRunChecks.StepLimitsMm.Max);
+        RuleFor(r => r.FleetCount).EngineRange(SizeRunChecks.FleetLimits.Min, SizeRunChecks.FleetLimits.Max);
+        RuleFor(r => r.ShortestStockMm).EngineRange(SizeRunChecks.OverallLimitsMm.Min, SizeRunChecks.OverallLimitsMm.Max);
+        RuleFor(r => r.LongestStockMm).EngineRange(SizeRunChecks.OverallLimitsMm.Min, SizeRunChecks.OverallLimitsMm.Max);
+        RuleFor(r => r.BladeLengthMm).EngineRange(PaddleLengths.BladeLengthLimitsMm.Min, PaddleLengths.BladeLengthLimitsMm.Max);
+        RuleFor(r => r.FreeboardMm).EngineRange(PaddleLengths.FreeboardLimitsMm.Min, PaddleLengths.FreeboardLimitsMm.Max);
+    }
+
+    private sealed class PopulationRules : AbstractValidator<PopulationRequest>
+    {
+        public PopulationRules()
+        {
+            RuleFor(p => p.Men).EngineRange(SizeRunChecks.ShareLimits.Min, SizeRunChecks.ShareLimits.Max);
+            RuleFor(p => p.Women).EngineRange(SizeRunChecks.ShareLimits.Min, SizeRunChecks.ShareLimits.Max);
+        }
+    }
+
+    private sealed class GroupRules : AbstractValidator<CustomerGroupRequest>
+    {
+        public GroupRules()
+        {
+            RuleFor(g => g.Share).EngineRange(SizeRunChecks.ShareLimits.Min, SizeRunChecks.ShareLimits.Max);
+            RuleFor(g => g.StandardDeviationMm).EngineRange(SizeRunChecks.DeviationLimitsMm.Min, SizeRunChecks.DeviationLimitsMm.Max);
+        }
+    }
+
+    private sealed class CustomerRules : AbstractValidator<CustomerRequest>
+    {
+        public CustomerRules()
+        {
+            RuleFor(c => c.OverallLengthMm).EngineRange(SizeRunChecks.OverallLimitsMm.Min, SizeRunChecks.OverallLimitsMm.Max);
+            RuleFor(c => c.HandSpacingMm).EngineRange(MeasurementCatalogue.HandSpacing);
+            RuleFor(c => c.StatureMm).EngineRange(MeasurementCatalogue.Stature);
+        }
+    }
+}
