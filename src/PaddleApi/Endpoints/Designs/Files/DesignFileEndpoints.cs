@@ -29,7 +29,8 @@ public static class DesignFileEndpoints
                 .WithMetadata(new DownloadMark(DesignFileResult.Policy(file)))
                 .Produces<string>(StatusCodes.Status200OK, file.MediaType)
                 .Produces<string>(StatusCodes.Status206PartialContent, file.MediaType)
-                .Refuses(ProblemKinds.InvalidQuery)
+                .Refuses(ProblemKinds.BadRequest)
+                .Refuses(ProblemKinds.InvalidValues)
                 .Refuses(ProblemKinds.RangeNotSatisfiable);
             if (file.DependsOnPaper)
             {
