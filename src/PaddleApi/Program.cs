@@ -1,4 +1,6 @@
 using PaddleApi.Endpoints;
+using PaddleApi.Endpoints.Boards;
+using PaddleApi.Endpoints.Builds;
 using PaddleApi.Endpoints.Designs;
 using PaddleApi.Endpoints.Fittings;
 using PaddleApi.Hosting;
@@ -32,6 +34,9 @@ app.MapDesigns();
 app.MapFittings();
 app.MapSizeRuns();
 app.MapMeasurements();
+app.MapBuilds();
+app.MapBalanceCorrections();
+app.MapBoardTests();
 app.MapWoods();
 app.MapBladeFamilies();
 app.MapProblems();

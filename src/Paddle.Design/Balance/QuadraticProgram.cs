@@ -200,7 +200,7 @@ internal sealed class QuadraticProgram
             step[i] = sum;
         }
 
-        return (square > 1e-16 * Math.Max(whole, 1e-30), square);
+        return (square > 1e-13 * Math.Max(whole, 1e-30), square);
     }
 
     private void DualStep()

@@ -3,7 +3,8 @@ namespace Paddle.Design.Balance;
 /// <summary>Between what the solver may choose each size: what hands like and tools can hold. Theory B2.</summary>
 /// <remarks>
 /// Shaft: 28–40 mm accepted for the hand, trade shafts 25.4–35 mm (Kong and Lowe 2005, abstract; common practice). Blade spine
-/// 8–12 mm at mid-blade, edge 3–6 mm, tip edge 1–2 mm more (common practice, no source). Edges up to 8 mm serve as ballast.
+/// 8–12 mm at mid-blade, edge 3–6 mm, tip edge 1–2 mm more (common practice, no source). A spine that must serve as ballast may
+/// stand higher than that.
 /// </remarks>
 public static class SizeLimits
 {
@@ -17,7 +18,7 @@ public static class SizeLimits
     /// <summary>Limits for the solver, in the same order, mm.</summary>
     public static IReadOnlyList<Outline.Range> Solver { get; } =
     [
-        new(26, 38), new(27, 40), new(24, 36), new(24, 38), new(18, 40), new(7, 22), new(5, 11), new(3, 8), new(25, 36),
+        new(26, 38), new(27, 40), new(24, 36), new(24, 38), new(18, 40), new(7, 22), new(5, 11), new(3, 6), new(25, 36),
     ];
 
     /// <summary>Limits for sizes that the caller pins, in the same order, mm: wider, but still a paddle.</summary>

@@ -8,7 +8,7 @@ namespace Paddle.Drawings.Files;
 
 /// <summary>The solid as a binary STL in millimetres: x from the top of the grip along the shaft, y across, z off the face.</summary>
 /// <remarks>Header of 80 bytes, count of facets, then 50 bytes a facet, little-endian; from memory of the format's public descriptions.</remarks>
-internal sealed class SolidStl : IDesignFile
+internal sealed class SolidStl : IBlockwiseDesignFile
 {
     private const int FacetBytes = 50;
     private const int FacetsPerBlock = 1200;
@@ -25,13 +25,18 @@ internal sealed class SolidStl : IDesignFile
 
     public void Write(DesignReport report, DrawingContext context, Stream output)
     {
+        foreach (var block in Blocks(report, context)) output.Write(block.Span);
+    }
+
+    public IEnumerable<ReadOnlyMemory<byte>> Blocks(DesignReport report, DrawingContext context)
+    {
         var mesh = new SolidMesh(report);
         var header = new byte[84];
 
         // A header that began with "solid" would be taken for the text form.
         Encoding.ASCII.GetBytes("Canoe paddle, binary STL, millimetres").CopyTo(header, 0);
         BinaryPrimitives.WriteUInt32LittleEndian(header.AsSpan(80), (uint)mesh.Facets().LongCount());
-        output.Write(header);
+        yield return header;
 
         var block = new byte[FacetsPerBlock * FacetBytes];
         var filled = 0;
@@ -40,11 +45,11 @@ internal sealed class SolidStl : IDesignFile
             WriteFacet(block.AsSpan(filled), a, b, c);
             filled += FacetBytes;
             if (filled < block.Length) continue;
-            output.Write(block);
+            yield return block;
             filled = 0;
         }
 
-        output.Write(block.AsSpan(0, filled));
+        if (filled > 0) yield return block.AsMemory(0, filled);
     }
 
     private static void WriteFacet(Span<byte> bytes, Corner a, Corner b, Corner c)

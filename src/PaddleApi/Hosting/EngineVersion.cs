@@ -1,5 +1,6 @@
 using System.Reflection;
 using Paddle.Design;
+using Paddle.Drawings;
 
 namespace PaddleApi.Hosting;
 
@@ -16,5 +17,6 @@ public static class EngineVersion
     /// </summary>
     public static string Build { get; } = string.Join(
         '.',
-        new[] { typeof(PaddleDesigner).Assembly, typeof(EngineVersion).Assembly }.Select(part => part.ManifestModule.ModuleVersionId.ToString("N")));
+        new[] { typeof(PaddleDesigner).Assembly, typeof(DesignFiles).Assembly, typeof(EngineVersion).Assembly }
+            .Select(part => part.ManifestModule.ModuleVersionId.ToString("N")));
 }

@@ -10,6 +10,9 @@ public static class MediaTypes
     /// <summary>JSON.</summary>
     public const string Json = "application/json";
 
+    /// <summary>SVG.</summary>
+    public const string Svg = "image/svg+xml";
+
     /// <summary>Says what an endpoint, or a group, can answer with; a caller who accepts none of it gets 406 before any work.</summary>
     /// <typeparam name="TBuilder">Kind of builder.</typeparam>
     /// <param name="builder">The endpoint or group.</param>

@@ -30,6 +30,13 @@ public sealed partial class ApiOperation(string method, string template, JsonObj
     public string ExamplePath() => Fill(parameter => parameter["example"]?.ToString()
         ?? throw new InvalidOperationException($"{Id}: the parameter {parameter["name"]} has no example"));
 
+    /// <summary>The optional query parameters that take one of a few names.</summary>
+    public IReadOnlyDictionary<string, IReadOnlyList<string>> Choices => (Node["parameters"]?.AsArray() ?? [])
+        .Where(parameter => parameter!["in"]!.GetValue<string>() == "query" && parameter["schema"]?["enum"] is not null)
+        .ToDictionary(
+            parameter => parameter!["name"]!.GetValue<string>(),
+            parameter => (IReadOnlyList<string>)[.. parameter!["schema"]!["enum"]!.AsArray().Select(name => name!.GetValue<string>())]);
+
     /// <summary>The path with something in place of each path parameter that cannot exist.</summary>
     public string AbsentPath() => Fill(_ => "no-such-thing");
 

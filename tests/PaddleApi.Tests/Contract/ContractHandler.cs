@@ -1,3 +1,4 @@
+using System.Net;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using Xunit.Sdk;
@@ -68,7 +69,14 @@ public sealed class ContractHandler(Func<ApiDescription> description) : Delegati
         var mediaType = MediaTypeOf(response);
         Require(mediaType is not null && content.ContainsKey(mediaType), $"{where}: the media type {mediaType} is not documented");
         Require(bytes.Length > 0, $"{where}: no body where {mediaType} is documented");
-        if (mediaType!.EndsWith("json", StringComparison.Ordinal) && response.Content.Headers.ContentEncoding.Count == 0)
+        if (response.Content.Headers.ContentEncoding.Count > 0 || response.StatusCode == HttpStatusCode.PartialContent)
+        {
+            return;
+        }
+
+        var form = FileForms.Fault(mediaType!, bytes);
+        Require(form is null, $"{where}: the body is no {mediaType}: {form}");
+        if (mediaType!.EndsWith("json", StringComparison.Ordinal))
         {
             using var body = JsonDocument.Parse(bytes);
             var faults = description().Faults(content[mediaType]!["schema"]!, body.RootElement);

@@ -26,6 +26,10 @@ public sealed class EveryOperationTests(ApiFixture api)
 
     public static TheoryData<string> Codes => Those(operation => !operation.HasBody && operation.Documents(400));
 
+    public static TheoryData<string> Parts => Those(operation => operation.Documents(206));
+
+    public static TheoryData<string> Chosen => Those(operation => operation.Choices.Count > 0);
+
     public static TheoryData<string> Solving => Those(operation => operation.HasBody && operation.Documents(503));
 
     [Theory, MemberData(nameof(Reads))]
@@ -173,6 +177,63 @@ public sealed class EveryOperationTests(ApiFixture api)
         using var answer = await api.Client.GetAsync(Find(id).AbsentPath());
 
         Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
+    }
+
+    [Theory, MemberData(nameof(Parts))]
+    public async Task A_part_is_cut_out_of_the_whole(string id)
+    {
+        var whole = await api.Client.GetByteArrayAsync(Find(id).ExamplePath());
+        using var ask = new HttpRequestMessage(HttpMethod.Get, Find(id).ExamplePath());
+        ask.Headers.Range = new RangeHeaderValue(10, 29);
+
+        using var part = await api.Client.SendAsync(ask);
+
+        Assert.Equal(HttpStatusCode.PartialContent, part.StatusCode);
+        Assert.Equal(whole[10..30], await part.Content.ReadAsByteArrayAsync());
+        Assert.Equal(new ContentRangeHeaderValue(10, 29, whole.Length), part.Content.Headers.ContentRange);
+    }
+
+    [Theory, MemberData(nameof(Parts))]
+    public async Task A_part_beyond_the_end_is_refused_saying_how_much_there_is(string id)
+    {
+        var whole = await api.Client.GetByteArrayAsync(Find(id).ExamplePath());
+        using var ask = new HttpRequestMessage(HttpMethod.Get, Find(id).ExamplePath());
+        ask.Headers.Range = new RangeHeaderValue(whole.Length, null);
+
+        using var answer = await api.Client.SendAsync(ask);
+
+        await ProblemAsync(answer, HttpStatusCode.RequestedRangeNotSatisfiable, "/problems/range-not-satisfiable");
+        Assert.Equal(whole.Length, answer.Content.Headers.ContentRange!.Length);
+        Assert.Null(answer.Headers.ETag);
+    }
+
+    [Theory, MemberData(nameof(Chosen))]
+    public async Task Every_choice_that_is_listed_works_and_no_other(string id)
+    {
+        foreach (var (name, choices) in Find(id).Choices)
+        {
+            foreach (var choice in choices)
+            {
+                using var answer = await api.Client.GetAsync($"{Find(id).ExamplePath()}?{name}={choice}");
+                Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
+            }
+
+            foreach (var wrong in (string[])["", "no-such-thing", choices[0].ToUpperInvariant(), $"{choices[0]}&{name}={choices[0]}"])
+            {
+                using var answer = await api.Client.GetAsync($"{Find(id).ExamplePath()}?{name}={wrong}");
+                var fault = (await ProblemAsync(answer, HttpStatusCode.BadRequest, "/problems/invalid-query")).GetProperty("errors").GetProperty($"?{name}")[0];
+                Assert.Equal(choices, fault.GetProperty("allowed").EnumerateArray().Select(allowed => allowed.GetString()));
+            }
+        }
+    }
+
+    [Theory, MemberData(nameof(Chosen))]
+    public async Task A_parameter_that_is_not_listed_is_refused_by_name(string id)
+    {
+        using var answer = await api.Client.GetAsync($"{Find(id).ExamplePath()}?noSuchThing=1");
+
+        var fault = (await ProblemAsync(answer, HttpStatusCode.BadRequest, "/problems/invalid-query")).GetProperty("errors").GetProperty("?noSuchThing")[0];
+        Assert.Equal(Find(id).Choices.Keys.Order(), fault.GetProperty("allowed").EnumerateArray().Select(allowed => allowed.GetString()).Order());
     }
 
     [Theory, MemberData(nameof(Solving))]

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Paddle.Drawings;
 using PaddleApi.Contracts.Designs;
 using PaddleApi.Endpoints.Designs;
 using PaddleApi.Hosting.Json;
@@ -38,7 +39,8 @@ public sealed class DesignResponseTests
     public void Links_lead_through_the_path_that_the_service_is_mounted_on()
     {
         var links = JsonSerializer.Deserialize<DesignResponse>(Text, StrictJson.Options)!.Links;
-        Assert.Equal(new($"/mounted/v1/designs/{Hire.Code}", $"/mounted/v1/designs/{Hire.Code}/outline.svg"), links);
+        Assert.Equal($"/mounted/v1/designs/{Hire.Code}", links.Self);
+        Assert.Equal(DesignFiles.All.Select(file => $"{links.Self}/{file.FileName}"), links.Files.Select(file => file.Value));
     }
 
     [Fact]

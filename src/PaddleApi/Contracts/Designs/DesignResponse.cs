@@ -36,11 +36,6 @@ public sealed record DesignResponse(
     IReadOnlyList<DesignCheckResult> Checks,
     IReadOnlyList<DesignCaution> Cautions);
 
-/// <summary>Where to fetch a design again.</summary>
-/// <param name="Self">The report.</param>
-/// <param name="Outline">The outline as SVG.</param>
-public sealed record DesignLinks(string Self, string Outline);
-
 /// <summary>Places along the paddle, mm from the top of the grip.</summary>
 /// <param name="OverallMm">Overall length.</param>
 /// <param name="ShaftMm">Top of the grip to the throat.</param>

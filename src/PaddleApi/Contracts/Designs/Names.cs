@@ -1,5 +1,6 @@
 using Paddle.Design.Balance;
 using Paddle.Design.Outline;
+using Paddle.Drawings;
 using Paddle.Drawings.Units;
 
 namespace PaddleApi.Contracts.Designs;
@@ -67,4 +68,8 @@ public static class Names
 
     /// <summary>Systems of measure.</summary>
     public static NameTable<DrawingUnits> Units { get; } = new(("metric", DrawingUnits.Metric), ("inch", DrawingUnits.Inch));
+
+    /// <summary>Paper of printed templates.</summary>
+    public static NameTable<PaperSize> Papers { get; } =
+        new(("a4", PaperSize.A4), ("letter", PaperSize.Letter), ("a3", PaperSize.A3), ("roll", PaperSize.Roll));
 }

@@ -7,7 +7,9 @@ namespace PaddleApi.Contracts.Problems;
 /// <param name="Detail">What went wrong this time and what to do about it.</param>
 /// <param name="Instance">Path of the request that went wrong.</param>
 /// <param name="RequestId">Identifier of the request, as in the header X-Request-Id: name it when you ask for help.</param>
-/// <param name="Errors">Each fault in the request body, under the JSON Pointer (RFC 6901) of the place it is in.</param>
+/// <param name="Errors">
+/// Each fault in the request: in the body under the JSON Pointer (RFC 6901) of its place, in the query under <c>?</c> and the parameter's name.
+/// </param>
 public sealed record Problem(
     string Type,
     string Title,

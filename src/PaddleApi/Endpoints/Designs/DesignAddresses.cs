@@ -1,3 +1,4 @@
+using Paddle.Drawings;
 using PaddleApi.Contracts.Designs;
 
 namespace PaddleApi.Endpoints.Designs;
@@ -8,8 +9,8 @@ public static class DesignAddresses
     /// <summary>Where designs live.</summary>
     public const string Root = "/v1/designs";
 
-    /// <summary>Last part of the outline's address.</summary>
-    public const string Outline = "outline.svg";
+    private static readonly (string Name, string FileName)[] Files =
+        [.. DesignFiles.All.Select(file => (DesignFileNames.Link(file), file.FileName))];
 
     /// <summary>Where a design can be had again. Paths, not whole addresses: what a proxy calls this service is not known here.</summary>
     /// <param name="pathBase">Path that the service is mounted on.</param>
@@ -17,6 +18,6 @@ public static class DesignAddresses
     public static DesignLinks Links(PathString pathBase, string code)
     {
         var self = $"{pathBase.ToUriComponent()}{Root}/{code}";
-        return new(self, $"{self}/{Outline}");
+        return new(self, Array.ConvertAll(Files, file => KeyValuePair.Create(file.Name, $"{self}/{file.FileName}")));
     }
 }

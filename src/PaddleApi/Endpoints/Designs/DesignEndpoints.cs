@@ -1,5 +1,6 @@
-using System.Text;
+using Paddle.Drawings;
 using PaddleApi.Contracts.Designs;
+using PaddleApi.Endpoints.Designs.Files;
 using PaddleApi.Hosting;
 using PaddleApi.Hosting.Caching;
 using PaddleApi.Hosting.OpenApi;
@@ -12,11 +13,11 @@ namespace PaddleApi.Endpoints.Designs;
 /// <summary>Designs: one is solved from a request, and had again by its code.</summary>
 public static class DesignEndpoints
 {
-    private const string Svg = "image/svg+xml";
+    private const string PostedDrawing = "outline.svg";
     private const int ExampleStep = 20;
     private const string ExampleSummary = "A paddle of a hire fleet; of its stations every twentieth is shown";
 
-    private static readonly string[] Offered = [MediaTypes.Json, Svg];
+    private static readonly string[] Offered = [MediaTypes.Json, MediaTypes.Svg];
 
     /// <summary>Maps the endpoints.</summary>
     /// <param name="routes">Where to map them.</param>
@@ -35,28 +36,22 @@ public static class DesignEndpoints
             .Offers(Offered)
             .Validate<DesignRequest>()
             .Solves()
-            .Produces<DesignResponse>(StatusCodes.Status200OK, MediaTypes.Json, Svg)
+            .Produces<DesignResponse>(StatusCodes.Status200OK, MediaTypes.Json, MediaTypes.Svg)
             .Refuses(ProblemKinds.MalformedJson);
 
-        group.MapRead("/{designCode}", Report)
+        Code(group.MapRead("/{designCode}", Report))
             .Describe("getDesign", "A design by its code",
                 "The report of a design whose every size is in its code: nothing is solved, and the same code keeps its shape when the solver improves.")
-            .Code()
             .ResponseExample(
                 "hire-paddle", ExampleSummary, static () => Shortened(DesignService.Evaluate(DesignService.Read(ExampleCode.Value).Design!, ExampleCode.Value)))
             .Offers(MediaTypes.Json)
             .Produces<DesignResponse>();
 
-        group.MapRead("/{designCode}/" + DesignAddresses.Outline, Outline)
-            .Describe("getDesignOutline", "The outline of a design",
-                "The outline on the face at true scale, one user unit a millimetre. Fit for an img tag: it is cacheable by any cache.")
-            .Code()
-            .Offers(Svg)
-            .Produces<string>(StatusCodes.Status200OK, Svg);
+        group.MapFiles(Code);
         return group;
     }
 
-    private static RouteHandlerBuilder Code(this RouteHandlerBuilder endpoint) => endpoint
+    private static RouteHandlerBuilder Code(RouteHandlerBuilder endpoint) => endpoint
         .Parameter("designCode", "The member designCode of an answer.", ExampleCode.Value)
         .WithMetadata(FixedContentMark.Instance)
         .Produces(StatusCodes.Status304NotModified)
@@ -76,26 +71,21 @@ public static class DesignEndpoints
         // The same address answers in two media types, so a cache on the way must tell them apart.
         context.Response.Headers.Vary = "Accept, Accept-Encoding";
         var design = DesignService.Compute(request);
-        return MediaTypes.BestOf(context.Request, Offered) == Svg
-            ? Drawn(design)
+        return MediaTypes.BestOf(context.Request, Offered) == MediaTypes.Svg
+            ? new DesignFileResult(DesignFiles.Find(PostedDrawing)!, design.Report, DesignFileQuery.Default(design.Resolved, design.Code))
             : TypedResults.Ok(design.ToResponse(context.Request.PathBase));
     }
 
-    private static IResult Report(string designCode, HttpContext context) =>
-        Fetch(designCode, context, MediaTypes.Json, design => TypedResults.Ok(design.ToResponse(context.Request.PathBase)));
-
-    private static IResult Outline(string designCode, HttpContext context) => Fetch(designCode, context, Svg, Drawn);
-
     // The tag is known from the code alone: who holds the answer is told so before anything is computed.
-    private static IResult Fetch(string designCode, HttpContext context, string representation, Func<ComputedDesign, IResult> answer)
+    private static IResult Report(string designCode, HttpContext context)
     {
         var (design, problem) = DesignService.Read(designCode);
         if (problem is not null) return problem;
-        var tag = EntityTags.Of(designCode, representation, context.Request.PathBase.ToUriComponent());
+
+        // The report holds links, so the path that the service is mounted on is in its bytes.
+        var tag = EntityTags.Of(designCode, MediaTypes.Json, context.Request.PathBase.ToUriComponent());
         return FixedContent.Stamp(context, tag)
             ? TypedResults.StatusCode(StatusCodes.Status304NotModified)
-            : answer(DesignService.Evaluate(design!, designCode));
+            : TypedResults.Ok(DesignService.Evaluate(design!, designCode).ToResponse(context.Request.PathBase));
     }
-
-    private static IResult Drawn(ComputedDesign design) => TypedResults.Text(DesignOutline.Draw(design), Svg, Encoding.UTF8);
 }

@@ -6,9 +6,13 @@ namespace PaddleApi.Hosting.Caching;
 /// <summary>Shrinks text on its way out for callers who ask for it.</summary>
 public static class Compression
 {
-    // Text only: PDF files are packed already.
+    // Text, and the mesh, whose corners come again in six facets each; PDF files are packed already.
     private static readonly string[] MediaTypes =
         ["application/json", "application/problem+json", "image/svg+xml", "text/csv", "text/plain", "image/vnd.dxf", "model/stl", "text/html", "text/javascript", "text/css"];
+
+    /// <summary>Whether answers of a media type are shrunk for callers who ask for it.</summary>
+    /// <param name="mediaType">Media type without parameters.</param>
+    public static bool Shrinks(string mediaType) => MediaTypes.Contains(mediaType);
 
     /// <summary>Adds compression at its fastest level: a design is to come back in milliseconds, and most of the gain is in the first level.</summary>
     /// <param name="services">The service collection.</param>

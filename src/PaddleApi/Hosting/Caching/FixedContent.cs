@@ -42,15 +42,16 @@ public static class FixedContent
     /// <summary>Sets the headers of fixed content with a tag made by <see cref="EntityTags.Of"/>: for handlers that want to know before any work.</summary>
     /// <param name="context">The request.</param>
     /// <param name="tag">Tag of the plain content.</param>
+    /// <param name="vary">The request's headers that choose among answers; null for none.</param>
     /// <returns>True when the caller holds the content already and 304 is the answer.</returns>
-    public static bool Stamp(HttpContext context, string tag)
+    public static bool Stamp(HttpContext context, string tag, string? vary = "Accept, Accept-Encoding")
     {
         ArgumentNullException.ThrowIfNull(context);
         var held = EntityTags.Held(context.Request, tag);
         var headers = context.Response.Headers;
         headers.ETag = held ?? tag;
         headers.CacheControl = string.Create(CultureInfo.InvariantCulture, $"public, max-age={MaxAgeSeconds}");
-        headers.Vary = "Accept, Accept-Encoding";
+        headers.Vary = vary;
         return held is not null;
     }
 }

@@ -13,6 +13,7 @@ internal sealed class DocumentNotes : IDocumentFilter
         ["Woods"] = "Woods, their figures and where each comes from.",
         ["Blade families"] = "Blade shapes known by name.",
         ["Boards"] = "Boards: tested, and laid out for cutting.",
+        ["Builds"] = "From board to finished paddle: the stages of the work, and the balance corrected on the way.",
         ["Problems"] = "The kinds of problem the service answers with.",
         ["Health"] = "Whether the service runs and is ready.",
     };

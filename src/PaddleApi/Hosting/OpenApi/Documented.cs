@@ -26,6 +26,17 @@ public static class Documented
         where TBuilder : IEndpointConventionBuilder =>
         builder.WithMetadata(new ParameterNote(name, description, example));
 
+    /// <summary>Describes an optional query parameter that takes one of a few names; the handler reads it from the request.</summary>
+    /// <param name="endpoint">The endpoint.</param>
+    /// <param name="name">Name of the parameter.</param>
+    /// <param name="description">What it is, and what holds when it is left out.</param>
+    /// <param name="example">A name that works.</param>
+    /// <param name="allowed">The names.</param>
+    /// <returns>The same endpoint.</returns>
+    public static RouteHandlerBuilder Query(
+        this RouteHandlerBuilder endpoint, string name, string description, string example, IEnumerable<string> allowed) =>
+        endpoint.WithMetadata(new QueryNote(name, description, example, [.. allowed]));
+
     /// <summary>Shows a body that works. A test sends every such body and asks for a good answer.</summary>
     /// <param name="endpoint">The endpoint.</param>
     /// <param name="name">Name of the example: lower-case words joined by hyphens.</param>
@@ -61,6 +72,13 @@ public static class Documented
 
 /// <summary>A parameter described.</summary>
 internal sealed record ParameterNote(string Name, string Description, string Example);
+
+/// <summary>An optional query parameter described.</summary>
+internal sealed record QueryNote(string Name, string Description, string Example, IReadOnlyList<string> Allowed);
+
+/// <summary>Mark on endpoints whose answer is a file; the description of the service lists the headers.</summary>
+/// <param name="Policy">Its Content-Security-Policy, if it has one.</param>
+internal sealed record DownloadMark(string? Policy);
 
 /// <summary>A body that works.</summary>
 internal sealed record RequestExample(string Name, string Summary, object Body);

@@ -18,6 +18,7 @@ internal sealed class OperationNotes : IOperationFilter
     {
         var notes = context.ApiDescription.ActionDescriptor.EndpointMetadata;
         DescribeParameters(operation, notes);
+        AddQuery(operation, notes);
         AddRequestExamples(operation, notes);
         AddUnforeseen(operation, context);
         foreach (var (status, response) in operation.Responses!)
@@ -50,6 +51,22 @@ internal sealed class OperationNotes : IOperationFilter
         }
     }
 
+    private static void AddQuery(OpenApiOperation operation, IList<object> notes)
+    {
+        foreach (var note in notes.OfType<QueryNote>())
+        {
+            operation.Parameters ??= [];
+            operation.Parameters.Add(new OpenApiParameter
+            {
+                Name = note.Name,
+                In = ParameterLocation.Query,
+                Description = note.Description,
+                Schema = new OpenApiSchema { Type = JsonSchemaType.String, Enum = [.. note.Allowed.Select(name => (JsonNode)JsonValue.Create(name))] },
+                Example = JsonValue.Create(note.Example),
+            });
+        }
+    }
+
     private static void AddRequestExamples(OpenApiOperation operation, IList<object> notes)
     {
         foreach (var content in (operation.RequestBody?.Content ?? new Dictionary<string, IOpenApiMediaType>()).Values.OfType<OpenApiMediaType>())
@@ -69,8 +86,12 @@ internal sealed class OperationNotes : IOperationFilter
                 continue;
             }
 
-            // An answer in several media types has one schema in the platform's eyes, but a drawing is a text.
-            if (mediaType.StartsWith("image/", StringComparison.Ordinal)) content.Schema = new OpenApiSchema { Type = JsonSchemaType.String };
+            // An answer in several media types has one schema in the platform's eyes, but a file is text or bytes.
+            if (!mediaType.EndsWith("json", StringComparison.Ordinal))
+            {
+                var isText = mediaType.StartsWith("image/", StringComparison.Ordinal) || mediaType.StartsWith("text/", StringComparison.Ordinal);
+                content.Schema = new OpenApiSchema { Type = JsonSchemaType.String, Format = isText ? null : "binary" };
+            }
 
             content.Examples = mediaType == ProblemResult.MediaType
                 ? (status == "default" ? [ProblemKinds.Internal] : kinds)
@@ -98,6 +119,7 @@ internal sealed class OperationNotes : IOperationFilter
     private static string Meaning(string status, List<ProblemKind> kinds, IList<object> notes) => status switch
     {
         "200" => notes.OfType<ResponseExample>().FirstOrDefault()?.Summary is { } summary ? $"The answer, such as: {summary}." : "The answer.",
+        "206" => "The part of the file that the header Range asks for.",
         "304" => "The caller's copy, named by If-None-Match, is current.",
         "default" => "Something went wrong inside the service (500), or the work took too long (504).",
         _ => string.Join(" ", kinds.Select(kind => $"{kind.Meaning} {kind.Remedy}").DefaultIfEmpty("The request is refused.")),
@@ -109,7 +131,7 @@ internal sealed class OperationNotes : IOperationFilter
         {
             [RequestIds.Header] = Header("Identifier of the request: the caller's own where it sent one, else a new one.", RequestIdForExamples),
         };
-        if (status is "200" or "304" && notes.OfType<FixedContentMark>().Any())
+        if (status is "200" or "206" or "304" && notes.OfType<FixedContentMark>().Any())
         {
             headers["ETag"] = Header("Strong entity tag; send it back in If-None-Match.", "\"V9uGo5nFqSyb1m3GdBqLOw\"");
             headers["Cache-Control"] = Header("How long a cache may answer without asking.", $"public, max-age={FixedContent.MaxAgeSeconds}");
@@ -119,6 +141,15 @@ internal sealed class OperationNotes : IOperationFilter
             headers["Retry-After"] = Header("When to try again, seconds.", "1");
         }
 
+        if (status is "200" or "206" && notes.OfType<DownloadMark>().FirstOrDefault() is { } download)
+        {
+            headers["Content-Disposition"] = Header(
+                "Name to save the file under, made from the design's label (RFC 6266).", "inline; filename=\"hire-paddle-outline.svg\"");
+            headers["Accept-Ranges"] = Header("Parts of the file may be asked for, in bytes.", "bytes");
+            if (download.Policy is { } policy) headers["Content-Security-Policy"] = Header("What the drawing may do when opened as a page: show itself.", policy);
+        }
+
+        if (status is "206" or "416") headers["Content-Range"] = Header("Which bytes these are, and of how many.", status == "206" ? "bytes 0-99/4321" : "bytes */4321");
         return headers;
     }
 

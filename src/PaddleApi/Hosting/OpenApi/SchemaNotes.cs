@@ -4,6 +4,8 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
 using Microsoft.OpenApi;
+using Paddle.Drawings;
+using PaddleApi.Contracts.Designs;
 using PaddleApi.Hosting.Json;
 using Swashbuckle.AspNetCore.SwaggerGen;
 
@@ -38,6 +40,11 @@ internal sealed partial class SchemaNotes(ValidatorRules rules) : ISchemaFilter
             StateRules(own, checkedMember);
         }
 
+        if (context.Type == typeof(DesignLinks) && context.MemberInfo is null)
+        {
+            ListLinks(own);
+        }
+
         AllowNullReferences(own, context.Type);
         if (context.Type.IsEnum && context.MemberInfo is null)
         {
@@ -49,6 +56,23 @@ internal sealed partial class SchemaNotes(ValidatorRules rules) : ISchemaFilter
             own.Description = Breaks().Replace(text, " ");
         }
     }
+
+    // The links follow from the list of files, and no member of the record stands for each.
+    private static void ListLinks(OpenApiSchema schema)
+    {
+        schema.Properties = new Dictionary<string, IOpenApiSchema>(StringComparer.Ordinal)
+        {
+            [DesignLinksConverter.Self] = Link("Path of the report."),
+        };
+        foreach (var file in DesignFiles.All)
+        {
+            schema.Properties[DesignFileNames.Link(file)] = Link($"Path of {file.FileName}: {file.Description}");
+        }
+
+        schema.Required = new HashSet<string>(schema.Properties.Keys, StringComparer.Ordinal);
+    }
+
+    private static OpenApiSchema Link(string description) => new() { Type = JsonSchemaType.String, Description = description };
 
     /// <summary>The unit in a member's name, or null for a plain ratio or count.</summary>
     public static string? UnitOf(string name)

@@ -23,6 +23,11 @@ public static class ProblemKinds
         "The code in the path is not one that this service wrote, or it was changed on the way.",
         "Copy the whole member designCode of an answer, or send the request to POST /v1/designs again.");
 
+    /// <summary>The query holds what the address does not know.</summary>
+    public static ProblemKind InvalidQuery { get; } = Kind("invalid-query", "The query cannot be used", 400,
+        "A query parameter is unknown here, is given twice or has a value that is not on offer.",
+        "Correct the parameters named in errors. Names are case-sensitive; unknown ones are refused so that a slip is never ignored.");
+
     /// <summary>Nothing lives at this address.</summary>
     public static ProblemKind NotFound { get; } = Kind("not-found", "There is nothing here", 404,
         "No resource has this address or this id.",
@@ -47,6 +52,11 @@ public static class ProblemKinds
     public static ProblemKind UnsupportedMediaType { get; } = Kind("unsupported-media-type", "The body's media type is not read here", 415,
         "Bodies are read as application/json in UTF-8.",
         "Send JSON and say so in the header Content-Type.");
+
+    /// <summary>The asked range lies outside the file.</summary>
+    public static ProblemKind RangeNotSatisfiable { get; } = Kind("range-not-satisfiable", "The asked range is not in the file", 416,
+        "The header Range asks for bytes that the file does not have.",
+        "The header Content-Range says how many bytes there are; ask within them, or for the whole file.");
 
     /// <summary>Values out of range or at odds with each other.</summary>
     public static ProblemKind InvalidValues { get; } = Kind("invalid-values", "Some values cannot be used", 422,
@@ -76,8 +86,8 @@ public static class ProblemKinds
     /// <summary>All kinds, in order of status.</summary>
     public static IReadOnlyList<ProblemKind> All { get; } =
     [
-        MalformedJson, BadRequest, InvalidDesignCode, NotFound, MethodNotAllowed, NotAcceptable, TooLarge, UnsupportedMediaType, InvalidValues, Internal,
-        Busy, NotReady, Timeout,
+        MalformedJson, BadRequest, InvalidDesignCode, InvalidQuery, NotFound, MethodNotAllowed, NotAcceptable, TooLarge, UnsupportedMediaType,
+        RangeNotSatisfiable, InvalidValues, Internal, Busy, NotReady, Timeout,
     ];
 
     /// <summary>The kind that stands for a bare status.</summary>
@@ -91,6 +101,7 @@ public static class ProblemKinds
         406 => NotAcceptable,
         413 => TooLarge,
         415 => UnsupportedMediaType,
+        416 => RangeNotSatisfiable,
         422 => InvalidValues,
         503 => Busy,
         504 => Timeout,

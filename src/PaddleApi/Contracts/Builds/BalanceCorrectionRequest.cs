@@ -1,0 +1,55 @@
+namespace PaddleApi.Contracts.Builds;
+
+/// <summary>A paddle weighed and balanced while it is being made.</summary>
+public sealed record BalanceCorrectionRequest
+{
+    /// <summary>Code of its design; required.</summary>
+    public string? DesignCode { get; init; }
+
+    /// <summary>The stage just done; required.</summary>
+    public string? Stage { get; init; }
+
+    /// <summary>Mass as weighed, g; required.</summary>
+    public double? MassG { get; init; }
+
+    /// <summary>Balance point, mm from the finished top of the grip along the shaft's line; required.</summary>
+    public double? BalanceMm { get; init; }
+
+    /// <summary>Thickness readings on the centre line; none when null.</summary>
+    public IReadOnlyList<ThicknessReadingRequest>? Readings { get; init; }
+
+    /// <summary>How well each reading is known; what a kitchen scale, a finger and a caliper give unless stated.</summary>
+    public BalanceErrorsRequest? ReadingErrors { get; init; }
+
+    /// <summary>How sure to be of ending in tolerance; 0.95 when null. At 0.5 the best estimate alone decides.</summary>
+    public double? Confidence { get; init; }
+
+    /// <summary>Whether the aim is for the paddle with varnish and oil on; the aim is bare wood when null or false.</summary>
+    public bool? CountFinish { get; init; }
+
+    /// <summary>Board, saw and coats as on the build sheet.</summary>
+    public BuildChoices? Build { get; init; }
+}
+
+/// <summary>A thickness read with a caliper on the centre line.</summary>
+public sealed record ThicknessReadingRequest
+{
+    /// <summary>Place from the top of the grip, mm; required.</summary>
+    public double? XMm { get; init; }
+
+    /// <summary>Thickness, mm; required.</summary>
+    public double? ThicknessMm { get; init; }
+}
+
+/// <summary>Standard uncertainties of a paddle's readings; null takes the usual one.</summary>
+public sealed record BalanceErrorsRequest
+{
+    /// <summary>Of the mass, g; 1 unless stated.</summary>
+    public double? MassG { get; init; }
+
+    /// <summary>Of the balance point, mm; 2 unless stated.</summary>
+    public double? BalanceMm { get; init; }
+
+    /// <summary>Of a thickness, mm; 0.2 unless stated.</summary>
+    public double? ThicknessMm { get; init; }
+}

@@ -1,0 +1,103 @@
+using System.Text.Json.Serialization;
+using PaddleApi.Contracts.Numbers;
+
+namespace PaddleApi.Contracts.Builds;
+
+/// <summary>What a weighing and a balance point in the middle of the build say, and the least wood that brings the aim.</summary>
+/// <param name="EngineVersion">Version of the engine that computed it.</param>
+/// <param name="DesignCode">Code of the design.</param>
+/// <param name="Stage">The stage just done.</param>
+/// <param name="DensityKgM3">Density that explains the readings, kg/m³.</param>
+/// <param name="Explanation">What explains the readings.</param>
+/// <param name="TargetMm">Aimed balance point, mm from the top of the grip.</param>
+/// <param name="ToleranceMm">Tolerance to both sides, mm.</param>
+/// <param name="Finished">The finished paddle if planed to plan.</param>
+/// <param name="Removals">Least wood to take off beyond the plan, zone by zone from the grip down; empty when nothing more should come off.</param>
+/// <param name="Corrected">The paddle after it.</param>
+/// <param name="Achievable">Whether the best estimate after it is in tolerance and within the most mass asked for.</param>
+/// <param name="LeastBad">Choices when it is not; else null.</param>
+/// <param name="Advice">In plain words.</param>
+public sealed record BalanceCorrectionResponse(
+    string EngineVersion,
+    string DesignCode,
+    string Stage,
+    [property: JsonConverter(typeof(Tenths))] double DensityKgM3,
+    CorrectionExplanation Explanation,
+    [property: JsonConverter(typeof(Tenths))] double TargetMm,
+    [property: JsonConverter(typeof(Tenths))] double ToleranceMm,
+    CorrectionForecast Finished,
+    IReadOnlyList<CorrectionRemoval> Removals,
+    CorrectedPaddle Corrected,
+    bool Achievable,
+    CorrectionChoices? LeastBad,
+    IReadOnlyList<string> Advice);
+
+/// <summary>What explains the readings.</summary>
+/// <param name="DensityUncertaintyKgM3">Standard uncertainty of the density, kg/m³.</param>
+/// <param name="EndToEndPercent">Density at the tip end above that at the grip end, percent.</param>
+/// <param name="UnevenNeeded">Whether even wood at the stage's plan fails to explain the balance point.</param>
+/// <param name="UnexplainedMm">Balance point read, less that of even wood at the stage's plan, mm.</param>
+/// <param name="ThicknessErrors">Thickness above the stage's plan by zone; negative where too thin.</param>
+/// <param name="Words">The same in words.</param>
+public sealed record CorrectionExplanation(
+    [property: JsonConverter(typeof(Tenths))] double DensityUncertaintyKgM3,
+    [property: JsonConverter(typeof(Hundredths))] double EndToEndPercent,
+    bool UnevenNeeded,
+    [property: JsonConverter(typeof(Tenths))] double UnexplainedMm,
+    IReadOnlyList<ZoneThickness> ThicknessErrors,
+    string Words);
+
+/// <summary>A thickness in a zone.</summary>
+/// <param name="Zone">The zone.</param>
+/// <param name="ThicknessMm">Full thickness, mm.</param>
+public sealed record ZoneThickness(string Zone, [property: JsonConverter(typeof(Hundredths))] double ThicknessMm);
+
+/// <summary>A predicted finished paddle.</summary>
+/// <param name="MassG">Mass, g.</param>
+/// <param name="BalanceMm">Balance point, mm from the top of the grip.</param>
+/// <param name="StandardUncertaintyMm">Standard uncertainty of the balance point, mm.</param>
+/// <param name="ChanceInTolerance">Chance that it ends in tolerance, 0 to 1.</param>
+public sealed record CorrectionForecast(
+    [property: JsonConverter(typeof(Tenths))] double MassG,
+    [property: JsonConverter(typeof(Tenths))] double BalanceMm,
+    [property: JsonConverter(typeof(Tenths))] double StandardUncertaintyMm,
+    [property: JsonConverter(typeof(Thousandths))] double ChanceInTolerance);
+
+/// <summary>Wood to take from one zone, beyond planing to plan.</summary>
+/// <param name="Zone">The zone.</param>
+/// <param name="MassG">Grams that come off.</param>
+/// <param name="ThicknessMm">Full thickness off the middle in the heart of the zone, mm, running out to nothing at edges and ends.</param>
+/// <param name="PerFaceMm">Of that, off each face, mm.</param>
+/// <param name="How">Where and how to take it.</param>
+public sealed record CorrectionRemoval(
+    string Zone,
+    [property: JsonConverter(typeof(Tenths))] double MassG,
+    [property: JsonConverter(typeof(Hundredths))] double ThicknessMm,
+    [property: JsonConverter(typeof(Hundredths))] double PerFaceMm,
+    string How);
+
+/// <summary>The paddle after the correction, its strength computed again on the thinned solid.</summary>
+/// <param name="MassG">Mass, g.</param>
+/// <param name="BalanceMm">Balance point, mm from the top of the grip.</param>
+/// <param name="ChanceInTolerance">Chance that it ends in tolerance, 0 to 1.</param>
+/// <param name="MinimumSafetyFactor">Least safety factor of all load cases.</param>
+/// <param name="GoverningCase">The case that has it.</param>
+/// <param name="BenchFlexMm">Bench flex, mm.</param>
+public sealed record CorrectedPaddle(
+    [property: JsonConverter(typeof(Tenths))] double MassG,
+    [property: JsonConverter(typeof(Tenths))] double BalanceMm,
+    [property: JsonConverter(typeof(Thousandths))] double ChanceInTolerance,
+    [property: JsonConverter(typeof(Thousandths))] double MinimumSafetyFactor,
+    string GoverningCase,
+    [property: JsonConverter(typeof(Hundredths))] double BenchFlexMm);
+
+/// <summary>What is left when wood would have to be put back.</summary>
+/// <param name="AcceptOffsetMm">Offset from the aim to live with, mm; negative grip-heavy.</param>
+/// <param name="MoveLowerHandMm">How far to move the lower-hand mark, mm towards the tip; negative towards the grip.</param>
+/// <param name="AddAtTipG">Cloth and resin to add at the tip, g; null when it is blade-heavy.</param>
+/// <param name="AddAtGripG">Mass to add at the grip, g; null when it is grip-heavy.</param>
+public sealed record CorrectionChoices(
+    [property: JsonConverter(typeof(Tenths))] double AcceptOffsetMm,
+    [property: JsonConverter(typeof(Tenths))] double MoveLowerHandMm,
+    [property: JsonConverter(typeof(Tenths))] double? AddAtTipG,
+    [property: JsonConverter(typeof(Tenths))] double? AddAtGripG);

@@ -1,0 +1,14 @@
+using Paddle.Design.Build;
+using PaddleApi.Contracts.Designs;
+
+namespace PaddleApi.Contracts.Builds;
+
+/// <summary>Names that the addresses about making a paddle use.</summary>
+public static class BuildNames
+{
+    /// <summary>Stages of the work in their order.</summary>
+    public static NameTable<BuildStage> Stages { get; } = new([.. BuildStages.All.Select(stage => (BuildStages.Id(stage), stage))]);
+
+    /// <summary>Saws for the outline.</summary>
+    public static NameTable<OutlineSaw> Saws { get; } = new(("band-saw", OutlineSaw.BandSaw), ("jigsaw", OutlineSaw.Jigsaw));
+}

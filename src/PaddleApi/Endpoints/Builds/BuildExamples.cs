@@ -1,0 +1,23 @@
+using System.Text.Json;
+using PaddleApi.Contracts.Builds;
+using PaddleApi.Hosting.Json;
+
+namespace PaddleApi.Endpoints.Builds;
+
+/// <summary>Requests about making a paddle that work.</summary>
+public static class BuildExamples
+{
+    private const string Resource = "balance-correction.json";
+
+    /// <summary>
+    /// A paddle of an invented hire fleet, weighed and balanced with its blade planed; the same as
+    /// docs/examples/balance-correction.json. Its code is fixed, as a code kept by a caller is: the engine that reads it may be newer.
+    /// </summary>
+    public static BalanceCorrectionRequest Weighed { get; } = Read();
+
+    private static BalanceCorrectionRequest Read()
+    {
+        using var file = typeof(BuildExamples).Assembly.GetManifestResourceStream(Resource)!;
+        return JsonSerializer.Deserialize<BalanceCorrectionRequest>(file, StrictJson.Options)!;
+    }
+}

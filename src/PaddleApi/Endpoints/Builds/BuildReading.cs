@@ -1,0 +1,68 @@
+using Paddle.Design;
+using Paddle.Design.Build;
+using PaddleApi.Contracts.Builds;
+using PaddleApi.Contracts.Problems;
+using PaddleApi.Validation;
+using PaddleApi.Validation.Builds;
+
+namespace PaddleApi.Endpoints.Builds;
+
+/// <summary>From choices and readings in the contract to the engine's.</summary>
+internal static class BuildReading
+{
+    /// <summary>Choices that their validator has passed; null takes the usual ones.</summary>
+    internal static BuildOptions Options(BuildChoices? choices)
+    {
+        var usual = new BuildOptions();
+        return choices is null ? usual : usual with
+        {
+            BoardThicknessMm = choices.BoardThicknessMm,
+            Saw = choices.Saw is { } saw ? BuildNames.Saws.Find(saw)!.Value : usual.Saw,
+            VarnishCoats = choices.VarnishCoats ?? usual.VarnishCoats,
+            OilCoats = choices.OilCoats ?? usual.OilCoats,
+        };
+    }
+
+    /// <summary>Readings that their validator has passed.</summary>
+    internal static BalanceReading Reading(BalanceCorrectionRequest request)
+    {
+        var reading = new BalanceReading(
+            BuildNames.Stages.Find(request.Stage!)!.Value,
+            request.MassG!.Value,
+            request.BalanceMm!.Value,
+            [.. (request.Readings ?? []).Select(one => new ThicknessReading(one.XMm!.Value, one.ThicknessMm!.Value))]);
+        var errors = request.ReadingErrors;
+        return reading with
+        {
+            MassErrorG = errors?.MassG ?? reading.MassErrorG,
+            BalanceErrorMm = errors?.BalanceMm ?? reading.BalanceErrorMm,
+            ThicknessErrorMm = errors?.ThicknessMm ?? reading.ThicknessErrorMm,
+        };
+    }
+
+    /// <summary>What to aim for.</summary>
+    internal static CorrectionOptions Aim(BalanceCorrectionRequest request)
+    {
+        var usual = new CorrectionOptions();
+        return new(request.Confidence ?? usual.Confidence, request.CountFinish ?? usual.CountFinish, Options(request.Build));
+    }
+
+    /// <summary>Faults that only the design can tell.</summary>
+    internal static IReadOnlyList<(string Place, Fault Fault)> Faults(BalanceCorrectionRequest request, DesignReport report)
+    {
+        var overall = report.Specification.Form.Places.OverallMm;
+        var faults = new List<(string Place, Fault Fault)>();
+        if (request.BalanceMm >= overall)
+            faults.Add(("/balanceMm", new("The balance point must lie on this paddle.", FaultValue.Show(request.BalanceMm), Max: overall, Unit: "mm")));
+        for (var i = 0; i < (request.Readings?.Count ?? 0); i++)
+        {
+            if (request.Readings![i].XMm > overall)
+                faults.Add((JsonPointers.Append(JsonPointers.Append("/readings", i), "xMm"), new(
+                    "A reading must lie on this paddle.", FaultValue.Show(request.Readings[i].XMm), 0, overall, "mm")));
+        }
+
+        if (BuildChoicesValidator.BoardFault(request.Build?.BoardThicknessMm, report) is { } fault)
+            faults.Add(("/build/boardThicknessMm", fault));
+        return faults;
+    }
+}

@@ -1,0 +1,42 @@
+using Paddle.Drawings;
+using PaddleApi.Contracts.Designs;
+using PaddleApi.Hosting.Caching;
+
+namespace PaddleApi.Endpoints.Designs.Files;
+
+/// <summary>From the address of a file to its answer.</summary>
+public static class DesignFileAnswer
+{
+    /// <summary>
+    /// The answer: a problem when code or query cannot be used, 304 when the caller holds the file, else the file. The tag comes from the
+    /// address alone, so nothing is computed for who holds the file already.
+    /// </summary>
+    /// <param name="file">The file.</param>
+    /// <param name="code">Code of the design.</param>
+    /// <param name="context">The request.</param>
+    /// <param name="evaluate">Computes the design when it is needed.</param>
+    public static IResult For(IDesignFile file, string code, HttpContext context, Func<ResolvedDesign, string, ComputedDesign> evaluate)
+    {
+        ArgumentNullException.ThrowIfNull(file);
+        ArgumentNullException.ThrowIfNull(context);
+        ArgumentNullException.ThrowIfNull(evaluate);
+        var (design, problem) = DesignService.Read(code);
+        if (problem is not null) return problem;
+        var (drawing, refusal) = DesignFileQuery.Read(context.Request.Query, file, design!, code);
+        if (refusal is not null) return refusal;
+        return FixedContent.Stamp(context, Tag(file, drawing!), Vary(file))
+            ? TypedResults.StatusCode(StatusCodes.Status304NotModified)
+            : new DesignFileResult(file, evaluate(design!, code).Report, drawing!);
+    }
+
+    // The parts that decide the bytes; the engine's build is in every tag. Asking for what is the default anyway gives the same tag.
+    private static string Tag(IDesignFile file, DrawingContext drawing) => EntityTags.Of(
+        drawing.DesignCode!,
+        file.FileName,
+        file.Version,
+        Names.Units.NameOf(drawing.Units),
+        file.DependsOnPaper ? Names.Papers.NameOf(drawing.Paper) : "");
+
+    // Not Accept: there is one media type here, and a cache that kept a copy for every browser's own list would hardly ever find one.
+    private static string? Vary(IDesignFile file) => Compression.Shrinks(file.MediaType) ? "Accept-Encoding" : null;
+}

@@ -1,0 +1,47 @@
+using Paddle.Drawings;
+using PaddleApi.Contracts.Designs;
+using PaddleApi.Hosting;
+using PaddleApi.Hosting.OpenApi;
+using PaddleApi.Hosting.Problems;
+using PaddleApi.Validation;
+
+namespace PaddleApi.Endpoints.Designs.Files;
+
+/// <summary>An address for every file that a design can be had as: they follow from the list of files.</summary>
+public static class DesignFileEndpoints
+{
+    private const string Common =
+        " Fit for an img tag, a printer or a program: it needs no account, any cache may keep it, and it is computed from its address alone.";
+
+    /// <summary>Maps the endpoints.</summary>
+    /// <param name="designs">The group of designs.</param>
+    /// <param name="describeCode">Describes the code in the path.</param>
+    public static void MapFiles(this IEndpointRouteBuilder designs, Func<RouteHandlerBuilder, RouteHandlerBuilder> describeCode)
+    {
+        ArgumentNullException.ThrowIfNull(describeCode);
+        foreach (var file in DesignFiles.All)
+        {
+            var endpoint = designs.MapRead($"/{{designCode}}/{file.FileName}", (string designCode, HttpContext context) =>
+                DesignFileAnswer.For(file, designCode, context, DesignService.Evaluate));
+            describeCode(endpoint)
+                .Describe(DesignFileNames.Operation(file), file.Description, file.Description + Common)
+                .Query(DesignFileQuery.Units, "Units to letter in; the design's own when left out.", "inch", Names.Units.Names)
+                .Offers(file.MediaType)
+                .WithMetadata(new DownloadMark(DesignFileResult.Policy(file)))
+                .Produces<string>(StatusCodes.Status200OK, file.MediaType)
+                .Produces<string>(StatusCodes.Status206PartialContent, file.MediaType)
+                .Refuses(ProblemKinds.InvalidQuery)
+                .Refuses(ProblemKinds.RangeNotSatisfiable);
+            if (file.DependsOnPaper)
+            {
+                endpoint.Query(DesignFileQuery.Paper, "Paper to print on at true scale; a4 when left out. A roll is one sheet.", "letter", Names.Papers.Names);
+            }
+        }
+
+        designs.MapRead("/{designCode}/{fileName}", (string fileName) => NoSuchFile(fileName)).ExcludeFromDescription();
+    }
+
+    private static ProblemResult NoSuchFile(string fileName) => new(
+        ProblemKinds.NotFound,
+        $"A design has no file '{FaultValue.Shorten(fileName)}'. It has {string.Join(", ", DesignFiles.All.Select(file => file.FileName))}.");
+}

@@ -1,0 +1,32 @@
+using FluentValidation;
+using Paddle.Design;
+using PaddleApi.Contracts.Builds;
+using PaddleApi.Contracts.Problems;
+
+namespace PaddleApi.Validation.Builds;
+
+/// <summary>The rules of a maker's choices, wherever they are sent.</summary>
+public sealed class BuildChoicesValidator : AbstractValidator<BuildChoices>
+{
+    private const string Own = "service's own limit";
+
+    /// <summary>States the rules.</summary>
+    public BuildChoicesValidator()
+    {
+        RuleFor(b => b.BoardThicknessMm).InRange(10, 120, "mm", $"Boards that a paddle is cut from ({Own}).");
+        RuleFor(b => b.Saw).OneOf([.. BuildNames.Saws.Names], "The outline is cut with one of these.");
+        RuleFor(b => b.VarnishCoats).InRange(1, 12, "coats", $"3 to 6 are usual (Wood Handbook FPL-GTR-190, ch. 16, read); the ends are the {Own}.");
+        RuleFor(b => b.OilCoats).InRange(1, 12, "coats", $"3 are usual (common practice, no source); the ends are the {Own}.");
+    }
+
+    /// <summary>Refuses a board that is thinner than the paddle of a design, which only the design can tell; null when it holds it.</summary>
+    /// <param name="boardThicknessMm">Thickness stated, mm, or null.</param>
+    /// <param name="report">The design.</param>
+    internal static Fault? BoardFault(double? boardThicknessMm, DesignReport report)
+    {
+        var thickest = 2 * report.Stations.HalfThickness.Max();
+        return boardThicknessMm is { } stated && stated < thickest
+            ? new("The board must be at least as thick as the thickest section of the paddle.", stated, Min: Math.Ceiling(10 * thickest) / 10, Unit: "mm")
+            : null;
+    }
+}

@@ -1,0 +1,175 @@
+using System.Net;
+using System.Text;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using PaddleApi.Endpoints.Builds;
+using PaddleApi.Tests.Contract;
+
+namespace PaddleApi.Tests.Builds;
+
+[Collection(HttpTests.Name)]
+public sealed class BalanceCorrectionHttpTests(ApiFixture api)
+{
+    private static readonly string Code = BuildExamples.Weighed.DesignCode!;
+
+    [Fact]
+    public async Task Readings_to_plan_need_no_explanation()
+    {
+        var (mass, balance) = await Predicted("blade-planed");
+        var answer = await Good(Weighed("blade-planed", mass, balance));
+
+        var design = await Design();
+        var density = design.GetProperty("wood").GetProperty("densityKgM3").GetDouble();
+        Assert.InRange(Number(answer, "densityKgM3") / density, 0.995, 1.005);
+        Assert.False(answer.GetProperty("explanation").GetProperty("unevenNeeded").GetBoolean());
+        Assert.Equal(Number(design.GetProperty("mass"), "totalG"), Number(answer.GetProperty("finished"), "massG"), 3.0);
+        Assert.Equal(Number(design.GetProperty("mass"), "centreOfMassMm"), Number(answer.GetProperty("finished"), "balanceMm"), 1.0);
+    }
+
+    [Fact]
+    public async Task A_board_denser_than_the_book_is_found_out_and_corrected()
+    {
+        var (mass, balance) = await Predicted("blade-planed");
+        var answer = await Good(Weighed("blade-planed", 1.08 * mass, balance, confidence: 0.5));
+
+        var design = await Design();
+        var density = design.GetProperty("wood").GetProperty("densityKgM3").GetDouble();
+        Assert.InRange(Number(answer, "densityKgM3") / density, 1.07, 1.09);
+        Assert.InRange(Number(answer.GetProperty("finished"), "massG") / Number(design.GetProperty("mass"), "totalG"), 1.07, 1.09);
+        Agree(answer);
+    }
+
+    [Fact]
+    public async Task A_tip_heavy_paddle_is_thinned_in_the_blade_until_it_balances()
+    {
+        var (mass, balance) = await Predicted("blade-planed");
+        var answer = await Good(Weighed("blade-planed", mass, balance + 45, confidence: 0.5));
+
+        var (finished, corrected) = (answer.GetProperty("finished"), answer.GetProperty("corrected"));
+        var (target, tolerance) = (Number(answer, "targetMm"), Number(answer, "toleranceMm"));
+        Assert.True(Number(finished, "balanceMm") > target + tolerance, answer.GetRawText());
+        Assert.True(answer.GetProperty("achievable").GetBoolean(), answer.GetRawText());
+        Assert.InRange(Number(corrected, "balanceMm"), target - tolerance - 0.1, target + tolerance + 0.1);
+        Assert.NotEqual(0, answer.GetProperty("removals").GetArrayLength());
+        Assert.Contains(answer.GetProperty("removals").EnumerateArray(),
+            cut => cut.GetProperty("zone").GetString()!.StartsWith("blade", StringComparison.Ordinal));
+        Assert.True(Number(corrected, "minimumSafetyFactor") >= 1.499, answer.GetRawText());
+        Assert.True(answer.GetProperty("explanation").GetProperty("unevenNeeded").GetBoolean());
+        Agree(answer);
+    }
+
+    [Fact]
+    public async Task When_wood_would_have_to_be_added_the_choices_left_are_named()
+    {
+        var (mass, balance) = await Predicted("sanded");
+        var answer = await Good(Weighed("sanded", mass, balance - 60));
+
+        Assert.False(answer.GetProperty("achievable").GetBoolean(), answer.GetRawText());
+        var left = answer.GetProperty("leastBad");
+        Assert.True(Number(left, "acceptOffsetMm") < -12);
+        Assert.True(Number(left, "addAtTipG") > 0);
+        Assert.False(left.TryGetProperty("addAtGripG", out _));
+        Assert.NotEqual(0, answer.GetProperty("advice").GetArrayLength());
+    }
+
+    [Theory]
+    [InlineData(100, 1)]
+    [InlineData(100, 1580)]
+    [InlineData(20000, 1)]
+    [InlineData(20000, 1580)]
+    public async Task Readings_that_no_paddle_gives_are_answered_with_a_doubt(double mass, double balance)
+    {
+        foreach (var stage in (string[])["blank", "finished"])
+        {
+            var answer = await Good(Weighed(stage, mass, balance));
+            Assert.Contains("scale", answer.GetProperty("advice")[0].GetString(), StringComparison.Ordinal);
+        }
+    }
+
+    [Theory]
+    [InlineData("designCode", "null", "/designCode")]
+    [InlineData("stage", "null", "/stage")]
+    [InlineData("stage", "\"planed\"", "/stage")]
+    [InlineData("massG", "99", "/massG")]
+    [InlineData("massG", "null", "/massG")]
+    [InlineData("balanceMm", "0", "/balanceMm")]
+    [InlineData("balanceMm", "1590", "/balanceMm")] // beyond the tip of this paddle
+    [InlineData("confidence", "1", "/confidence")]
+    [InlineData("readings", "[{\"xMm\":1000,\"thicknessMm\":30},{\"xMm\":1600,\"thicknessMm\":12}]", "/readings/1/xMm")]
+    [InlineData("readings", "[{\"xMm\":1000}]", "/readings/0/thicknessMm")]
+    [InlineData("readingErrors", "{\"massG\":0}", "/readingErrors/massG")]
+    [InlineData("build", "{\"saw\":\"axe\"}", "/build/saw")]
+    [InlineData("build", "{\"boardThicknessMm\":20}", "/build/boardThicknessMm")]
+    public async Task Readings_that_cannot_be_are_refused_by_place(string member, string value, string place)
+    {
+        var request = Weighed("blade-planed", 1500, 850);
+        request[member] = JsonNode.Parse(value);
+
+        using var answer = await Post(request.ToJsonString());
+        using var body = JsonDocument.Parse(await answer.Content.ReadAsStringAsync());
+
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, answer.StatusCode);
+        Assert.True(body.RootElement.GetProperty("errors").TryGetProperty(place, out _), body.RootElement.GetRawText());
+    }
+
+    [Fact]
+    public async Task A_damaged_code_is_refused_at_its_place()
+    {
+        var request = Weighed("blade-planed", 1500, 850);
+        request["designCode"] = Code[..^4];
+
+        using var answer = await Post(request.ToJsonString());
+        using var body = JsonDocument.Parse(await answer.Content.ReadAsStringAsync());
+
+        Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
+        Assert.Equal("/problems/invalid-design-code", body.RootElement.GetProperty("type").GetString());
+        Assert.True(body.RootElement.GetProperty("errors").TryGetProperty("/designCode", out _));
+    }
+
+    // Removals and the two forecasts are figures of one sum.
+    private static void Agree(JsonElement answer)
+    {
+        var cuts = answer.GetProperty("removals").EnumerateArray().ToList();
+        Assert.Equal(
+            Number(answer.GetProperty("finished"), "massG") - cuts.Sum(cut => Number(cut, "massG")),
+            Number(answer.GetProperty("corrected"), "massG"),
+            0.05 * (cuts.Count + 2) + 0.2);
+        Assert.All(cuts, cut => Assert.Equal(Number(cut, "thicknessMm"), 2 * Number(cut, "perFaceMm"), 0.016));
+    }
+
+    private async Task<(double MassG, double BalanceMm)> Predicted(string stage)
+    {
+        var build = await Read(await api.Client.GetAsync($"/v1/designs/{Code}/build"));
+        var sheet = build.GetProperty("stages").EnumerateArray().Single(one => one.GetProperty("id").GetString() == stage);
+        return (Number(sheet.GetProperty("massG"), "value"), Number(sheet.GetProperty("balanceMm"), "value"));
+    }
+
+    private async Task<JsonElement> Design() => await Read(await api.Client.GetAsync($"/v1/designs/{Code}"));
+
+    private static JsonObject Weighed(string stage, double massG, double balanceMm, double confidence = 0.95) => new()
+    {
+        ["designCode"] = Code,
+        ["stage"] = stage,
+        ["massG"] = massG,
+        ["balanceMm"] = balanceMm,
+        ["confidence"] = confidence,
+    };
+
+    private async Task<JsonElement> Good(JsonObject request)
+    {
+        using var answer = await Post(request.ToJsonString());
+        Assert.True(answer.StatusCode == HttpStatusCode.OK, await answer.Content.ReadAsStringAsync());
+        return await Read(answer);
+    }
+
+    private Task<HttpResponseMessage> Post(string body) =>
+        api.Client.PostAsync(new Uri("/v1/balance-corrections", UriKind.Relative), new StringContent(body, Encoding.UTF8, "application/json"));
+
+    private static async Task<JsonElement> Read(HttpResponseMessage answer)
+    {
+        using var body = JsonDocument.Parse(await answer.Content.ReadAsStringAsync());
+        return body.RootElement.Clone();
+    }
+
+    private static double Number(JsonElement holder, string member) => holder.GetProperty(member).GetDouble();
+}

@@ -1,0 +1,146 @@
+using System.Net;
+using System.Text.Json;
+using Paddle.Design.Build;
+using PaddleApi.Endpoints.Builds;
+using PaddleApi.Tests.Contract;
+
+namespace PaddleApi.Tests.Builds;
+
+[Collection(HttpTests.Name)]
+public sealed class BuildHttpTests(ApiFixture api)
+{
+    private static readonly string Design = $"/v1/designs/{BuildExamples.Weighed.DesignCode}";
+    private static readonly string Address = $"{Design}/build";
+
+    [Fact]
+    public async Task Stage_by_stage_the_paddle_grows_lighter_down_to_the_design()
+    {
+        var (build, design) = (await Good(Address), await Good(Design));
+
+        var stages = build.GetProperty("stages").EnumerateArray().ToList();
+        Assert.Equal(BuildStages.All.Select(BuildStages.Id), stages.Select(stage => stage.GetProperty("id").GetString()));
+        var masses = stages.Select(stage => Band(stage, "massG").Value).ToList();
+        Assert.All(masses.Zip(masses.Skip(1)), pair => Assert.True(pair.Second < pair.First, $"{pair.Second} g after {pair.First} g"));
+        Assert.Equal(Number(design.GetProperty("mass"), "totalG"), masses[^1], 0.11);
+        Assert.Equal(Number(design.GetProperty("mass"), "centreOfMassMm"), Band(stages[^1], "balanceMm").Value, 0.11);
+    }
+
+    [Fact]
+    public async Task Every_stage_says_what_to_expect_and_when_to_stop()
+    {
+        foreach (var stage in (await Good(Address)).GetProperty("stages").EnumerateArray())
+        {
+            foreach (var name in (string[])["massG", "balanceMm"])
+            {
+                var (value, low, high) = Band(stage, name);
+                Assert.True(low < value && value < high, $"{stage.GetProperty("id")}: {name} {low} {value} {high}");
+            }
+
+            Assert.NotEqual(0, stage.GetProperty("mark").GetArrayLength());
+            Assert.NotEqual(0, stage.GetProperty("measure").GetArrayLength());
+            Assert.False(string.IsNullOrWhiteSpace(stage.GetProperty("stopWhen").GetString()));
+            Assert.NotEqual(0, stage.GetProperty("cautions").GetArrayLength());
+            Assert.All(stage.GetProperty("cautions").EnumerateArray(), caution => Assert.NotEqual("", caution.GetProperty("source").GetString()));
+            Assert.Equal(Enumerable.Range(1, stage.GetProperty("stations").GetArrayLength()),
+                stage.GetProperty("stations").EnumerateArray().Select(station => station.GetProperty("number").GetInt32()));
+        }
+    }
+
+    [Fact]
+    public async Task The_balance_point_moves_as_the_stage_before_said()
+    {
+        var stages = (await Good(Address)).GetProperty("stages").EnumerateArray().ToList();
+
+        foreach (var (stage, next) in stages.Zip(stages.Skip(1)))
+            Assert.Equal(Number(stage, "nextMoveMm"), Band(next, "balanceMm").Value - Band(stage, "balanceMm").Value, 0.16);
+    }
+
+    [Fact]
+    public async Task The_octagon_line_is_its_share_of_the_face()
+    {
+        foreach (var line in (await Good(Address)).GetProperty("shaftLines").EnumerateArray())
+            Assert.Equal(0.2929 * Number(line, "widthMm"), Number(line, "lineOnFaceMm"), 0.08);
+    }
+
+    [Fact]
+    public async Task The_makers_choices_count()
+    {
+        var (usual, chosen) = (await Good(Address), await Good($"{Address}?boardThicknessMm=44.4&saw=jigsaw&varnishCoats=3&oilCoats=2"));
+
+        Assert.Equal(44.4, Number(chosen.GetProperty("blank"), "thicknessMm"));
+        Assert.True(Band(chosen.GetProperty("stages")[1], "massG").Value > Band(usual.GetProperty("stages")[1], "massG").Value);
+        Assert.Equal(5, chosen.GetProperty("finish").GetProperty("coats").GetArrayLength());
+        Assert.True(Number(chosen.GetProperty("withFinish"), "massG") < Number(usual.GetProperty("withFinish"), "massG"));
+        Assert.Equal($"{Address}?boardThicknessMm=44.4&saw=jigsaw&varnishCoats=3&oilCoats=2",
+            chosen.GetProperty("links").GetProperty("self").GetString());
+    }
+
+    [Fact]
+    public async Task Other_choices_have_another_tag()
+    {
+        using var usual = await api.Client.GetAsync(Address);
+        using var ask = new HttpRequestMessage(HttpMethod.Get, $"{Address}?oilCoats=2");
+        ask.Headers.IfNoneMatch.Add(usual.Headers.ETag!);
+
+        using var answer = await api.Client.SendAsync(ask);
+
+        Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
+        Assert.NotEqual(usual.Headers.ETag, answer.Headers.ETag);
+    }
+
+    [Theory]
+    [InlineData("boardThicknessMm=9", "?boardThicknessMm")]
+    [InlineData("boardThicknessMm=20", "?boardThicknessMm")] // the design's shaft is thicker
+    [InlineData("boardThicknessMm=NaN", "?boardThicknessMm")]
+    [InlineData("saw=chainsaw", "?saw")]
+    [InlineData("varnishCoats=0", "?varnishCoats")]
+    [InlineData("oilCoats=13", "?oilCoats")]
+    public async Task Choices_out_of_range_are_refused_by_place(string query, string place)
+    {
+        using var answer = await api.Client.GetAsync($"{Address}?{query}");
+        using var body = JsonDocument.Parse(await answer.Content.ReadAsStringAsync());
+
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, answer.StatusCode);
+        Assert.True(body.RootElement.GetProperty("errors").TryGetProperty(place, out _), body.RootElement.GetRawText());
+        Assert.Null(answer.Headers.ETag);
+    }
+
+    [Theory]
+    [InlineData("varnishCoats=many", "query")]
+    [InlineData("coats=3", "coats")]
+    public async Task A_query_that_is_not_understood_is_refused(string query, string why)
+    {
+        using var answer = await api.Client.GetAsync($"{Address}?{query}");
+        using var body = JsonDocument.Parse(await answer.Content.ReadAsStringAsync());
+
+        Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
+        Assert.Contains(why, body.RootElement.GetProperty("detail").GetString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_damaged_code_is_refused()
+    {
+        using var answer = await api.Client.GetAsync(Address.Replace("p1u7", "p1u8", StringComparison.Ordinal));
+        using var body = JsonDocument.Parse(await answer.Content.ReadAsStringAsync());
+
+        Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
+        Assert.Equal("/problems/invalid-design-code", body.RootElement.GetProperty("type").GetString());
+    }
+
+    private async Task<JsonElement> Good(string address)
+    {
+        using var answer = await api.Client.GetAsync(address);
+        var text = await answer.Content.ReadAsStringAsync();
+        Assert.True(answer.StatusCode == HttpStatusCode.OK, text);
+        using var read = JsonDocument.Parse(text);
+        return read.RootElement.Clone();
+    }
+
+    private static double Number(JsonElement holder, string member) => holder.GetProperty(member).GetDouble();
+
+    private static (double Value, double Low, double High) Band(JsonElement stage, string member)
+    {
+        var band = stage.GetProperty(member);
+        return (Number(band, "value"), Number(band, "low"), Number(band, "high"));
+    }
+}
