@@ -1,7 +1,6 @@
 using System.Globalization;
 using Paddle.Design.Build;
 using PaddleApi.Contracts.Builds;
-using PaddleApi.Contracts.Problems;
 using PaddleApi.Endpoints.Designs;
 using PaddleApi.Hosting;
 using PaddleApi.Hosting.Caching;
