@@ -32,7 +32,11 @@ public sealed partial class ApiOperation(string method, string template, JsonObj
 
     /// <summary>Every query parameter.</summary>
     public IReadOnlyList<string> QueryNames =>
-        [.. (Node["parameters"]?.AsArray() ?? []).Where(parameter => parameter!["in"]!.GetValue<string>() == "query").Select(parameter => parameter!["name"]!.GetValue<string>())];
+    [
+        .. from parameter in Node["parameters"]?.AsArray() ?? []
+           where parameter["in"]!.GetValue<string>() == "query"
+           select parameter["name"]!.GetValue<string>(),
+    ];
 
     /// <summary>The optional query parameters that take one of a few names.</summary>
     public IReadOnlyDictionary<string, IReadOnlyList<string>> Choices => (Node["parameters"]?.AsArray() ?? [])

@@ -224,7 +224,8 @@ public sealed class EveryOperationTests(ApiFixture api)
             {
                 using var answer = await api.Client.GetAsync($"{Find(id).ExamplePath()}?{name}={wrong}");
                 var fault =
-                    (await ProblemAsync(answer, HttpStatusCode.UnprocessableEntity, "/problems/invalid-values")).GetProperty("errors").GetProperty($"?{name}")[0];
+                    (await ProblemAsync(answer, HttpStatusCode.UnprocessableEntity, "/problems/invalid-values"))
+                    .GetProperty("errors").GetProperty($"?{name}")[0];
                 Assert.Equal(choices, fault.GetProperty("allowed").EnumerateArray().Select(allowed => allowed.GetString()));
             }
         }

@@ -14,7 +14,9 @@ public static class FileForms
         "image/svg+xml" => Svg(bytes),
         "application/pdf" => !bytes.AsSpan().StartsWith("%PDF-"u8) ? "no header" : bytes.AsSpan(^10..).IndexOf("%%EOF"u8) < 0 ? "no end" : null,
         "image/vnd.dxf" => Encoding.ASCII.GetString(bytes).TrimEnd().EndsWith("EOF", StringComparison.Ordinal) ? null : "no end",
-        "model/stl" => bytes.Length == 84 + 50L * BinaryPrimitives.ReadUInt32LittleEndian(bytes.AsSpan(80)) ? null : "the count of facets is not that of the bytes",
+        "model/stl" => bytes.Length == 84 + 50L * BinaryPrimitives.ReadUInt32LittleEndian(bytes.AsSpan(80))
+            ? null
+            : "the count of facets is not that of the bytes",
         "text/csv" => Csv(Encoding.UTF8.GetString(bytes)),
         _ => null,
     };
@@ -38,6 +40,7 @@ public static class FileForms
     private static string? Csv(string text)
     {
         var rows = text.Split("\r\n", StringSplitOptions.RemoveEmptyEntries);
-        return rows.Length < 2 ? "no rows" : rows.Select(row => row.Count(letter => letter == ',')).Distinct().Count() > 1 ? "rows of unlike lengths" : null;
+        return rows.Length < 2 ? "no rows"
+            : rows.Select(row => row.Count(letter => letter == ',')).Distinct().Count() > 1 ? "rows of unlike lengths" : null;
     }
 }

@@ -68,9 +68,10 @@ public sealed class DesignFileHttpTests(ApiFixture api)
     [Fact]
     public async Task Whatever_decides_the_bytes_is_in_the_tag_and_nothing_else()
     {
+        string[] variants =
+            ["outline.svg?units=inch", "templates.pdf?paper=letter", "templates.pdf?paper=a3", "templates.pdf?paper=roll", "templates.pdf?units=inch"];
         var tags = new List<string>();
-        foreach (var address in DesignFiles.All.Select(file => file.FileName).Concat(["outline.svg?units=inch", "templates.pdf?paper=letter", "templates.pdf?paper=a3", "templates.pdf?paper=roll", "templates.pdf?units=inch"]))
-            tags.Add(await TagAsync($"{Address}/{address}"));
+        foreach (var address in DesignFiles.All.Select(file => file.FileName).Concat(variants)) tags.Add(await TagAsync($"{Address}/{address}"));
 
         Assert.Equal(tags.Count, tags.Distinct().Count());
         Assert.Equal(await TagAsync($"{Address}/templates.pdf"), await TagAsync($"{Address}/templates.pdf?paper=a4&units=metric"));
@@ -122,7 +123,9 @@ public sealed class DesignFileHttpTests(ApiFixture api)
     [Theory, MemberData(nameof(Svgs))]
     public async Task A_hostile_label_stays_text(string name)
     {
-        var code = DesignService.Compute(Requests.Read(Requests.With($"/label={JsonSerializer.Serialize(Hostile)}".Replace("; ", ";", StringComparison.Ordinal)))).Code;
+        // What parts the changes of a request from one another must not be in the label.
+        var label = JsonSerializer.Serialize(Hostile).Replace("; ", ";", StringComparison.Ordinal);
+        var code = DesignService.Compute(Requests.Read(Requests.With($"/label={label}"))).Code;
         using var answer = await api.Client.GetAsync($"{DesignAddresses.Root}/{code}/{name}");
 
         var svg = XDocument.Parse(await answer.Content.ReadAsStringAsync());
@@ -237,7 +240,8 @@ public sealed class DesignFileHttpTests(ApiFixture api)
     [Fact]
     public async Task Every_link_of_an_answer_leads_to_its_file()
     {
-        using var posted = await api.Client.PostAsync(new Uri(DesignAddresses.Root, UriKind.Relative), new StringContent(Requests.Least, Encoding.UTF8, "application/json"));
+        using var least = new StringContent(Requests.Least, Encoding.UTF8, "application/json");
+        using var posted = await api.Client.PostAsync(new Uri(DesignAddresses.Root, UriKind.Relative), least);
         using var body = JsonDocument.Parse(await posted.Content.ReadAsStringAsync());
         var links = body.RootElement.GetProperty("links").EnumerateObject().ToList();
 

@@ -145,12 +145,20 @@ internal sealed class OperationNotes : IOperationFilter
         if (status is "200" or "206" && notes.OfType<DownloadMark>().FirstOrDefault() is { } download)
         {
             headers["Content-Disposition"] = Header(
-                "Name to save the file under, made from the design's label (RFC 6266).", "inline; filename=\"hire-paddle-m-outline.svg\"; filename*=UTF-8''Hire%20paddle%20M%20outline.svg");
+                "Name to save the file under, made from the design's label (RFC 6266).",
+                "inline; filename=\"hire-paddle-m-outline.svg\"; filename*=UTF-8''Hire%20paddle%20M%20outline.svg");
             headers["Accept-Ranges"] = Header("Parts of the file may be asked for, in bytes.", "bytes");
-            if (download.Policy is { } policy) headers["Content-Security-Policy"] = Header("What the drawing may do when opened as a page: show itself.", policy);
+            if (download.Policy is { } policy)
+            {
+                headers["Content-Security-Policy"] = Header("What the drawing may do when opened as a page: show itself.", policy);
+            }
         }
 
-        if (status is "206" or "416") headers["Content-Range"] = Header("Which bytes these are, and of how many.", status == "206" ? "bytes 0-99/4321" : "bytes */4321");
+        if (status is "206" or "416")
+        {
+            headers["Content-Range"] = Header("Which bytes these are, and of how many.", status == "206" ? "bytes 0-99/4321" : "bytes */4321");
+        }
+
         return headers;
     }
 

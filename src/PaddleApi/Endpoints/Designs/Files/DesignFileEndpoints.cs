@@ -34,7 +34,8 @@ public static class DesignFileEndpoints
                 .Refuses(ProblemKinds.RangeNotSatisfiable);
             if (file.DependsOnPaper)
             {
-                endpoint.Query(DesignFileQuery.Paper, "Paper to print on at true scale; a4 when left out. A roll is one sheet.", "letter", Names.Papers.Names);
+                endpoint.Query(
+                    DesignFileQuery.Paper, "Paper to print on at true scale; a4 when left out. A roll is one sheet.", "letter", Names.Papers.Names);
             }
         }
 

@@ -66,7 +66,8 @@ public sealed record DesignFileResult(IDesignFile File, DesignReport Report, Dra
         var size = response.Headers.ContentRange;
         response.Clear();
         response.Headers.ContentRange = size;
-        await new ProblemResult(ProblemKinds.RangeNotSatisfiable, $"The file has {made.Length} bytes; the asked range begins after them.").ExecuteAsync(context);
+        await new ProblemResult(
+            ProblemKinds.RangeNotSatisfiable, $"The file has {made.Length} bytes; the asked range begins after them.").ExecuteAsync(context);
     }
 
     // The tag lets the platform honour If-Range. If-Match guards against lost writes and means nothing to who only reads; it is left alone.
