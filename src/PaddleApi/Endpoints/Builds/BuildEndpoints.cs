@@ -1,8 +1,11 @@
-using System.Globalization;
+using System.Security.Cryptography;
+using System.Text;
 using Paddle.Design.Build;
+using Paddle.Drawings.Pages;
 using PaddleApi.Contracts.Builds;
 using PaddleApi.Contracts.Problems;
 using PaddleApi.Endpoints.Designs;
+using PaddleApi.Endpoints.Designs.Files;
 using PaddleApi.Hosting;
 using PaddleApi.Hosting.Caching;
 using PaddleApi.Hosting.OpenApi;
@@ -16,10 +19,18 @@ namespace PaddleApi.Endpoints.Builds;
 public static class BuildEndpoints
 {
     private const string Build = "build";
+    private const string Sheet = "build-sheet.html";
+    private const string HtmlPage = "text/html";
     private const string Summary = "A paddle of the Heron Lake hire fleet; of each stage's stations every tenth is shown";
     private const int ExampleStep = 10;
 
     private static readonly BuildChoicesValidator Rules = new();
+
+    // The page may show itself in its own style, and nothing more: the style is named by its digest (CSP Level 3, 2.3.1).
+    private static readonly string Policy =
+        $"default-src 'none'; style-src 'sha256-{Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(BuildSheetStyle.Css.ReplaceLineEndings("\n"))))}'; "
+        + "base-uri 'none'; form-action 'none'";
+
     private static readonly string[] Known = ["boardThicknessMm", "saw", "varnishCoats", "oilCoats"];
 
     /// <summary>Maps the endpoints.</summary>
@@ -37,6 +48,14 @@ public static class BuildEndpoints
             .ResponseExample("hire-paddle", Summary, static () => Shortened(Example()))
             .Offers(MediaTypes.Json)
             .Produces<BuildResponse>();
+
+        group.MapRead("/{designCode}/" + Sheet, Page)
+            .Describe("getBuildSheet", "The build sheet to print",
+                "The same as one page for A4 or Letter: the outline, the figures to stop by with room for your own, the stations, what to mark and "
+                + "measure, and every caution with its source. It brings its style with it, runs no script and fetches nothing.")
+            .SheetOf()
+            .Offers(HtmlPage)
+            .Produces<string>(StatusCodes.Status200OK, HtmlPage);
         return group;
     }
 
@@ -49,8 +68,8 @@ public static class BuildEndpoints
         .WithMetadata(FixedContentMark.Instance)
         .Produces(StatusCodes.Status304NotModified)
         .Refuses(ProblemKinds.InvalidDesignCode)
-        .Refuses(ProblemKinds.BadRequest)
-        .Refuses(ProblemKinds.InvalidValues);
+        .Refuses(ProblemKinds.InvalidQuery)
+        .Refuses(ProblemKinds.BadRequest);
 
     private static IResult Report(
         string designCode, double? boardThicknessMm, string? saw, int? varnishCoats, int? oilCoats, HttpContext context) =>
@@ -61,6 +80,19 @@ public static class BuildEndpoints
             MediaTypes.Json,
             (design, sheet) => TypedResults.Ok(ToResponse(design, sheet, context.Request.PathBase, context.Request.QueryString)));
 
+    private static IResult Page(
+        string designCode, double? boardThicknessMm, string? saw, int? varnishCoats, int? oilCoats, HttpContext context) =>
+        Fetch(
+            designCode,
+            new() { BoardThicknessMm = boardThicknessMm, Saw = saw, VarnishCoats = varnishCoats, OilCoats = oilCoats },
+            context,
+            HtmlPage,
+            (design, sheet) =>
+            {
+                context.Response.Headers.ContentSecurityPolicy = Policy;
+                return TypedResults.Text(BuildSheetPage.Write(design.Report, sheet, DesignFileQuery.Default(design.Resolved, design.Code)), HtmlPage, Encoding.UTF8);
+            });
+
     // Like a design's report the sheet is fixed by its address: who holds it is told so before it is computed.
     private static IResult Fetch(
         string code, BuildChoices choices, HttpContext context, string representation, Func<ComputedDesign, BuildSheet, IResult> answer)
@@ -69,37 +101,32 @@ public static class BuildEndpoints
         if (problem is not null) return problem;
         if (context.Request.Query.Keys.FirstOrDefault(name => !Known.Contains(name, StringComparer.Ordinal)) is { } unknown)
         {
-            return new ProblemResult(
-                ProblemKinds.BadRequest, $"The query knows no '{FaultValue.Shorten(unknown)}'; it knows {string.Join(", ", Known)}.");
+            var name = FaultValue.Shorten(unknown);
+            return InQuery([($"/{name}", new($"This address knows no such parameter; it knows {string.Join(", ", Known)}.", Allowed: Known))]);
         }
 
         var outcome = Rules.Validate(choices);
-        if (!outcome.IsValid) return InQuery(Validated.Refusal(outcome.Errors));
+        if (!outcome.IsValid) return InQuery(Validated.Refusal(outcome.Errors).Errors!);
         var tag = EntityTags.Of(
             code, Build, representation, context.Request.PathBase.ToUriComponent(), context.Request.QueryString.ToUriComponent());
 
         // Only a stated board can be at odds with the design, and a refusal has no tag.
         var design = choices.BoardThicknessMm is null ? null : DesignService.Evaluate(resolved!, code);
         if (design is not null && BuildChoicesValidator.BoardFault(choices.BoardThicknessMm, design.Report) is { } fault)
-            return InQuery(Validated.Refusal([("/boardThicknessMm", fault)]));
+            return InQuery([("/boardThicknessMm", fault)]);
         if (FixedContent.Stamp(context, tag)) return TypedResults.StatusCode(StatusCodes.Status304NotModified);
         design ??= DesignService.Evaluate(resolved!, code);
         return answer(design, BuildSheet.For(design.Report, BuildReading.Options(choices)));
     }
 
+    private static ProblemResult InQuery(IReadOnlyList<(string Place, Fault Fault)> faults) => InQuery(Validated.Refusal(faults).Errors!);
+
     // The same rules as for a body, but the places are parameters of the query.
-    private static ProblemResult InQuery(ProblemResult refusal)
+    private static ProblemResult InQuery(IReadOnlyDictionary<string, IReadOnlyList<Fault>> faults)
     {
-        static string Place(string pointer) => "?" + pointer[1..];
-        var errors = refusal.Errors!.ToDictionary(pair => Place(pair.Key), pair => pair.Value, StringComparer.Ordinal);
-        var (place, faults) = errors.First();
-        return refusal with
-        {
-            Detail = errors.Count == 1
-                ? $"At {place}: {faults[0].Reason}"
-                : string.Create(CultureInfo.InvariantCulture, $"{errors.Count} parameters cannot be used; see errors."),
-            Errors = errors,
-        };
+        var errors = faults.ToDictionary(pair => $"?{pair.Key[1..]}", pair => pair.Value, StringComparer.Ordinal);
+        var (place, first) = errors.First();
+        return new(ProblemKinds.InvalidQuery, $"At {place}: {first[0].Reason}", errors);
     }
 
     private static BuildResponse ToResponse(ComputedDesign design, BuildSheet sheet, PathString pathBase, QueryString query)
@@ -110,7 +137,7 @@ public static class BuildEndpoints
             design.Resolved.Request.Label,
             EngineVersion.Text,
             design.Code,
-            new($"{root}/{Build}{query.ToUriComponent()}", root));
+            new($"{root}/{Build}{query.ToUriComponent()}", $"{root}/{Sheet}{query.ToUriComponent()}", root));
     }
 
     private static BuildResponse Example()
