@@ -1,6 +1,6 @@
-using System.Globalization;
 using Paddle.Design;
 using Paddle.Design.Build;
+using Paddle.Drawings.Sheets;
 using Paddle.Drawings.Units;
 using Paddle.Drawings.Views;
 
@@ -38,12 +38,12 @@ public static class BuildSheetPage
     }
 
     private static string Body(DesignReport report, BuildSheet sheet, DrawingContext context) => string.Concat(
-        Figures(report, context),
-        OutlineSvg.Write(report, context),
+        Html.Paragraph(UnitsNote(context.Units)),
+        SvgWriter.Write(OverviewView.Draw(report, context), scalable: true),
         Html.Heading(2, "Where you should be"),
         BuildSheetTables.Overview(sheet, context.Units),
         Html.Section(Html.Heading(2, "The board") + BuildSheetTables.Board(sheet, context.Units)),
-        string.Concat(sheet.Stages.Select((stage, i) => BuildSheetStages.Stage(stage, i + 1, context.Units))),
+        BuildSheetStages.All(sheet.Stages, context.Units),
         Html.Heading(2, "Numbered stations"),
         BuildSheetTables.Stations(sheet, context.Units),
         Html.Heading(2, "Shaft and grip"),
@@ -55,16 +55,10 @@ public static class BuildSheetPage
         Html.Section(Html.Heading(2, "What the figures rest on") + Html.List(sheet.Assumptions)),
         Origin(context));
 
-    private static string Figures(DesignReport report, DrawingContext context) => Html.Paragraph(string.Join(
-        "; ", KeyFigures.Of(report, context).Select(figure => $"{figure.Name} {figure.Value}")) + ".");
+    private static string UnitsNote(DrawingUnits units) => units == DrawingUnits.Inch
+        ? "Tables are in inches, sizes of wood rounded up to the next fraction; sentences are in millimetres. The picture is not to scale."
+        : "All lengths are in millimetres. The picture is not to scale.";
 
-    private static string Origin(DrawingContext context)
-    {
-        var units = context.Units == DrawingUnits.Inch
-            ? "Tables are in inches, sizes rounded up to the next fraction; sentences are in millimetres. "
-            : "All lengths are in millimetres. ";
-        var code = context.DesignCode is { } known ? $" Design code {known}" : "";
-        return Html.Paragraph(
-            string.Create(CultureInfo.InvariantCulture, $"{units}The outline above is not to scale. Engine {context.EngineVersion}.{code}"), "small");
-    }
+    private static string Origin(DrawingContext context) => Html.Paragraph(
+        $"Engine {context.EngineVersion}.{(context.DesignCode is { } code ? $" Design code {code}" : "")}", "small");
 }

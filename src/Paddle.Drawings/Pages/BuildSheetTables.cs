@@ -93,7 +93,7 @@ internal static class BuildSheetTables
         ["Zone", "Grits", "Takes off each face, at most", "Why", "Source"],
         sheet.Sanding.Select(step => (string[])
         [
-            step.Zone, string.Join(", ", step.Grits.Select(grit => $"P{grit}")), $"{Number(step.RemovesMm, "0.00")} mm", step.Why, step.Source,
+            step.Zone, string.Join(", ", step.Grits.Select(grit => $"P{grit}")), step.RemovesMm > 0 ? $"{Number(step.RemovesMm, "0.00")} mm" : "the shine", step.Why, step.Source,
         ]));
 
     /// <summary>Coats in order of time, with quantities and the reinforced tip.</summary>

@@ -51,7 +51,7 @@ public static class BuildEndpoints
 
         group.MapRead("/{designCode}/" + Sheet, Page)
             .Describe("getBuildSheet", "The build sheet to print",
-                "The same as one page for A4 or Letter: the outline, the figures to stop by with room for your own, the stations, what to mark and "
+                "The same as one page for A4 or Letter: the paddle in one picture, the figures to stop by with room for your own, the stations, what to mark and "
                 + "measure, and every caution with its source. It brings its style with it, runs no script and fetches nothing.")
             .SheetOf()
             .Offers(HtmlPage)
