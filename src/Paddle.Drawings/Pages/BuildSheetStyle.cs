@@ -28,6 +28,7 @@ public static class BuildSheetStyle
         .figures { font-size: 7.5pt; line-height: 1.2; }
         .figures th, .figures td { text-align: right; padding: 0.3mm 0.8mm; }
         .figures tr:nth-child(even) td { background: #f5f5f5; }
+        .overview td:nth-child(2), .overview td:nth-child(3) { white-space: nowrap; }
         .expect, .stop { border: 0.4mm solid #000; padding: 1mm 2mm; }
         .stop { border-width: 0.8mm; font-weight: bold; }
         .cautions { border-left: 1.2mm solid #000; list-style: none; padding-left: 3mm; font-size: 8pt; }

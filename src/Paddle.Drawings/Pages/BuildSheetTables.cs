@@ -18,7 +18,8 @@ internal static class BuildSheetTables
             .. sheet.Stages.Select((stage, i) => (string[])
                 [$"{i + 1}. {stage.Title}", Band(stage.MassG), PlaceBand(stage.BalanceMm, units), stage.NextMove, "", ""]),
             ["With varnish and oil", Number(sheet.WithFinish.MassG, "0"), DrawnLength.Text(sheet.WithFinish.BalanceMm, units), "", "", ""],
-        ]);
+        ],
+        "overview");
 
     /// <summary>The board to buy.</summary>
     public static string Board(BuildSheet sheet, DrawingUnits units)
