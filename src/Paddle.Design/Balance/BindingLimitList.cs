@@ -27,7 +27,7 @@ internal static class BindingLimitList
             (int)LimitGroup.Strength => (2 * aims.MinimumSafetyFactor / SizeSolver.Penalty((int)LimitGroup.Strength), "safety factor"),
             (int)LimitGroup.Thinning => (1 / SizeSolver.Penalty((int)LimitGroup.Thinning), "mm of shape"),
             (int)LimitGroup.Comfort => (1 / SizeSolver.Penalty((int)LimitGroup.Comfort), "mm of shape"),
-            (int)LimitGroup.Balance => (aims.BalanceToleranceMm / SizeSolver.Penalty((int)LimitGroup.Balance), "mm of balance"),
+            (int)LimitGroup.Balance => (DesignProblem.BalanceScaleMm / SizeSolver.Penalty((int)LimitGroup.Balance), "mm of balance"),
             (int)LimitGroup.Flex => (1 / SizeSolver.Penalty((int)LimitGroup.Flex), "mm of flex"),
             _ => (1, "g"),
         };

@@ -18,6 +18,9 @@ internal sealed class DesignProblem
     // The printed stations lie closer than the coarse grid: this much strength in hand keeps their worst place within the limit.
     private const double StationMargin = 0.004;
 
+    // What a balance row is measured in, whatever the tolerance: a narrow one must not outweigh the rules of shape.
+    internal const double BalanceScaleMm = 12;
+
     private readonly NodeTerms[] nodes;
     private readonly Aims aims;
     private readonly double gramsPerMm3;
@@ -305,12 +308,12 @@ internal sealed class DesignProblem
     private void AddBalanceRows(ReadOnlySpan<double> centreGradient)
     {
         // A hair inside the tolerance, so that rounding the sizes does not cross it.
-        double tolerance = aims.BalanceToleranceMm, off = CentreMm - target;
-        var limit = new Limit("aims.balanceToleranceMm", LimitGroup.Balance, "mm", 1 / tolerance);
-        var row = NewRow((0.98 * tolerance - off) / tolerance, limit);
-        for (var k = 0; k < N; k++) row[k] = -centreGradient[k] / tolerance;
-        row = NewRow((0.98 * tolerance + off) / tolerance, limit);
-        for (var k = 0; k < N; k++) row[k] = centreGradient[k] / tolerance;
+        double tolerance = 0.98 * aims.BalanceToleranceMm, off = CentreMm - target;
+        var limit = new Limit("aims.balanceToleranceMm", LimitGroup.Balance, "mm", 1 / BalanceScaleMm);
+        var row = NewRow((tolerance - off) / BalanceScaleMm, limit);
+        for (var k = 0; k < N; k++) row[k] = -centreGradient[k] / BalanceScaleMm;
+        row = NewRow((tolerance + off) / BalanceScaleMm, limit);
+        for (var k = 0; k < N; k++) row[k] = centreGradient[k] / BalanceScaleMm;
     }
 
     private void AddFlexRows(double flex, ReadOnlySpan<double> flexGradient)

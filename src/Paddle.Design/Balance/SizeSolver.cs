@@ -21,7 +21,7 @@ internal sealed class SizeSolver
     private const double LeastCurvatureGPerMm2 = 1e-3;
 
     // Grams that one unit of a broken aim costs: far above what any aim gains in wood, and each aim far above the next.
-    private static readonly double[] Penalties = [3e6, 3e5, 3e4, 5e3, 5e2];
+    private static readonly double[] Penalties = [1e7, 1e6, 2e5, 5e3, 5e2];
 
     // All that hands and tools allow; a slim throat over a thin, even blade; a slim throat over a thick one. In the order of the sizes, mm.
     private static readonly double[][] OtherStarts =

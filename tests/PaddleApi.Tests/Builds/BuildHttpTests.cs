@@ -172,8 +172,8 @@ public sealed class BuildHttpTests(ApiFixture api)
             using var answer = await api.Client.GetAsync($"{address}?{query}");
             using var body = JsonDocument.Parse(await answer.Content.ReadAsStringAsync());
 
-            Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
-            Assert.Equal("/problems/invalid-query", body.RootElement.GetProperty("type").GetString());
+            Assert.Equal(HttpStatusCode.UnprocessableEntity, answer.StatusCode);
+            Assert.Equal("/problems/invalid-values", body.RootElement.GetProperty("type").GetString());
             Assert.True(body.RootElement.GetProperty("errors").TryGetProperty(place, out _), body.RootElement.GetRawText());
             Assert.Null(answer.Headers.ETag);
         }

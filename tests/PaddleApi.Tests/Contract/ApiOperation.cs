@@ -30,6 +30,10 @@ public sealed partial class ApiOperation(string method, string template, JsonObj
     public string ExamplePath() => Fill(parameter => parameter["example"]?.ToString()
         ?? throw new InvalidOperationException($"{Id}: the parameter {parameter["name"]} has no example"));
 
+    /// <summary>Every query parameter.</summary>
+    public IReadOnlyList<string> QueryNames =>
+        [.. (Node["parameters"]?.AsArray() ?? []).Where(parameter => parameter!["in"]!.GetValue<string>() == "query").Select(parameter => parameter!["name"]!.GetValue<string>())];
+
     /// <summary>The optional query parameters that take one of a few names.</summary>
     public IReadOnlyDictionary<string, IReadOnlyList<string>> Choices => (Node["parameters"]?.AsArray() ?? [])
         .Where(parameter => parameter!["in"]!.GetValue<string>() == "query" && parameter["schema"]?["enum"] is not null)

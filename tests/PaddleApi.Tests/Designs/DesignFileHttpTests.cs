@@ -37,7 +37,7 @@ public sealed class DesignFileHttpTests(ApiFixture api)
         var resolved = DesignService.Read(Design.Code).Design!;
         file.Write(
             DesignService.Evaluate(resolved, Design.Code).Report,
-            DesignFileQuery.Default(resolved, Design.Code) with { Units = Paddle.Drawings.Units.DrawingUnits.Inch },
+            DesignFileQuery.Default(resolved.Request, Design.Code) with { Units = Paddle.Drawings.Units.DrawingUnits.Inch },
             written);
         Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
         Assert.Equal(file.MediaType, answer.Content.Headers.ContentType!.MediaType);
@@ -56,10 +56,13 @@ public sealed class DesignFileHttpTests(ApiFixture api)
     [Theory, MemberData(nameof(Files))]
     public async Task HEAD_has_every_header_of_GET(string name)
     {
-        using var get = await api.Client.GetAsync($"{Address}/{name}");
-        using var head = await api.Client.SendAsync(new HttpRequestMessage(HttpMethod.Head, $"{Address}/{name}"));
+        using var get = await AskAsync(HttpMethod.Get, name, "identity");
+        using var head = await AskAsync(HttpMethod.Head, name, "identity");
+        using var packedGet = await AskAsync(HttpMethod.Get, name, "gzip");
+        using var packedHead = await AskAsync(HttpMethod.Head, name, "gzip");
 
         Assert.Equal(HeadersOf(get), HeadersOf(head));
+        Assert.Equal(HeadersOf(packedGet), HeadersOf(packedHead));
         Assert.Empty(await head.Content.ReadAsByteArrayAsync());
     }
 
@@ -101,6 +104,20 @@ public sealed class DesignFileHttpTests(ApiFixture api)
         var answer = DesignFileAnswer.For(DesignFiles.All[0], Design.Code[..^3], context, DesignService.Evaluate);
 
         Assert.Equal(StatusCodes.Status400BadRequest, Assert.IsAssignableFrom<IStatusCodeHttpResult>(answer).StatusCode);
+    }
+
+    [Fact]
+    public void Nor_does_a_tag_that_names_nothing_spare_a_code_of_another_maker()
+    {
+        var pinned = Design.Resolved.Pin(Design.Report.Sizes);
+        var foreign = DesignCodes.Encode(pinned with { Blade = pinned.Blade! with { WidthMm = 999 } });
+        var context = new DefaultHttpContext();
+        context.Request.Headers.IfNoneMatch = "*";
+
+        var answer = DesignFileAnswer.For(DesignFiles.All[0], foreign, context, DesignService.Evaluate);
+
+        Assert.Equal(StatusCodes.Status400BadRequest, Assert.IsAssignableFrom<IStatusCodeHttpResult>(answer).StatusCode);
+        Assert.Equal(0, context.Response.Headers.ETag.Count);
     }
 
     [Theory, MemberData(nameof(Svgs))]
@@ -147,10 +164,7 @@ public sealed class DesignFileHttpTests(ApiFixture api)
     [Theory, MemberData(nameof(Files))]
     public async Task Text_is_packed_on_the_way_and_a_pdf_is_not(string name)
     {
-        using var ask = new HttpRequestMessage(HttpMethod.Get, $"{Address}/{name}");
-        ask.Headers.TryAddWithoutValidation("Accept-Encoding", "br, gzip");
-
-        using var answer = await api.Client.SendAsync(ask);
+        using var answer = await AskAsync(HttpMethod.Get, name, "br, gzip");
 
         var isPacked = name != "templates.pdf";
         Assert.Equal(isPacked ? ["br"] : [], answer.Content.Headers.ContentEncoding);
@@ -205,7 +219,7 @@ public sealed class DesignFileHttpTests(ApiFixture api)
         using var answer = await api.Client.GetAsync($"{Address}/outline.svg?paper=a4");
 
         Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
-        Assert.Contains("outline.svg knows no such parameter; it knows units.", await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+        Assert.Contains("The query knows no 'paper'; it knows units.", await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
     }
 
     [Theory]
@@ -236,6 +250,13 @@ public sealed class DesignFileHttpTests(ApiFixture api)
             using var answer = await api.Client.SendAsync(new HttpRequestMessage(HttpMethod.Head, link.Value.GetString()));
             Assert.True(answer.IsSuccessStatusCode, link.Name);
         }
+    }
+
+    private async Task<HttpResponseMessage> AskAsync(HttpMethod method, string name, string encodings)
+    {
+        using var ask = new HttpRequestMessage(method, $"{Address}/{name}");
+        ask.Headers.TryAddWithoutValidation("Accept-Encoding", encodings);
+        return await api.Client.SendAsync(ask);
     }
 
     private async Task<HttpResponseMessage> ResumeAsync(string name, EntityTagHeaderValue tag)

@@ -3,7 +3,6 @@ using System.Text;
 using Paddle.Design.Build;
 using Paddle.Drawings.Pages;
 using PaddleApi.Contracts.Builds;
-using PaddleApi.Contracts.Problems;
 using PaddleApi.Endpoints.Designs;
 using PaddleApi.Endpoints.Designs.Files;
 using PaddleApi.Hosting;
@@ -68,8 +67,8 @@ public static class BuildEndpoints
         .WithMetadata(FixedContentMark.Instance)
         .Produces(StatusCodes.Status304NotModified)
         .Refuses(ProblemKinds.InvalidDesignCode)
-        .Refuses(ProblemKinds.InvalidQuery)
-        .Refuses(ProblemKinds.BadRequest);
+        .Refuses(ProblemKinds.BadRequest)
+        .Refuses(ProblemKinds.InvalidValues);
 
     private static IResult Report(
         string designCode, double? boardThicknessMm, string? saw, int? varnishCoats, int? oilCoats, HttpContext context) =>
@@ -90,7 +89,7 @@ public static class BuildEndpoints
             (design, sheet) =>
             {
                 context.Response.Headers.ContentSecurityPolicy = Policy;
-                return TypedResults.Text(BuildSheetPage.Write(design.Report, sheet, DesignFileQuery.Default(design.Resolved, design.Code)), HtmlPage, Encoding.UTF8);
+                return TypedResults.Text(BuildSheetPage.Write(design.Report, sheet, DesignFileQuery.Default(design.Resolved.Request, design.Code)), HtmlPage, Encoding.UTF8);
             });
 
     // Like a design's report the sheet is fixed by its address: who holds it is told so before it is computed.
@@ -101,33 +100,27 @@ public static class BuildEndpoints
         if (problem is not null) return problem;
         if (context.Request.Query.Keys.FirstOrDefault(name => !Known.Contains(name, StringComparer.Ordinal)) is { } unknown)
         {
-            var name = FaultValue.Shorten(unknown);
-            return InQuery([($"/{name}", new($"This address knows no such parameter; it knows {string.Join(", ", Known)}.", Allowed: Known))]);
+            return new ProblemResult(
+                ProblemKinds.BadRequest, $"The query knows no '{FaultValue.Shorten(unknown)}'; it knows {string.Join(", ", Known)}.");
         }
 
         var outcome = Rules.Validate(choices);
-        if (!outcome.IsValid) return InQuery(Validated.Refusal(outcome.Errors).Errors!);
+        if (!outcome.IsValid) return InQuery(Validated.Refusal(outcome.Errors));
         var tag = EntityTags.Of(
             code, Build, representation, context.Request.PathBase.ToUriComponent(), context.Request.QueryString.ToUriComponent());
 
         // Only a stated board can be at odds with the design, and a refusal has no tag.
         var design = choices.BoardThicknessMm is null ? null : DesignService.Evaluate(resolved!, code);
         if (design is not null && BuildChoicesValidator.BoardFault(choices.BoardThicknessMm, design.Report) is { } fault)
-            return InQuery([("/boardThicknessMm", fault)]);
+            return Validated.Refusal([("?boardThicknessMm", fault)]);
         if (FixedContent.Stamp(context, tag)) return TypedResults.StatusCode(StatusCodes.Status304NotModified);
         design ??= DesignService.Evaluate(resolved!, code);
         return answer(design, BuildSheet.For(design.Report, BuildReading.Options(choices)));
     }
 
-    private static ProblemResult InQuery(IReadOnlyList<(string Place, Fault Fault)> faults) => InQuery(Validated.Refusal(faults).Errors!);
-
     // The same rules as for a body, but the places are parameters of the query.
-    private static ProblemResult InQuery(IReadOnlyDictionary<string, IReadOnlyList<Fault>> faults)
-    {
-        var errors = faults.ToDictionary(pair => $"?{pair.Key[1..]}", pair => pair.Value, StringComparer.Ordinal);
-        var (place, first) = errors.First();
-        return new(ProblemKinds.InvalidQuery, $"At {place}: {first[0].Reason}", errors);
-    }
+    private static ProblemResult InQuery(ProblemResult refusal) => Validated.Refusal(
+        [.. refusal.Errors!.SelectMany(pair => pair.Value.Select(fault => ($"?{pair.Key[1..]}", fault)))]);
 
     private static BuildResponse ToResponse(ComputedDesign design, BuildSheet sheet, PathString pathBase, QueryString query)
     {

@@ -72,20 +72,18 @@ public static class DesignEndpoints
         context.Response.Headers.Vary = "Accept, Accept-Encoding";
         var design = DesignService.Compute(request);
         return MediaTypes.BestOf(context.Request, Offered) == MediaTypes.Svg
-            ? new DesignFileResult(DesignFiles.Find(PostedDrawing)!, design.Report, DesignFileQuery.Default(design.Resolved, design.Code))
+            ? new DesignFileResult(DesignFiles.Find(PostedDrawing)!, design.Report, DesignFileQuery.Default(design.Resolved.Request, design.Code))
             : TypedResults.Ok(design.ToResponse(context.Request.PathBase));
     }
 
-    // The tag is known from the code alone: who holds the answer is told so before anything is computed.
     private static IResult Report(string designCode, HttpContext context)
     {
-        var (design, problem) = DesignService.Read(designCode);
+        var (request, problem) = DesignService.Decode(designCode);
         if (problem is not null) return problem;
 
         // The report holds links, so the path that the service is mounted on is in its bytes.
         var tag = EntityTags.Of(designCode, MediaTypes.Json, context.Request.PathBase.ToUriComponent());
-        return FixedContent.Stamp(context, tag)
-            ? TypedResults.StatusCode(StatusCodes.Status304NotModified)
-            : TypedResults.Ok(DesignService.Evaluate(design!, designCode).ToResponse(context.Request.PathBase));
+        return DesignService.Answer(context, request!, tag, FixedContent.Negotiated, design =>
+            TypedResults.Ok(DesignService.Evaluate(design, designCode).ToResponse(context.Request.PathBase)));
     }
 }

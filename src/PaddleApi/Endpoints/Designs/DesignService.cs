@@ -1,6 +1,7 @@
 using Paddle.Design;
 using PaddleApi.Contracts.Designs;
 using PaddleApi.Hosting;
+using PaddleApi.Hosting.Caching;
 using PaddleApi.Hosting.Problems;
 using PaddleApi.Validation;
 using PaddleApi.Validation.Designs;
@@ -44,8 +45,24 @@ public static class DesignService
     /// <returns>The design with every size pinned, or the problem to answer with.</returns>
     public static (ResolvedDesign? Design, ProblemResult? Problem) Read(string code)
     {
+        var (request, problem) = Decode(code);
+        return problem is null ? Check(request!) : (null, problem);
+    }
+
+    /// <summary>Unpacks a design code; the values in it are as yet anybody's.</summary>
+    /// <param name="code">The code.</param>
+    /// <returns>The request in the code, or the problem to answer with.</returns>
+    public static (DesignRequest? Request, ProblemResult? Problem) Decode(string code)
+    {
         var decoded = DesignCodes.Decode(code);
-        if (decoded.Request is not { } request) return (null, new(ProblemKinds.InvalidDesignCode, Explain(decoded.Fault!.Value)));
+        return decoded.Fault is { } fault ? (null, new(ProblemKinds.InvalidDesignCode, Explain(fault))) : (decoded.Request, null);
+    }
+
+    /// <summary>Checks a request that came out of a code.</summary>
+    /// <param name="request">The request.</param>
+    /// <returns>The design with every size pinned, or the problem to answer with.</returns>
+    public static (ResolvedDesign? Design, ProblemResult? Problem) Check(DesignRequest request)
+    {
         var outcome = Rules.Validate(request);
         if (!outcome.IsValid)
         {
@@ -59,6 +76,29 @@ public static class DesignService
         return resolved.Specification.Pinned.ToVector().Contains(null)
             ? (null, new(ProblemKinds.InvalidDesignCode, "The design code leaves sizes open; it was not made here. Send the request to POST /v1/designs."))
             : (resolved, null);
+    }
+
+    /// <summary>
+    /// Answers from a code that has been unpacked. Who names the very answer in If-None-Match got it here and is told 304 before anything
+    /// is checked or computed; for anybody else the values are checked first.
+    /// </summary>
+    /// <param name="context">The request.</param>
+    /// <param name="request">The request in the code.</param>
+    /// <param name="tag">Tag of the answer.</param>
+    /// <param name="vary">The request's headers that choose among answers; null for none.</param>
+    /// <param name="answer">Computes the answer.</param>
+    public static IResult Answer(HttpContext context, DesignRequest request, string tag, string? vary, Func<ResolvedDesign, IResult> answer)
+    {
+        ArgumentNullException.ThrowIfNull(context);
+        ArgumentNullException.ThrowIfNull(answer);
+        ResolvedDesign? design = null;
+        if (!EntityTags.IsNamed(context.Request, tag))
+        {
+            (design, var problem) = Check(request);
+            if (problem is not null) return problem;
+        }
+
+        return FixedContent.Stamp(context, tag, vary) ? TypedResults.StatusCode(StatusCodes.Status304NotModified) : answer(design!);
     }
 
     private static string Explain(DesignCodeFault fault) => fault switch

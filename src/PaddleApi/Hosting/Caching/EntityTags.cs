@@ -37,11 +37,28 @@ public static class EntityTags
     /// <returns>The tag to answer 304 with, or null when the caller needs the content.</returns>
     public static string? Held(HttpRequest request, string tag)
     {
-        ArgumentNullException.ThrowIfNull(request);
+        var given = Given(request);
+        return given.Contains("*") ? tag : Named(given, tag);
+    }
 
-        // Split at commas is safe here: our own tags hold none, and a foreign one that does cannot match.
-        var given = request.Headers.IfNoneMatch.ToString().Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)
-            .Select(entry => entry.StartsWith("W/", StringComparison.Ordinal) ? entry[2..] : entry).ToList();
-        return given.Contains("*") ? tag : Encodings.Select(encoding => Encoded(tag, encoding)).Prepend(tag).FirstOrDefault(given.Contains);
+    /// <summary>
+    /// Whether the caller names this very content, which it can only have from an earlier good answer; <c>*</c> names nothing.
+    /// </summary>
+    /// <param name="request">The request.</param>
+    /// <param name="tag">Tag of the plain content.</param>
+    public static bool IsNamed(HttpRequest request, string tag) => Named(Given(request), tag) is not null;
+
+    private static string? Named(string[] given, string tag) =>
+        given.Length == 0 ? null : Encodings.Select(encoding => Encoded(tag, encoding)).Prepend(tag).FirstOrDefault(given.Contains);
+
+    // Split at commas is safe here: our own tags hold none, and a foreign one that does cannot match.
+    private static string[] Given(HttpRequest request)
+    {
+        ArgumentNullException.ThrowIfNull(request);
+        return request.Headers.IfNoneMatch.Count == 0 ? [] :
+        [
+            .. request.Headers.IfNoneMatch.ToString().Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)
+                .Select(entry => entry.StartsWith("W/", StringComparison.Ordinal) ? entry[2..] : entry),
+        ];
     }
 }

@@ -10,6 +10,9 @@ public static class FixedContent
     /// </summary>
     public const int MaxAgeSeconds = 3600;
 
+    /// <summary>The header Vary of an answer that is refused, or given in another form, by what the caller accepts.</summary>
+    public const string Negotiated = "Accept, Accept-Encoding";
+
     /// <summary>Gives the good answers of a read-only endpoint a strong tag and a life in caches, and answers 304 to who holds them.</summary>
     /// <typeparam name="TBuilder">Kind of builder.</typeparam>
     /// <param name="builder">The endpoint or group.</param>
@@ -44,7 +47,7 @@ public static class FixedContent
     /// <param name="tag">Tag of the plain content.</param>
     /// <param name="vary">The request's headers that choose among answers; null for none.</param>
     /// <returns>True when the caller holds the content already and 304 is the answer.</returns>
-    public static bool Stamp(HttpContext context, string tag, string? vary = "Accept, Accept-Encoding")
+    public static bool Stamp(HttpContext context, string tag, string? vary = Negotiated)
     {
         ArgumentNullException.ThrowIfNull(context);
         var held = EntityTags.Held(context.Request, tag);

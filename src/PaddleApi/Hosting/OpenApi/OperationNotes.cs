@@ -118,6 +118,7 @@ internal sealed class OperationNotes : IOperationFilter
 
     private static string Meaning(string status, List<ProblemKind> kinds, IList<object> notes) => status switch
     {
+        "200" when notes.OfType<DownloadMark>().Any() => "The file.",
         "200" => notes.OfType<ResponseExample>().FirstOrDefault()?.Summary is { } summary ? $"The answer, such as: {summary}." : "The answer.",
         "206" => "The part of the file that the header Range asks for.",
         "304" => "The caller's copy, named by If-None-Match, is current.",
@@ -144,7 +145,7 @@ internal sealed class OperationNotes : IOperationFilter
         if (status is "200" or "206" && notes.OfType<DownloadMark>().FirstOrDefault() is { } download)
         {
             headers["Content-Disposition"] = Header(
-                "Name to save the file under, made from the design's label (RFC 6266).", "inline; filename=\"hire-paddle-outline.svg\"");
+                "Name to save the file under, made from the design's label (RFC 6266).", "inline; filename=\"hire-paddle-m-outline.svg\"; filename*=UTF-8''Hire%20paddle%20M%20outline.svg");
             headers["Accept-Ranges"] = Header("Parts of the file may be asked for, in bytes.", "bytes");
             if (download.Policy is { } policy) headers["Content-Security-Policy"] = Header("What the drawing may do when opened as a page: show itself.", policy);
         }

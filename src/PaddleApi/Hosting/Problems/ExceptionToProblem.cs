@@ -30,7 +30,7 @@ internal sealed class ExceptionToProblem : IExceptionHandler
         return true;
     }
 
-    private async Task<ProblemResult> DescribeAsync(HttpContext context, BadHttpRequestException bad, CancellationToken cancellation)
+    private static async Task<ProblemResult> DescribeAsync(HttpContext context, BadHttpRequestException bad, CancellationToken cancellation)
     {
         switch (bad.StatusCode)
         {

@@ -23,11 +23,6 @@ public static class ProblemKinds
         "The code in the path is not one that this service wrote, or it was changed on the way.",
         "Copy the whole member designCode of an answer, or send the request to POST /v1/designs again.");
 
-    /// <summary>The query holds what the address does not know.</summary>
-    public static ProblemKind InvalidQuery { get; } = Kind("invalid-query", "The query cannot be used", 400,
-        "A query parameter is unknown here, is given twice or has a value that is not on offer.",
-        "Correct the parameters named in errors. Names are case-sensitive; unknown ones are refused so that a slip is never ignored.");
-
     /// <summary>Nothing lives at this address.</summary>
     public static ProblemKind NotFound { get; } = Kind("not-found", "There is nothing here", 404,
         "No resource has this address or this id.",
@@ -86,7 +81,7 @@ public static class ProblemKinds
     /// <summary>All kinds, in order of status.</summary>
     public static IReadOnlyList<ProblemKind> All { get; } =
     [
-        MalformedJson, BadRequest, InvalidDesignCode, InvalidQuery, NotFound, MethodNotAllowed, NotAcceptable, TooLarge, UnsupportedMediaType,
+        MalformedJson, BadRequest, InvalidDesignCode, NotFound, MethodNotAllowed, NotAcceptable, TooLarge, UnsupportedMediaType,
         RangeNotSatisfiable, InvalidValues, Internal, Busy, NotReady, Timeout,
     ];
 

@@ -20,13 +20,12 @@ public static class DesignFileAnswer
         ArgumentNullException.ThrowIfNull(file);
         ArgumentNullException.ThrowIfNull(context);
         ArgumentNullException.ThrowIfNull(evaluate);
-        var (design, problem) = DesignService.Read(code);
+        var (request, problem) = DesignService.Decode(code);
         if (problem is not null) return problem;
-        var (drawing, refusal) = DesignFileQuery.Read(context.Request.Query, file, design!, code);
+        var (drawing, refusal) = DesignFileQuery.Read(context.Request.Query, file, request!, code);
         if (refusal is not null) return refusal;
-        return FixedContent.Stamp(context, Tag(file, drawing!), Vary(file))
-            ? TypedResults.StatusCode(StatusCodes.Status304NotModified)
-            : new DesignFileResult(file, evaluate(design!, code).Report, drawing!);
+        return DesignService.Answer(context, request!, Tag(file, drawing!), Vary(file), design =>
+            new DesignFileResult(file, evaluate(design, code).Report, drawing!));
     }
 
     // The parts that decide the bytes; the engine's build is in every tag. Asking for what is the default anyway gives the same tag.

@@ -10,8 +10,7 @@ namespace PaddleApi.Endpoints.Designs.Files;
 /// <summary>An address for every file that a design can be had as: they follow from the list of files.</summary>
 public static class DesignFileEndpoints
 {
-    private const string Common =
-        " Fit for an img tag, a printer or a program: it needs no account, any cache may keep it, and it is computed from its address alone.";
+    private const string Common = " It needs no account, any cache may keep it, and it is computed from its address alone.";
 
     /// <summary>Maps the endpoints.</summary>
     /// <param name="designs">The group of designs.</param>
@@ -24,13 +23,14 @@ public static class DesignFileEndpoints
             var endpoint = designs.MapRead($"/{{designCode}}/{file.FileName}", (string designCode, HttpContext context) =>
                 DesignFileAnswer.For(file, designCode, context, DesignService.Evaluate));
             describeCode(endpoint)
-                .Describe(DesignFileNames.Operation(file), file.Description, file.Description + Common)
+                .Describe(DesignFileNames.Operation(file), file.Description, About(file))
                 .Query(DesignFileQuery.Units, "Units to letter in; the design's own when left out.", "inch", Names.Units.Names)
                 .Offers(file.MediaType)
                 .WithMetadata(new DownloadMark(DesignFileResult.Policy(file)))
                 .Produces<string>(StatusCodes.Status200OK, file.MediaType)
                 .Produces<string>(StatusCodes.Status206PartialContent, file.MediaType)
-                .Refuses(ProblemKinds.InvalidQuery)
+                .Refuses(ProblemKinds.BadRequest)
+                .Refuses(ProblemKinds.InvalidValues)
                 .Refuses(ProblemKinds.RangeNotSatisfiable);
             if (file.DependsOnPaper)
             {
@@ -40,6 +40,9 @@ public static class DesignFileEndpoints
 
         designs.MapRead("/{designCode}/{fileName}", (string fileName) => NoSuchFile(fileName)).ExcludeFromDescription();
     }
+
+    private static string About(IDesignFile file) =>
+        $"{file.Description} {(file.MediaType == MediaTypes.Svg ? "The address is fit for an img tag." : "The address is fit for a link.")}{Common}";
 
     private static ProblemResult NoSuchFile(string fileName) => new(
         ProblemKinds.NotFound,

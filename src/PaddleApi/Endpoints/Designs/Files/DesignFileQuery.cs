@@ -1,4 +1,3 @@
-using Microsoft.Extensions.Primitives;
 using Paddle.Drawings;
 using PaddleApi.Contracts.Designs;
 using PaddleApi.Contracts.Problems;
@@ -25,65 +24,50 @@ public static class DesignFileQuery
     /// <summary>Reads the query into what the drawing needs to know beside the design.</summary>
     /// <param name="query">The query.</param>
     /// <param name="file">The file asked for.</param>
-    /// <param name="design">The design; its own units are the default.</param>
-    /// <param name="code">Its code.</param>
+    /// <param name="request">The request in the code; its own units are the default.</param>
+    /// <param name="code">The code.</param>
     /// <returns>The context to draw in, or the problem to answer with.</returns>
-    public static (DrawingContext? Context, ProblemResult? Problem) Read(IQueryCollection query, IDesignFile file, ResolvedDesign design, string code)
+    public static (DrawingContext? Context, ProblemResult? Problem) Read(IQueryCollection query, IDesignFile file, DesignRequest request, string code)
     {
         ArgumentNullException.ThrowIfNull(query);
         ArgumentNullException.ThrowIfNull(file);
-        var context = Default(design, code);
-        var faults = new List<(string Place, Fault Fault)>();
-        foreach (var (name, values) in query)
+        string[] known = file.DependsOnPaper ? [Units, Paper] : [Units];
+        if (query.Keys.FirstOrDefault(name => !known.Contains(name, StringComparer.Ordinal)) is { } unknown)
         {
-            switch (name)
-            {
-                case Units:
-                    context = context with { Units = Choose(name, values, Names.Units, faults) ?? context.Units };
-                    break;
-                case Paper when file.DependsOnPaper:
-                    context = context with { Paper = Choose(name, values, Names.Papers, faults) ?? context.Paper };
-                    break;
-                default:
-                    faults.Add(Unknown(name, file));
-                    break;
-            }
+            return (null, new(
+                ProblemKinds.BadRequest, $"The query knows no '{FaultValue.Shorten(unknown)}'; it knows {string.Join(", ", known)}."));
         }
 
-        return faults.Count == 0 ? (context, null) : (null, Refusal(faults));
+        var faults = new List<(string Place, Fault Fault)>();
+        var usual = Default(request, code);
+        var context = usual with
+        {
+            Units = Choose(query, Units, Names.Units, faults) ?? usual.Units,
+            Paper = Choose(query, Paper, Names.Papers, faults) ?? usual.Paper,
+        };
+        return faults.Count == 0 ? (context, null) : (null, Validated.Refusal(faults));
     }
 
     /// <summary>What a drawing needs to know beside the design when nothing is asked for.</summary>
-    /// <param name="design">The design.</param>
-    /// <param name="code">Its code.</param>
-    public static DrawingContext Default(ResolvedDesign design, string code)
+    /// <param name="request">The request in the design's code.</param>
+    /// <param name="code">The code.</param>
+    public static DrawingContext Default(DesignRequest request, string code)
     {
-        ArgumentNullException.ThrowIfNull(design);
-        return new(design.Request.Label ?? Unnamed, design.Units, EngineVersion.Text, code);
+        ArgumentNullException.ThrowIfNull(request);
+        var units = request.Drawing?.Units is { } name ? Names.Units.Find(name) : null;
+        return new(request.Label ?? Unnamed, units ?? default, EngineVersion.Text, code);
     }
 
-    private static T? Choose<T>(string name, StringValues values, NameTable<T> names, List<(string Place, Fault Fault)> faults)
+    private static T? Choose<T>(IQueryCollection query, string name, NameTable<T> names, List<(string Place, Fault Fault)> faults)
         where T : struct, Enum
     {
-        string[] allowed = [.. names.Names];
+        var values = query[name];
+        if (values.Count == 0) return null;
         if (values.Count == 1 && names.Find(values[0] ?? "") is { } choice) return choice;
-        faults.Add(Place(name, values.Count == 1
-            ? new($"{name} is one of {string.Join(", ", allowed)}.", FaultValue.Show(values[0]), Allowed: allowed)
-            : new($"{name} is given {values.Count} times; once is enough.", Allowed: allowed)));
+        string[] allowed = [.. names.Names];
+        faults.Add(($"?{name}", values.Count == 1
+            ? new($"This is one of {string.Join(", ", allowed)}.", FaultValue.Show(values[0]), Allowed: allowed)
+            : new("This is given more than once; once is enough.", Allowed: allowed)));
         return null;
     }
-
-    private static (string Place, Fault Fault) Unknown(string name, IDesignFile file)
-    {
-        string[] known = file.DependsOnPaper ? [Units, Paper] : [Units];
-        return Place(FaultValue.Shorten(name), new($"{file.FileName} knows no such parameter; it knows {string.Join(" and ", known)}.", Allowed: known));
-    }
-
-    private static (string Place, Fault Fault) Place(string name, Fault fault) => ($"?{name}", fault);
-
-    private static ProblemResult Refusal(List<(string Place, Fault Fault)> faults) => new(
-        ProblemKinds.InvalidQuery,
-        $"At {faults[0].Place}: {faults[0].Fault.Reason}",
-        faults.GroupBy(one => one.Place, StringComparer.Ordinal)
-            .ToDictionary(group => group.Key, group => (IReadOnlyList<Fault>)[.. group.Select(one => one.Fault)], StringComparer.Ordinal));
 }

@@ -29,7 +29,7 @@ public sealed record DesignFileResult(IDesignFile File, DesignReport Report, Dra
     }
 
     /// <inheritdoc/>
-    public Task ExecuteAsync(HttpContext httpContext)
+    public async Task ExecuteAsync(HttpContext httpContext)
     {
         ArgumentNullException.ThrowIfNull(httpContext);
         var headers = httpContext.Response.Headers;
@@ -38,22 +38,21 @@ public sealed record DesignFileResult(IDesignFile File, DesignReport Report, Dra
         if (headers.ETag.Count > 0) headers.AcceptRanges = "bytes";
 
         // A part cannot be cut out of what has not been made: who asks for one has the whole made first.
-        return File is IBlockwiseDesignFile blockwise && !WantsRange(httpContext.Request)
-            ? StreamAsync(blockwise, httpContext)
-            : SendAsync(httpContext);
+        if (File is IBlockwiseDesignFile blockwise && !WantsRange(httpContext.Request)) await StreamAsync(blockwise, httpContext);
+        else await SendAsync(httpContext);
+
+        // A HEAD ends without a byte, but its headers must be settled as if one had been written: packing adds to them.
+        if (HttpMethods.IsHead(httpContext.Request.Method)) await httpContext.Response.StartAsync(httpContext.RequestAborted);
     }
 
     // Each block waits until the caller has taken the one before: no thread is held by a slow caller, and no more than a block of memory.
     private async Task StreamAsync(IBlockwiseDesignFile blockwise, HttpContext context)
     {
-        var response = context.Response;
-        response.ContentType = ContentType;
+        context.Response.ContentType = ContentType;
+        if (HttpMethods.IsHead(context.Request.Method)) return;
         foreach (var block in blockwise.Blocks(Report, Context))
         {
-            await response.Body.WriteAsync(block, context.RequestAborted);
-
-            // The headers of a HEAD are known by now, and nobody will see the rest.
-            if (HttpMethods.IsHead(context.Request.Method)) break;
+            await context.Response.Body.WriteAsync(block, context.RequestAborted);
         }
     }
 
