@@ -1,8 +1,13 @@
+using System.Globalization;
 using System.Net;
+using System.Security.Cryptography;
+using System.Text;
 using System.Text.Json;
+using System.Xml.Linq;
 using Paddle.Design.Build;
 using PaddleApi.Endpoints.Builds;
 using PaddleApi.Tests.Contract;
+using PaddleApi.Tests.Designs;
 
 namespace PaddleApi.Tests.Builds;
 
@@ -11,6 +16,7 @@ public sealed class BuildHttpTests(ApiFixture api)
 {
     private static readonly string Design = $"/v1/designs/{BuildExamples.Weighed.DesignCode}";
     private static readonly string Address = $"{Design}/build";
+    private static readonly string Sheet = $"{Design}/build-sheet.html";
 
     [Fact]
     public async Task Stage_by_stage_the_paddle_grows_lighter_down_to_the_design()
@@ -88,6 +94,70 @@ public sealed class BuildHttpTests(ApiFixture api)
         Assert.NotEqual(usual.Headers.ETag, answer.Headers.ETag);
     }
 
+    [Fact]
+    public async Task The_sheet_to_print_is_one_page_that_needs_nothing_else()
+    {
+        using var answer = await api.Client.GetAsync(Sheet);
+        var text = await answer.Content.ReadAsStringAsync();
+        var page = XDocument.Parse(text);
+
+        Assert.Equal("text/html", answer.Content.Headers.ContentType!.MediaType);
+        Assert.Single(page.Descendants(), element => element.Name.LocalName == "svg");
+        Assert.DoesNotContain(page.Descendants(), element => element.Name.LocalName is "script" or "link" or "img" or "iframe" or "object" or "base");
+        Assert.DoesNotContain(page.Descendants().SelectMany(element => element.Attributes()),
+            attribute => attribute.Name.LocalName is "href" or "src" or "style" || attribute.Name.LocalName.StartsWith("on", StringComparison.Ordinal));
+        Assert.DoesNotContain("url(", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("@import", text, StringComparison.Ordinal);
+        Assert.Contains("Heron Lake hire fleet", page.Descendants().Single(element => element.Name.LocalName == "h1").Value, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Its_policy_lets_its_own_style_through_and_nothing_else()
+    {
+        using var answer = await api.Client.GetAsync(Sheet);
+        var text = await answer.Content.ReadAsStringAsync();
+        var style = text[(text.IndexOf("<style>", StringComparison.Ordinal) + 7)..text.IndexOf("</style>", StringComparison.Ordinal)];
+        var digest = Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(style)));
+
+        Assert.Equal(
+            $"default-src 'none'; style-src 'sha256-{digest}'; base-uri 'none'; form-action 'none'",
+            string.Join(';', answer.Headers.GetValues("Content-Security-Policy")));
+    }
+
+    [Fact]
+    public async Task The_page_says_what_the_figures_say()
+    {
+        var build = await Good(Address);
+        var page = XDocument.Parse(await api.Client.GetStringAsync(Sheet));
+
+        var rows = page.Descendants("table").First().Descendants("tbody").Single().Elements().Select(row => row.Elements().Select(cell => cell.Value).ToList()).ToList();
+        Assert.Equal(12, rows.Count); // eleven stages, and the finish on
+        foreach (var (stage, row) in build.GetProperty("stages").EnumerateArray().Zip(rows))
+        {
+            Assert.EndsWith(stage.GetProperty("title").GetString()!, row[0], StringComparison.Ordinal);
+            var printed = double.Parse(row[1].Split(' ')[0], CultureInfo.InvariantCulture);
+            Assert.Equal(Band(stage, "massG").Value, printed, 0.56); // one is rounded to 0.1 g, the other to 1 g
+            Assert.Contains(stage.GetProperty("stopWhen").GetString()!, page.Root!.Value, StringComparison.Ordinal);
+            Assert.All(stage.GetProperty("cautions").EnumerateArray(), caution =>
+                Assert.Contains($"{caution.GetProperty("text").GetString()} [{caution.GetProperty("source").GetString()}]", page.Root!.Value, StringComparison.Ordinal));
+        }
+    }
+
+    [Fact]
+    public async Task A_label_is_printed_and_never_run()
+    {
+        using var made = await api.Client.PostAsync(new Uri("/v1/designs", UriKind.Relative), new StringContent(
+            Requests.With("/label=\"<script>alert(1)</script> & \\\"M\\\"\"; /drawing/units=\"inch\""), Encoding.UTF8, "application/json"));
+        using var design = JsonDocument.Parse(await made.Content.ReadAsStringAsync());
+
+        var text = await api.Client.GetStringAsync($"/v1/designs/{design.RootElement.GetProperty("designCode").GetString()}/build-sheet.html");
+
+        Assert.DoesNotContain("<script", text, StringComparison.OrdinalIgnoreCase);
+        Assert.Equal("Build sheet: <script>alert(1)</script> & \"M\"",
+            XDocument.Parse(text).Descendants().Single(element => element.Name.LocalName == "h1").Value);
+        Assert.Contains("Tables are in inches", text, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("boardThicknessMm=9", "?boardThicknessMm")]
     [InlineData("boardThicknessMm=20", "?boardThicknessMm")] // the design's shaft is thicker
@@ -97,12 +167,16 @@ public sealed class BuildHttpTests(ApiFixture api)
     [InlineData("oilCoats=13", "?oilCoats")]
     public async Task Choices_out_of_range_are_refused_by_place(string query, string place)
     {
-        using var answer = await api.Client.GetAsync($"{Address}?{query}");
-        using var body = JsonDocument.Parse(await answer.Content.ReadAsStringAsync());
+        foreach (var address in (string[])[Address, Sheet])
+        {
+            using var answer = await api.Client.GetAsync($"{address}?{query}");
+            using var body = JsonDocument.Parse(await answer.Content.ReadAsStringAsync());
 
-        Assert.Equal(HttpStatusCode.UnprocessableEntity, answer.StatusCode);
-        Assert.True(body.RootElement.GetProperty("errors").TryGetProperty(place, out _), body.RootElement.GetRawText());
-        Assert.Null(answer.Headers.ETag);
+            Assert.Equal(HttpStatusCode.UnprocessableEntity, answer.StatusCode);
+            Assert.Equal("/problems/invalid-values", body.RootElement.GetProperty("type").GetString());
+            Assert.True(body.RootElement.GetProperty("errors").TryGetProperty(place, out _), body.RootElement.GetRawText());
+            Assert.Null(answer.Headers.ETag);
+        }
     }
 
     [Theory]
@@ -120,7 +194,7 @@ public sealed class BuildHttpTests(ApiFixture api)
     [Fact]
     public async Task A_damaged_code_is_refused()
     {
-        using var answer = await api.Client.GetAsync(Address.Replace("p1u7", "p1u8", StringComparison.Ordinal));
+        using var answer = await api.Client.GetAsync(Address.Replace("/p1", "/p1A", StringComparison.Ordinal));
         using var body = JsonDocument.Parse(await answer.Content.ReadAsStringAsync());
 
         Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);

@@ -39,8 +39,9 @@ public sealed record BuildResponse(
 
 /// <summary>Where to fetch a build sheet again.</summary>
 /// <param name="Self">This answer.</param>
+/// <param name="Sheet">The same to print.</param>
 /// <param name="Design">The design.</param>
-public sealed record BuildLinks(string Self, string Design);
+public sealed record BuildLinks(string Self, string Sheet, string Design);
 
 /// <summary>The board that the paddle is cut from.</summary>
 /// <param name="LengthMm">Length with both ends' trim, mm.</param>

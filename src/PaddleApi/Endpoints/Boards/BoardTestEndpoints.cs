@@ -34,8 +34,8 @@ public static class BoardTestEndpoints
         LengthMm = 1700,
         WidthMm = 160,
         ThicknessMm = 27,
-        MassG = 4930,
-        Sag = new() { SpanMm = 1600, LoadN = 98.1, SagMm = 2.5 },
+        MassG = 5320,
+        Sag = new() { SpanMm = 1600, LoadN = 98.1, SagMm = 2.3 },
     };
 
     private static readonly BoardTestRequest Tapped = new()

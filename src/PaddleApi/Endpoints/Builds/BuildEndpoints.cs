@@ -1,7 +1,10 @@
-using System.Globalization;
+using System.Security.Cryptography;
+using System.Text;
 using Paddle.Design.Build;
+using Paddle.Drawings.Pages;
 using PaddleApi.Contracts.Builds;
 using PaddleApi.Endpoints.Designs;
+using PaddleApi.Endpoints.Designs.Files;
 using PaddleApi.Hosting;
 using PaddleApi.Hosting.Caching;
 using PaddleApi.Hosting.OpenApi;
@@ -15,10 +18,18 @@ namespace PaddleApi.Endpoints.Builds;
 public static class BuildEndpoints
 {
     private const string Build = "build";
+    private const string Sheet = "build-sheet.html";
+    private const string HtmlPage = "text/html";
     private const string Summary = "A paddle of the Heron Lake hire fleet; of each stage's stations every tenth is shown";
     private const int ExampleStep = 10;
 
     private static readonly BuildChoicesValidator Rules = new();
+
+    // The page may show itself in its own style, and nothing more: the style is named by its digest (CSP Level 3, 2.3.1).
+    private static readonly string Policy =
+        $"default-src 'none'; style-src 'sha256-{Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(BuildSheetStyle.Css.ReplaceLineEndings("\n"))))}'; "
+        + "base-uri 'none'; form-action 'none'";
+
     private static readonly string[] Known = ["boardThicknessMm", "saw", "varnishCoats", "oilCoats"];
 
     /// <summary>Maps the endpoints.</summary>
@@ -36,6 +47,14 @@ public static class BuildEndpoints
             .ResponseExample("hire-paddle", Summary, static () => Shortened(Example()))
             .Offers(MediaTypes.Json)
             .Produces<BuildResponse>();
+
+        group.MapRead("/{designCode}/" + Sheet, Page)
+            .Describe("getBuildSheet", "The build sheet to print",
+                "The same as one page for A4 or Letter: the paddle in one picture, the figures to stop by with room for your own, the stations, what to mark and "
+                + "measure, and every caution with its source. It brings its style with it, runs no script and fetches nothing.")
+            .SheetOf()
+            .Offers(HtmlPage)
+            .Produces<string>(StatusCodes.Status200OK, HtmlPage);
         return group;
     }
 
@@ -60,6 +79,19 @@ public static class BuildEndpoints
             MediaTypes.Json,
             (design, sheet) => TypedResults.Ok(ToResponse(design, sheet, context.Request.PathBase, context.Request.QueryString)));
 
+    private static IResult Page(
+        string designCode, double? boardThicknessMm, string? saw, int? varnishCoats, int? oilCoats, HttpContext context) =>
+        Fetch(
+            designCode,
+            new() { BoardThicknessMm = boardThicknessMm, Saw = saw, VarnishCoats = varnishCoats, OilCoats = oilCoats },
+            context,
+            HtmlPage,
+            (design, sheet) =>
+            {
+                context.Response.Headers.ContentSecurityPolicy = Policy;
+                return TypedResults.Text(BuildSheetPage.Write(design.Report, sheet, DesignFileQuery.Default(design.Resolved.Request, design.Code)), HtmlPage, Encoding.UTF8);
+            });
+
     // Like a design's report the sheet is fixed by its address: who holds it is told so before it is computed.
     private static IResult Fetch(
         string code, BuildChoices choices, HttpContext context, string representation, Func<ComputedDesign, BuildSheet, IResult> answer)
@@ -80,26 +112,15 @@ public static class BuildEndpoints
         // Only a stated board can be at odds with the design, and a refusal has no tag.
         var design = choices.BoardThicknessMm is null ? null : DesignService.Evaluate(resolved!, code);
         if (design is not null && BuildChoicesValidator.BoardFault(choices.BoardThicknessMm, design.Report) is { } fault)
-            return InQuery(Validated.Refusal([("/boardThicknessMm", fault)]));
+            return Validated.Refusal([("?boardThicknessMm", fault)]);
         if (FixedContent.Stamp(context, tag)) return TypedResults.StatusCode(StatusCodes.Status304NotModified);
         design ??= DesignService.Evaluate(resolved!, code);
         return answer(design, BuildSheet.For(design.Report, BuildReading.Options(choices)));
     }
 
     // The same rules as for a body, but the places are parameters of the query.
-    private static ProblemResult InQuery(ProblemResult refusal)
-    {
-        static string Place(string pointer) => "?" + pointer[1..];
-        var errors = refusal.Errors!.ToDictionary(pair => Place(pair.Key), pair => pair.Value, StringComparer.Ordinal);
-        var (place, faults) = errors.First();
-        return refusal with
-        {
-            Detail = errors.Count == 1
-                ? $"At {place}: {faults[0].Reason}"
-                : string.Create(CultureInfo.InvariantCulture, $"{errors.Count} parameters cannot be used; see errors."),
-            Errors = errors,
-        };
-    }
+    private static ProblemResult InQuery(ProblemResult refusal) => Validated.Refusal(
+        [.. refusal.Errors!.SelectMany(pair => pair.Value.Select(fault => ($"?{pair.Key[1..]}", fault)))]);
 
     private static BuildResponse ToResponse(ComputedDesign design, BuildSheet sheet, PathString pathBase, QueryString query)
     {
@@ -109,7 +130,7 @@ public static class BuildEndpoints
             design.Resolved.Request.Label,
             EngineVersion.Text,
             design.Code,
-            new($"{root}/{Build}{query.ToUriComponent()}", root));
+            new($"{root}/{Build}{query.ToUriComponent()}", $"{root}/{Sheet}{query.ToUriComponent()}", root));
     }
 
     private static BuildResponse Example()

@@ -46,7 +46,7 @@ internal sealed class OperationNotes : IOperationFilter
             if (notes.OfType<ParameterNote>().LastOrDefault(note => note.Name == parameter.Name) is { } note)
             {
                 parameter.Description = note.Description;
-                parameter.Example = JsonValue.Create(note.Example);
+                parameter.Example = IsNumber(parameter.Schema) ? JsonNode.Parse(note.Example) : JsonValue.Create(note.Example);
             }
         }
     }
@@ -186,6 +186,9 @@ internal sealed class OperationNotes : IOperationFilter
         Summary = summary,
         Value = JsonSerializer.SerializeToNode(body, StrictJson.Options),
     };
+
+    private static bool IsNumber(IOpenApiSchema? schema) =>
+        schema?.Type is { } type && (type.HasFlag(JsonSchemaType.Number) || type.HasFlag(JsonSchemaType.Integer));
 
     private static bool IsStatus(string text, int status) => text == status.ToString(System.Globalization.CultureInfo.InvariantCulture);
 }
