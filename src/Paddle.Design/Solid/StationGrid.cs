@@ -63,7 +63,9 @@ public sealed class StationGrid
         {
             var segment = Segment.All[i];
             var span = (segment.To - segment.From) * lengths.Of(segment);
-            var crowding = segment.ClosesAtStart || segment.ClosesAtEnd ? 2 : 1;
+
+            // Places closer together in the grip, where width and thickness turn within a few millimetres, and at both round ends.
+            var crowding = (segment.Zone == Zone.Grip ? 2 : 1) * (segment.ClosesAtStart || segment.ClosesAtEnd ? 2 : 1);
             patterns.AddRange(EvenPatterns(i, Math.Max(1, (int)Math.Ceiling(crowding * span / spacingMm - 1e-9))));
         }
 

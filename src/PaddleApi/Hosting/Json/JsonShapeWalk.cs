@@ -142,7 +142,7 @@ internal sealed class JsonShapeWalk(JsonSerializerOptions options)
         member.AssociatedParameter is { } parameter ? parameter.IsNullable : member.IsSetNullable;
 
     private static bool IsRequired(JsonPropertyInfo member) =>
-        member.IsRequired || member.AssociatedParameter is { HasDefaultValue: false };
+        member.IsRequired || member.AssociatedParameter is { HasDefaultValue: false, IsMemberInitializer: false };
 
     private static JsonValueKind KindOf(Type type) =>
         type == typeof(string) ? JsonValueKind.String : type == typeof(bool) ? JsonValueKind.True : JsonValueKind.Number;
