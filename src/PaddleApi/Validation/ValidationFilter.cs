@@ -15,7 +15,8 @@ internal sealed class ValidationFilter<T>(IValidator<T> validator) : IEndpointFi
     public async ValueTask<object?> InvokeAsync(EndpointFilterInvocationContext context, EndpointFilterDelegate next)
     {
         var request = context.Arguments.OfType<T>().Single();
-        var outcome = await validator.ValidateAsync(request, context.HttpContext.RequestAborted);
+        // No rule waits for anything: the plain way costs a third of the asynchronous one.
+        var outcome = validator.Validate(request);
         return outcome.IsValid ? await next(context) : Validated.Refusal(outcome.Errors);
     }
 }
