@@ -158,6 +158,100 @@ public sealed class BuildHttpTests(ApiFixture api)
         Assert.Contains("Tables are in inches", text, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task Unasked_the_answer_says_nothing_of_service() => Assert.False((await Good(Address)).TryGetProperty("inService", out _));
+
+    [Fact]
+    public async Task Dried_in_use_the_paddle_shrinks_and_weighs_less()
+    {
+        var build = await Good($"{Address}?usedMoisturePercent=8");
+        var (use, design) = (build.GetProperty("inService"), await Good(Design));
+
+        var built = Number(design.GetProperty("wood"), "moisturePercent");
+        Assert.Equal(built, Number(use, "builtMoisturePercent"));
+        Assert.Equal(8, Number(use, "moisturePercent"));
+        Assert.All(use.GetProperty("sizes").EnumerateArray(), size =>
+        {
+            Assert.True(Number(size, "flatSawnChangeMm") < 0, size.GetRawText());
+            Assert.True(Number(size, "quarterSawnChangeMm") < 0, size.GetRawText());
+        });
+
+        // The ovendry wood stays (theory M16), and wood dried alike everywhere balances where it did.
+        var bare = use.GetProperty("bareWood");
+        Assert.Equal(Number(design.GetProperty("mass"), "totalG") * 108 / (100 + built), Number(bare, "massG"), 0.11);
+        Assert.Equal(0, Number(bare, "shiftMm"), 0.051);
+    }
+
+    [Fact]
+    public async Task Used_at_its_own_moisture_nothing_changes()
+    {
+        var built = Number((await Good(Design)).GetProperty("wood"), "moisturePercent").ToString(CultureInfo.InvariantCulture);
+
+        var use = (await Good($"{Address}?usedMoisturePercent={built}")).GetProperty("inService");
+
+        Assert.All(use.GetProperty("sizes").EnumerateArray(), size => Assert.Equal(0, Number(size, "flatSawnChangeMm")));
+        Assert.Empty(use.GetProperty("notes").EnumerateArray());
+    }
+
+    [Fact]
+    public async Task A_climate_stands_for_its_moisture()
+    {
+        // Wood Handbook table 4-2 (from memory): 12.0 % at 21.1 degrees C and 65 %.
+        var use = (await Good($"{Address}?temperatureC=21.1&relativeHumidityPercent=65")).GetProperty("inService");
+
+        Assert.Equal(12.0, Number(use, "moisturePercent"), 0.06);
+    }
+
+    [Fact]
+    public async Task The_wettest_climates_are_answered()
+    {
+        foreach (var degrees in (string[])["-1", "60"])
+        {
+            var use = (await Good($"{Address}?temperatureC={degrees}&relativeHumidityPercent=100")).GetProperty("inService");
+            Assert.InRange(Number(use, "moisturePercent"), 20, 40);
+            Assert.Contains(use.GetProperty("notes").EnumerateArray(), note => note.GetString()!.Contains("fungi", StringComparison.Ordinal));
+        }
+    }
+
+    [Fact]
+    public async Task Another_moisture_has_another_tag_and_the_same_sheet()
+    {
+        using var dry = await api.Client.GetAsync($"{Address}?oilCoats=2&usedMoisturePercent=8");
+        using var ask = new HttpRequestMessage(HttpMethod.Get, $"{Address}?oilCoats=2&usedMoisturePercent=9");
+        ask.Headers.IfNoneMatch.Add(dry.Headers.ETag!);
+        using var damp = await api.Client.SendAsync(ask);
+        using var again = new HttpRequestMessage(HttpMethod.Get, $"{Address}?oilCoats=2&usedMoisturePercent=9");
+        again.Headers.IfNoneMatch.Add(damp.Headers.ETag!);
+        using var held = await api.Client.SendAsync(again);
+
+        Assert.Equal(HttpStatusCode.OK, damp.StatusCode);
+        Assert.Equal(HttpStatusCode.NotModified, held.StatusCode);
+        using var body = JsonDocument.Parse(await damp.Content.ReadAsStringAsync());
+        var sheet = body.RootElement.GetProperty("links").GetProperty("sheet").GetString();
+        Assert.Equal($"{Sheet}?oilCoats=2", sheet);
+        using var page = await api.Client.GetAsync(sheet);
+        Assert.Equal(HttpStatusCode.OK, page.StatusCode);
+    }
+
+    [Theory]
+    [InlineData("usedMoisturePercent=-1", "?usedMoisturePercent")]
+    [InlineData("usedMoisturePercent=41", "?usedMoisturePercent")]
+    [InlineData("usedMoisturePercent=NaN", "?usedMoisturePercent")]
+    [InlineData("usedMoisturePercent=9&temperatureC=20&relativeHumidityPercent=65", "?usedMoisturePercent")]
+    [InlineData("temperatureC=20", "?relativeHumidityPercent")]
+    [InlineData("relativeHumidityPercent=65", "?temperatureC")]
+    [InlineData("temperatureC=61&relativeHumidityPercent=65", "?temperatureC")]
+    [InlineData("temperatureC=20&relativeHumidityPercent=101", "?relativeHumidityPercent")]
+    public async Task A_climate_that_cannot_be_is_refused_by_place(string query, string place)
+    {
+        using var answer = await api.Client.GetAsync($"{Address}?{query}");
+        using var body = JsonDocument.Parse(await answer.Content.ReadAsStringAsync());
+
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, answer.StatusCode);
+        Assert.Equal([place], body.RootElement.GetProperty("errors").EnumerateObject().Select(error => error.Name));
+        Assert.Null(answer.Headers.ETag);
+    }
+
     [Theory]
     [InlineData("boardThicknessMm=9", "?boardThicknessMm")]
     [InlineData("boardThicknessMm=20", "?boardThicknessMm")] // the design's shaft is thicker

@@ -40,6 +40,8 @@ public sealed class DesignResponseTests
     {
         var links = JsonSerializer.Deserialize<DesignResponse>(Text, StrictJson.Options)!.Links;
         Assert.Equal($"/mounted/v1/designs/{Hire.Code}", links.Self);
+        Assert.Equal($"{links.Self}/build", links.Build);
+        Assert.Equal($"{links.Self}/build-sheet.html", links.BuildSheet);
         Assert.Equal(DesignFiles.All.Select(file => $"{links.Self}/{file.FileName}"), links.Files.Select(file => file.Value));
     }
 

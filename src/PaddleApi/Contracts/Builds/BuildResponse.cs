@@ -19,6 +19,7 @@ namespace PaddleApi.Contracts.Builds;
 /// <param name="Finish">Varnish and oil.</param>
 /// <param name="WithFinish">Mass and balance with them on.</param>
 /// <param name="Tip">An optional reinforced tip of usual cloth.</param>
+/// <param name="InService">The paddle at the moisture it is used at; only where the query states it.</param>
 /// <param name="Assumptions">What the figures rest on, with sources.</param>
 public sealed record BuildResponse(
     string EngineVersion,
@@ -35,6 +36,7 @@ public sealed record BuildResponse(
     BuildFinish Finish,
     BuildLaden WithFinish,
     BuildTip Tip,
+    BuildInService? InService,
     IReadOnlyList<string> Assumptions);
 
 /// <summary>Where to fetch a build sheet again.</summary>

@@ -12,7 +12,9 @@ public static class BuildResponses
     /// <param name="engineVersion">Version of the engine.</param>
     /// <param name="designCode">Code of the design.</param>
     /// <param name="links">Where to fetch it again.</param>
-    public static BuildResponse From(BuildSheet sheet, string? label, string engineVersion, string designCode, BuildLinks links)
+    /// <param name="inService">The paddle in use, or null where it is not asked.</param>
+    public static BuildResponse From(
+        BuildSheet sheet, string? label, string engineVersion, string designCode, BuildLinks links, MoistureInService? inService)
     {
         ArgumentNullException.ThrowIfNull(sheet);
         var (blank, gauge, kerf) = (sheet.Blank, sheet.Gauge, sheet.Kerf);
@@ -31,6 +33,7 @@ public static class BuildResponses
             Finish(sheet.Finish),
             Laden(sheet.WithFinish),
             Tip(sheet.Tip),
+            inService is null ? null : InService(inService),
             sheet.Assumptions);
     }
 
@@ -82,6 +85,13 @@ public static class BuildResponses
         plan.Notes);
 
     private static BuildLaden Laden(Laden laden) => new(laden.MassG, laden.BalanceMm, laden.ShiftMm);
+
+    private static BuildInService InService(MoistureInService use) => new(
+        use.BuiltPercent,
+        use.UsedPercent,
+        [.. use.Sizes.Select(size => new BuildSizeChange(size.Id, size.BuiltMm, size.FlatSawnMm, size.QuarterSawnMm))],
+        Laden(use.Service),
+        use.Notes);
 
     private static BuildTip Tip(TipReinforcement tip) =>
         new(tip.LengthMm, tip.ClothGM2, tip.ClothAreaCm2, tip.AddedG, tip.ResinG, tip.ThicknessMm, Laden(tip.With));

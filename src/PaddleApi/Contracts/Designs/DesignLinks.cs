@@ -3,11 +3,14 @@ using System.Text.Json.Serialization;
 
 namespace PaddleApi.Contracts.Designs;
 
-/// <summary>Where to fetch a design again, and every file that it can be had as.</summary>
+/// <summary>Where to fetch a design again, how to make it, and every file that it can be had as.</summary>
 /// <param name="Self">Path of the report.</param>
+/// <param name="Build">Path of the build sheet's figures.</param>
+/// <param name="BuildSheet">Path of the build sheet to print.</param>
 /// <param name="Files">Path of each file under its name of <see cref="DesignFileNames.Link"/>; written beside <paramref name="Self"/>.</param>
 [JsonConverter(typeof(DesignLinksConverter))]
-public sealed record DesignLinks(string Self, [property: JsonIgnore] IReadOnlyList<KeyValuePair<string, string>> Files);
+public sealed record DesignLinks(
+    string Self, string Build, string BuildSheet, [property: JsonIgnore] IReadOnlyList<KeyValuePair<string, string>> Files);
 
 /// <summary>Writes links as one flat object, so that a caller says <c>links.outline</c> and a new file needs no new member.</summary>
 internal sealed class DesignLinksConverter : JsonConverter<DesignLinks>
@@ -15,10 +18,16 @@ internal sealed class DesignLinksConverter : JsonConverter<DesignLinks>
     /// <summary>Name of the report's own link.</summary>
     public const string Self = "self";
 
+    /// <summary>Name of the link to the build sheet's figures.</summary>
+    public const string Build = "build";
+
+    /// <summary>Name of the link to the build sheet to print.</summary>
+    public const string BuildSheet = "buildSheet";
+
     public override DesignLinks Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options)
     {
         if (reader.TokenType != JsonTokenType.StartObject) throw new JsonException("Links are an object.");
-        string? self = null;
+        string? self = null, build = null, sheet = null;
         var files = new List<KeyValuePair<string, string>>();
         while (reader.Read() && reader.TokenType == JsonTokenType.PropertyName)
         {
@@ -26,17 +35,23 @@ internal sealed class DesignLinksConverter : JsonConverter<DesignLinks>
             reader.Read();
             var path = reader.GetString() ?? throw new JsonException("A link is a text.");
             if (name == Self) self = path;
+            else if (name == Build) build = path;
+            else if (name == BuildSheet) sheet = path;
             else files.Add(new(name, path));
         }
 
-        return new(self ?? throw new JsonException("Links have a member self."), files);
+        return new(Required(self, Self), Required(build, Build), Required(sheet, BuildSheet), files);
     }
 
     public override void Write(Utf8JsonWriter writer, DesignLinks value, JsonSerializerOptions options)
     {
         writer.WriteStartObject();
         writer.WriteString(Self, value.Self);
+        writer.WriteString(Build, value.Build);
+        writer.WriteString(BuildSheet, value.BuildSheet);
         foreach (var (name, path) in value.Files) writer.WriteString(name, path);
         writer.WriteEndObject();
     }
+
+    private static string Required(string? path, string name) => path ?? throw new JsonException($"Links have a member {name}.");
 }

@@ -1,5 +1,7 @@
 using System.Security.Cryptography;
 using System.Text;
+using FluentValidation.Results;
+using Microsoft.AspNetCore.WebUtilities;
 using Paddle.Design.Build;
 using Paddle.Drawings.Pages;
 using PaddleApi.Contracts.Builds;
@@ -17,20 +19,23 @@ namespace PaddleApi.Endpoints.Builds;
 /// <summary>The build sheet of a design.</summary>
 public static class BuildEndpoints
 {
-    private const string Build = "build";
-    private const string Sheet = "build-sheet.html";
     private const string HtmlPage = "text/html";
     private const string Summary = "A paddle of the Heron Lake hire fleet; of each stage's stations every tenth is shown";
+    private const string ServiceSummary = "The same paddle used in damp air; the stages are left out";
     private const int ExampleStep = 10;
 
     private static readonly BuildChoicesValidator Rules = new();
+    private static readonly ServiceClimateValidator ClimateRules = new();
+    private static readonly ServiceClimate ExampleClimate = new() { TemperatureC = 20, RelativeHumidityPercent = 80 };
+    private static readonly QueryString ExampleQuery = new("?temperatureC=20&relativeHumidityPercent=80");
 
     // The page may show itself in its own style, and nothing more: the style is named by its digest (CSP Level 3, 2.3.1).
     private static readonly string Policy =
         $"default-src 'none'; style-src 'sha256-{Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(BuildSheetStyle.Css.ReplaceLineEndings("\n"))))}'; "
         + "base-uri 'none'; form-action 'none'";
 
-    private static readonly string[] Known = ["boardThicknessMm", "saw", "varnishCoats", "oilCoats"];
+    private static readonly string[] KnownToSheet = ["boardThicknessMm", "saw", "varnishCoats", "oilCoats"];
+    private static readonly string[] KnownToBuild = [.. KnownToSheet, "usedMoisturePercent", "temperatureC", "relativeHumidityPercent"];
 
     /// <summary>Maps the endpoints.</summary>
     /// <param name="routes">Where to map them.</param>
@@ -38,17 +43,22 @@ public static class BuildEndpoints
     public static RouteGroupBuilder MapBuilds(this IEndpointRouteBuilder routes)
     {
         var group = routes.MapGroup(DesignAddresses.Root).WithTags("Builds");
-        group.MapRead("/{designCode}/" + Build, Report)
+        group.MapRead("/{designCode}/" + DesignAddresses.Build, Report)
             .Describe("getBuild", "From board to finished paddle",
                 "For each stage of the work the wood left on, the thickness at numbered stations, the mass and the balance point to expect with "
                 + "their bands, what to mark and measure, when to stop and what can hurt; with the board, the shaft's lines, the gauge, the "
-                + "kerf of the grip, sanding, finish and an optional reinforced tip. Every mass is that of the stage's own solid.")
+                + "kerf of the grip, sanding, finish and an optional reinforced tip. Every mass is that of the stage's own solid. Where the query "
+                + "states the moisture in use, or the climate that gives it, inService says what shrinks or swells and how mass and balance change.")
             .SheetOf()
-            .ResponseExample("hire-paddle", Summary, static () => Shortened(Example()))
+            .Parameter("usedMoisturePercent", "Moisture of the wood in use, percent of ovendry mass, 0 to 40, for inService; not with a climate.", "9")
+            .Parameter("temperatureC", "Air where it is used, degrees C, -1 to 60, for inService; with relativeHumidityPercent.", "20")
+            .Parameter("relativeHumidityPercent", "Relative humidity there, percent, 0 to 100, for inService; with temperatureC.", "80")
+            .ResponseExample("hire-paddle", Summary, static () => Shortened(Example(new(), default)))
+            .ResponseExample("hire-paddle-in-service", ServiceSummary, static () => Shortened(Example(ExampleClimate, ExampleQuery)) with { Stages = [] })
             .Offers(MediaTypes.Json)
             .Produces<BuildResponse>();
 
-        group.MapRead("/{designCode}/" + Sheet, Page)
+        group.MapRead("/{designCode}/" + DesignAddresses.BuildSheet, Page)
             .Describe("getBuildSheet", "The build sheet to print",
                 "The same as one page for A4 or Letter: the paddle in one picture, the figures to stop by with room for your own, the stations, what to mark and "
                 + "measure, and every caution with its source. It brings its style with it, runs no script and fetches nothing.")
@@ -71,19 +81,32 @@ public static class BuildEndpoints
         .Refuses(ProblemKinds.InvalidValues);
 
     private static IResult Report(
-        string designCode, double? boardThicknessMm, string? saw, int? varnishCoats, int? oilCoats, HttpContext context) =>
-        Fetch(
+        string designCode, double? boardThicknessMm, string? saw, int? varnishCoats, int? oilCoats,
+        double? usedMoisturePercent, double? temperatureC, double? relativeHumidityPercent, HttpContext context)
+    {
+        var climate = new ServiceClimate
+        {
+            UsedMoisturePercent = usedMoisturePercent,
+            TemperatureC = temperatureC,
+            RelativeHumidityPercent = relativeHumidityPercent,
+        };
+        return Fetch(
             designCode,
             new() { BoardThicknessMm = boardThicknessMm, Saw = saw, VarnishCoats = varnishCoats, OilCoats = oilCoats },
+            climate,
+            KnownToBuild,
             context,
             MediaTypes.Json,
-            (design, sheet) => TypedResults.Ok(ToResponse(design, sheet, context.Request.PathBase, context.Request.QueryString)));
+            (design, sheet) => TypedResults.Ok(ToResponse(design, sheet, climate, context.Request.PathBase, context.Request.QueryString)));
+    }
 
     private static IResult Page(
         string designCode, double? boardThicknessMm, string? saw, int? varnishCoats, int? oilCoats, HttpContext context) =>
         Fetch(
             designCode,
             new() { BoardThicknessMm = boardThicknessMm, Saw = saw, VarnishCoats = varnishCoats, OilCoats = oilCoats },
+            new(),
+            KnownToSheet,
             context,
             HtmlPage,
             (design, sheet) =>
@@ -94,20 +117,21 @@ public static class BuildEndpoints
 
     // Like a design's report the sheet is fixed by its address: who holds it is told so before it is computed.
     private static IResult Fetch(
-        string code, BuildChoices choices, HttpContext context, string representation, Func<ComputedDesign, BuildSheet, IResult> answer)
+        string code, BuildChoices choices, ServiceClimate climate, string[] known, HttpContext context, string representation,
+        Func<ComputedDesign, BuildSheet, IResult> answer)
     {
         var (resolved, problem) = DesignService.Read(code);
         if (problem is not null) return problem;
-        if (context.Request.Query.Keys.FirstOrDefault(name => !Known.Contains(name, StringComparer.Ordinal)) is { } unknown)
+        if (context.Request.Query.Keys.FirstOrDefault(name => !known.Contains(name, StringComparer.Ordinal)) is { } unknown)
         {
             return new ProblemResult(
-                ProblemKinds.BadRequest, $"The query knows no '{FaultValue.Shorten(unknown)}'; it knows {string.Join(", ", Known)}.");
+                ProblemKinds.BadRequest, $"The query knows no '{FaultValue.Shorten(unknown)}'; it knows {string.Join(", ", known)}.");
         }
 
-        var outcome = Rules.Validate(choices);
-        if (!outcome.IsValid) return InQuery(Validated.Refusal(outcome.Errors));
+        List<ValidationFailure> failures = [.. Rules.Validate(choices).Errors, .. ClimateRules.Validate(climate).Errors];
+        if (failures.Count > 0) return InQuery(Validated.Refusal(failures));
         var tag = EntityTags.Of(
-            code, Build, representation, context.Request.PathBase.ToUriComponent(), context.Request.QueryString.ToUriComponent());
+            code, DesignAddresses.Build, representation, context.Request.PathBase.ToUriComponent(), context.Request.QueryString.ToUriComponent());
 
         // Only a stated board can be at odds with the design, and a refusal has no tag.
         var design = choices.BoardThicknessMm is null ? null : DesignService.Evaluate(resolved!, code);
@@ -122,7 +146,8 @@ public static class BuildEndpoints
     private static ProblemResult InQuery(ProblemResult refusal) => Validated.Refusal(
         [.. refusal.Errors!.SelectMany(pair => pair.Value.Select(fault => ($"?{pair.Key[1..]}", fault)))]);
 
-    private static BuildResponse ToResponse(ComputedDesign design, BuildSheet sheet, PathString pathBase, QueryString query)
+    private static BuildResponse ToResponse(
+        ComputedDesign design, BuildSheet sheet, ServiceClimate climate, PathString pathBase, QueryString query)
     {
         var root = $"{pathBase.ToUriComponent()}{DesignAddresses.Root}/{design.Code}";
         return BuildResponses.From(
@@ -130,14 +155,22 @@ public static class BuildEndpoints
             design.Resolved.Request.Label,
             EngineVersion.Text,
             design.Code,
-            new($"{root}/{Build}{query.ToUriComponent()}", $"{root}/{Sheet}{query.ToUriComponent()}", root));
+            new(
+                $"{root}/{DesignAddresses.Build}{query.ToUriComponent()}",
+                $"{root}/{DesignAddresses.BuildSheet}{ForSheet(query).ToUriComponent()}",
+                root),
+            BuildReading.InService(climate, design.Report));
     }
 
-    private static BuildResponse Example()
+    // The page prints the paddle as built: what it does not know it would refuse.
+    private static QueryString ForSheet(QueryString query) =>
+        QueryString.Create(QueryHelpers.ParseQuery(query.Value).Where(pair => KnownToSheet.Contains(pair.Key, StringComparer.Ordinal)));
+
+    private static BuildResponse Example(ServiceClimate climate, QueryString query)
     {
         var code = BuildExamples.Weighed.DesignCode!;
         var design = DesignService.Evaluate(DesignService.Read(code).Design!, code);
-        return ToResponse(design, BuildSheet.For(design.Report), default, default);
+        return ToResponse(design, BuildSheet.For(design.Report), climate, default, query);
     }
 
     private static BuildResponse Shortened(BuildResponse build) => build with

@@ -23,6 +23,15 @@ internal static class BuildReading
         };
     }
 
+    /// <summary>The paddle in a climate that its validator has passed; null where none is stated.</summary>
+    internal static MoistureInService? InService(ServiceClimate climate, DesignReport report)
+    {
+        var used = climate is { TemperatureC: { } temperature, RelativeHumidityPercent: { } humidity }
+            ? MoistureInService.FromClimate(temperature, humidity)
+            : climate.UsedMoisturePercent;
+        return used is { } percent ? MoistureInService.For(report, report.Specification.Wood.MoisturePercent, percent) : null;
+    }
+
     /// <summary>Readings that their validator has passed.</summary>
     internal static BalanceReading Reading(BalanceCorrectionRequest request)
     {

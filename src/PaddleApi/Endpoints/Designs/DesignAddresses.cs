@@ -9,6 +9,12 @@ public static class DesignAddresses
     /// <summary>Where designs live.</summary>
     public const string Root = "/v1/designs";
 
+    /// <summary>Last part of the address of a design's build sheet.</summary>
+    public const string Build = "build";
+
+    /// <summary>Last part of the address of the build sheet to print.</summary>
+    public const string BuildSheet = "build-sheet.html";
+
     private static readonly (string Name, string FileName)[] Files =
         [.. DesignFiles.All.Select(file => (DesignFileNames.Link(file), file.FileName))];
 
@@ -18,6 +24,10 @@ public static class DesignAddresses
     public static DesignLinks Links(PathString pathBase, string code)
     {
         var self = $"{pathBase.ToUriComponent()}{Root}/{code}";
-        return new(self, Array.ConvertAll(Files, file => KeyValuePair.Create(file.Name, $"{self}/{file.FileName}")));
+        return new(
+            self,
+            $"{self}/{Build}",
+            $"{self}/{BuildSheet}",
+            Array.ConvertAll(Files, file => KeyValuePair.Create(file.Name, $"{self}/{file.FileName}")));
     }
 }

@@ -63,6 +63,8 @@ internal sealed partial class SchemaNotes(ValidatorRules rules) : ISchemaFilter
         schema.Properties = new Dictionary<string, IOpenApiSchema>(StringComparer.Ordinal)
         {
             [DesignLinksConverter.Self] = Link("Path of the report."),
+            [DesignLinksConverter.Build] = Link("Path of the build sheet: from board to finished paddle, stage by stage."),
+            [DesignLinksConverter.BuildSheet] = Link("Path of the build sheet as a page to print."),
         };
         foreach (var file in DesignFiles.All)
         {
