@@ -136,7 +136,7 @@ internal static class DesignChecks
         var limit = value < usual.Min ? usual.Min : usual.Max;
         var status = usual.Contains(value) ? CheckStatus.Pass : CheckStatus.Warn;
         checks.Add(new(
-            id, status, value, limit, "mm", status == CheckStatus.Pass ? "Usual for the family." : $"Unusual for a {family.ToLowerInvariant()}.", Practice));
+            id, status, value, limit, "mm", status == CheckStatus.Pass ? "Usual for the family." : $"Unusual for this family: {family.ToLowerInvariant()}.", Practice));
     }
 
     private static void AddWood(List<DesignCheck> checks, WoodInUse wood)

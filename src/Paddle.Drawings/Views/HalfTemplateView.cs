@@ -54,7 +54,7 @@ internal static class HalfTemplateView
         return sketch.Finish(
             "half-template",
             $"{context.Label}: half template",
-            $"One half of the face of a {KeyFigures.BladeName(report).ToLowerInvariant()} canoe paddle at true scale, to trace and flip about the "
+            $"One half of the face of a canoe paddle ({KeyFigures.BladeName(report).ToLowerInvariant()} blade) at true scale, to trace and flip about the "
             + $"centre line, with a hang hole, registration ticks and a {CalibrationSquare.SideMm:0} mm calibration square.",
             end + 20,
             centre + 6 + 2 * RowMm + Margin);

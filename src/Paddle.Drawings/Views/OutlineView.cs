@@ -49,7 +49,7 @@ internal static class OutlineView
     private static string Describe(DesignReport report, DrawingContext context)
     {
         var places = report.Specification.Form.Places;
-        return $"Face of a {KeyFigures.BladeName(report).ToLowerInvariant()} canoe paddle at true scale, grip to the left. Overall "
+        return $"Face of a canoe paddle ({KeyFigures.BladeName(report).ToLowerInvariant()} blade) at true scale, grip to the left. Overall "
             + $"{DrawnLength.Text(places.OverallMm, context.Units)}, throat at {DrawnLength.Text(places.ThroatMm, context.Units)} from the top of the "
             + $"grip, blade {DrawnLength.Text(report.Specification.Form.Blade.WidthMm, context.Units)} wide, balance {KeyFigures.BalanceText(report, context.Units)}. "
             + $"Half-breadths every {DrawnLength.Place(StationPlan.StepMm(context.Units), context.Units)} {DrawnLength.UnitName(context.Units)}.";
