@@ -3,6 +3,7 @@ using PaddleApi.Contracts.Designs;
 using PaddleApi.Endpoints.Designs.Files;
 using PaddleApi.Hosting;
 using PaddleApi.Hosting.Caching;
+using PaddleApi.Hosting.Json;
 using PaddleApi.Hosting.OpenApi;
 using PaddleApi.Hosting.Problems;
 using PaddleApi.Hosting.Solving;
@@ -73,7 +74,7 @@ public static class DesignEndpoints
         var design = DesignService.Compute(request);
         return MediaTypes.BestOf(context.Request, Offered) == MediaTypes.Svg
             ? new DesignFileResult(DesignFiles.Find(PostedDrawing)!, design.Report, DesignFileQuery.Default(design.Resolved.Request, design.Code))
-            : TypedResults.Ok(design.ToResponse(context.Request.PathBase));
+            : new WholeJson<DesignResponse>(design.ToResponse(context.Request.PathBase));
     }
 
     private static IResult Report(string designCode, HttpContext context)
