@@ -1,4 +1,5 @@
 using Paddle.Design.Balance;
+using Paddle.Design.Fitting;
 using Paddle.Design.Solid;
 using Paddle.Design.Strength;
 using Paddle.Design.Wood;
@@ -111,7 +112,7 @@ internal static class DesignChecks
     private static void AddShape(List<DesignCheck> checks, PaddleForm form, PaddleSizes sizes)
     {
         const string HandSource = "28-40 mm accepted, 30-40 mm rated best: Kong and Lowe 2005, Int J Ind Ergon 35:495-507 (abstract)";
-        var grip = EllipsePerimeterMm(sizes.ShaftWidthMm, sizes.ShaftThicknessMm) / Math.PI;
+        var grip = ShaftFit.EquivalentDiameterMm(sizes.ShaftWidthMm, sizes.ShaftThicknessMm);
         checks.Add(AtLeast(
             "hand.shaft-least", grip, 27.5, "mm", CheckStatus.Warn, HandSource, "Fills the lower hand.", "Thin in the lower hand."));
         checks.Add(AtMost(
@@ -147,13 +148,6 @@ internal static class DesignChecks
         if (WoodCatalogue.Find(wood.SpeciesId) is not { } species) return;
         var status = species.Suitability == Suitability.Caution ? CheckStatus.Warn : CheckStatus.Pass;
         checks.Add(new("wood.suitability", status, 0, 0, "", species.SuitabilityReason, Practice));
-    }
-
-    /// <summary>Perimeter of an ellipse, mm. Source: Ramanujan's second approximation.</summary>
-    private static double EllipsePerimeterMm(double width, double thickness)
-    {
-        double a = width / 2, b = thickness / 2, h = (a - b) * (a - b) / ((a + b) * (a + b));
-        return Math.PI * (a + b) * (1 + 3 * h / (10 + Math.Sqrt(4 - 3 * h)));
     }
 
     private static DesignCheck AtMost(

@@ -28,15 +28,9 @@ public sealed record StrengthCheck(IReadOnlyList<CaseResult> Cases, double Buckl
             BendingMoments.Fill(solid, pressure, loads, loadCase, buckling, moments);
             var thrust = loadCase == LoadCase.PushOff ? loads.PushOffAxialN : 0;
             double worst = 0, at = 0;
-
-            // A thrust spreads over the section within about one thickness of where it enters (Saint-Venant).
-            var thrustSpreadMm = solid.Form.Places.OverallMm - solid.Sizes.TipThicknessMm;
             for (var i = 0; i < count; i++)
             {
-                // Both ends close to nothing; so does the moment there, faster.
-                if (solid.Area[i] <= 1e-9 || moments[i] <= 0) continue;
-                var push = solid.X[i] <= thrustSpreadMm ? thrust / solid.Area[i] : 0;
-                var stress = moments[i] * solid.HalfThickness[i] / solid.FlatSecondMoment[i] + push;
+                var stress = StressMPa(solid, i, moments[i], thrust);
                 if (stress > worst) (worst, at) = (stress, solid.X[i]);
             }
 
@@ -47,6 +41,17 @@ public sealed record StrengthCheck(IReadOnlyList<CaseResult> Cases, double Buckl
 
         cases[^1] = EdgePress(solid, pressure, loads, wood);
         return new(cases, buckling);
+    }
+
+    /// <summary>Stress (MPa) at a place: bending across the faces and, in a push-off, the thrust. Theory L14.</summary>
+    internal static double StressMPa(PaddleSolid solid, int place, double momentNmm, double thrustN)
+    {
+        // Both ends close to nothing; so does the moment there, faster.
+        if (solid.Area[place] <= 1e-9 || momentNmm <= 0) return 0;
+
+        // A thrust spreads over the section within about one thickness of where it enters (Saint-Venant).
+        var spread = solid.X[place] <= solid.Form.Places.OverallMm - solid.Sizes.TipThicknessMm;
+        return momentNmm * solid.HalfThickness[place] / solid.FlatSecondMoment[place] + (spread ? thrustN / solid.Area[place] : 0);
     }
 
     /// <summary>Thrust (N) at which the shaft would buckle between the hands. Theory L11.</summary>

@@ -40,13 +40,7 @@ public sealed record StrengthCurves(
         BendingMoments.Fill(solid, pressure, loads, loadCase, check.BucklingLoadN, moments);
         var thrust = loadCase == LoadCase.PushOff ? loads.PushOffAxialN : 0;
         var stresses = new double[solid.Count];
-        for (var i = 0; i < solid.Count; i++)
-        {
-            // As in StrengthCheck: both ends close to nothing, and the moment faster.
-            var section = solid.Section(i);
-            if (section.HalfThicknessMm <= 0 || section.FlatModulusMm3 <= 1e-9 || moments[i] <= 0) continue;
-            stresses[i] = moments[i] / section.FlatModulusMm3 + thrust / section.AreaMm2;
-        }
+        for (var i = 0; i < solid.Count; i++) stresses[i] = StrengthCheck.StressMPa(solid, i, moments[i], thrust);
 
         for (var i = 0; i < moments.Length; i++) moments[i] /= 1000;
         return new(loadCase, moments, stresses, check.Cases.First(result => result.Case == loadCase).StrengthMPa);
