@@ -12,10 +12,10 @@ internal static class BalanceAdvice
     {
         var advice = new List<string>();
         var weakest = strength.Governing;
-        if (weakest.SafetyFactor < aims.MinimumSafetyFactor)
+        if (weakest.Margin < 1)
         {
             advice.Add(
-                weakest.Case == LoadCase.EdgePress
+                !weakest.Case.BendsAlongTheGrain
                     ? "The blade is weak across the grain: a narrower blade, a thicker spine or a wood stronger across the grain."
                     : "No shape within the limits is strong enough: a stronger wood, straighter grain, a lower force for this paddler, "
                       + "a shorter blade (less leverage), or thicker pinned sizes.");

@@ -85,7 +85,7 @@ internal sealed class DesignProblem
         PaddleSizes? around = null)
     {
         var nodes = Nodes(
-            form, around ?? TypicalSizes(pinned), wood, loads, aims.MinimumSafetyFactor * strengthReserve * (1 + StationMargin));
+            form, around ?? TypicalSizes(pinned), wood, loads, strengthReserve * (1 + StationMargin));
         var target = BalanceTarget.Mm(form, aims);
         var problem = new DesignProblem(nodes, aims, wood.DensityKgM3 * 1e-6, target, ShapeRow.For(pinned));
         problem.SetLimits(pinned);
@@ -181,7 +181,7 @@ internal sealed class DesignProblem
     }
 
     private static NodeTerms[] Nodes(
-        PaddleForm form, PaddleSizes typical, WoodInUse wood, Loads loads, double safetyFactor)
+        PaddleForm form, PaddleSizes typical, WoodInUse wood, Loads loads, double reserve)
     {
         const double Step = 2;
         var solid = PaddleSolid.Shape(form, typical, form.Outline(typical), StationGrid.Coarse);
@@ -190,8 +190,9 @@ internal sealed class DesignProblem
             typical with { ShaftWidthMm = typical.ShaftWidthMm + Step, UpperWidthMm = typical.UpperWidthMm + Step },
             solid.X);
         var pressure = BladePressure.On(solid);
-        var needed = ModulusNeeded(solid, pressure, wood, loads, safetyFactor);
-        var slenderness = 0.75 * loads.EdgePressN * safetyFactor / wood.CrossGrainStrengthMPa;
+        var needed = ModulusNeeded(solid, pressure, wood, loads, reserve);
+        var across = loads.Cases.First(loadCase => !loadCase.BendsAlongTheGrain);
+        var slenderness = 0.75 * across.ForceN * across.LeastFactor * reserve / wood.CrossGrainStrengthMPa;
         var nodes = new NodeTerms[solid.Count];
         for (var i = 0; i < nodes.Length; i++)
         {
@@ -231,23 +232,22 @@ internal sealed class DesignProblem
 
     // Section modulus that the hardest case needs at each place, mm³.
     private static double[] ModulusNeeded(
-        PaddleSolid solid, BladePressure pressure, WoodInUse wood, Loads loads, double safetyFactor)
+        PaddleSolid solid, BladePressure pressure, WoodInUse wood, Loads loads, double reserve)
     {
         var needed = new double[solid.Count];
         Span<double> moments = stackalloc double[solid.Count];
         var buckling = StrengthCheck.ShaftBucklingN(solid, wood);
 
-        foreach (var loadCase in LoadCases.AlongTheGrain)
+        foreach (var loadCase in loads.AlongTheGrain)
         {
-            BendingMoments.Fill(solid, pressure, loads, loadCase, buckling, moments);
-            var allowed = wood.BendingStrengthMPa / Allowances.SpineStress / safetyFactor;
-            if (loadCase == LoadCase.TouringStroke) allowed *= wood.FatigueFraction;
+            BendingMoments.Fill(solid, pressure, loadCase, buckling, moments);
+            var allowed = loadCase.StrengthShare * wood.BendingStrengthMPa / Allowances.SpineStress / (loadCase.LeastFactor * reserve);
             for (var i = 0; i < needed.Length; i++)
             {
                 if (moments[i] <= 0) continue;
 
                 // Moments and thrust stress are those of typical sizes: they change little, and the strength reserve makes it good.
-                var thrustStress = loadCase == LoadCase.PushOff ? loads.PushOffAxialN / solid.Area[i] : 0;
+                var thrustStress = loadCase.ThrustN / solid.Area[i];
                 needed[i] = Math.Max(needed[i], moments[i] / Math.Max(allowed - thrustStress, 0.05 * allowed));
             }
         }

@@ -42,11 +42,11 @@ internal sealed record SizeChoice(
             SizeRounding.Round(problem, v);
 
             var choice = Checked(form, PaddleSizes.FromVector(v), limits, grid, wood, loads);
-            var factor = choice.Strength.Governing.SafetyFactor;
-            var strong = !solver.StrengthReached || factor >= aims.MinimumSafetyFactor;
+            var margin = choice.Strength.Governing.Margin;
+            var strong = !solver.StrengthReached || margin >= 1;
             var tighter = solver.MissedGroup < 0 ? Tighten(tightened, aims, choice, form, wood) : tightened;
             if ((strong && tighter == tightened) || pass == Passes) return choice;
-            if (!strong) reserve *= 1.002 * aims.MinimumSafetyFactor / factor;
+            if (!strong) reserve *= 1.002 / margin;
             tightened = tighter;
             around = choice.Sizes;
         }

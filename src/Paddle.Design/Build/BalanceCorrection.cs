@@ -75,7 +75,7 @@ public sealed record BalanceCorrection(
         var balanceAfter = (first - plan.DepthMm.Select((depth, z) => depth * firstPerMm[z]).Sum()) / massAfter;
         var corrected = new Corrected(
             massAfter, balanceAfter, FinishedForecast.Chance(balanceAfter, uncertainty, aim, tolerance),
-            plan.Strength.Governing.SafetyFactor, plan.Strength.Governing.Case, plan.BenchFlexMm);
+            plan.Strength.Governing, plan.BenchFlexMm);
 
         var offset = balanceAfter - aim;
         var achievable = Math.Abs(offset) <= tolerance + 1e-6 && !(massAfter > aims.MaximumMassG + 0.5);

@@ -60,12 +60,12 @@ internal static class DesignChecks
         foreach (var result in strength.Cases)
         {
             checks.Add(AtLeast(
-                "strength." + LoadCases.Id(result.Case), result.SafetyFactor, aims.MinimumSafetyFactor, "", CheckStatus.Fail,
-                LoadCases.Source(result.Case), "Strong enough.", "Weaker than the safety factor asked for."));
+                "strength." + result.Case.Id, result.SafetyFactor, result.Case.LeastFactor, "", CheckStatus.Fail,
+                result.Case.Source, "Strong enough.", "Weaker than the safety factor asked for."));
         }
 
         checks.Add(AtLeast(
-            "strength.shaft-buckling", strength.BucklingLoadN / loads.PushOffAxialN, 3, "", CheckStatus.Warn,
+            "strength.shaft-buckling", strength.BucklingLoadN / loads.Cases.Max(loadCase => loadCase.ThrustN), 3, "", CheckStatus.Warn,
             "Euler column between the hands; factor of 3 is the service's own", "The shaft is far from buckling.",
             "Pushing off could buckle the shaft."));
 

@@ -2,7 +2,6 @@ namespace Paddle.Design.Strength;
 
 /// <summary>How one load case comes out.</summary>
 /// <param name="Case">The case.</param>
-/// <param name="ForceN">Its force, N.</param>
 /// <param name="MaxStressMPa">Stress where the safety factor is least, MPa; elementary beam or plate-strip theory.</param>
 /// <param name="AtMm">Where that is, mm from the top of the grip.</param>
 /// <param name="StrengthMPa">
@@ -11,10 +10,13 @@ namespace Paddle.Design.Strength;
 /// </param>
 /// <param name="MeanStrengthMPa">The same from the mean strength, MPa.</param>
 public sealed record CaseResult(
-    LoadCase Case, double ForceN, double MaxStressMPa, double AtMm, double StrengthMPa, double MeanStrengthMPa)
+    LoadCase Case, double MaxStressMPa, double AtMm, double StrengthMPa, double MeanStrengthMPa)
 {
     /// <summary>Strength over stress.</summary>
     public double SafetyFactor => StrengthMPa / MaxStressMPa;
+
+    /// <summary>Safety factor over the least factor asked of the case: 1 or more when it holds.</summary>
+    public double Margin => SafetyFactor / Case.LeastFactor;
 
     /// <summary>Mean strength over stress.</summary>
     public double SafetyFactorOnMean => MeanStrengthMPa / MaxStressMPa;

@@ -8,8 +8,8 @@ namespace Paddle.Design.Strength;
 /// <param name="BucklingLoadN">Thrust at which the shaft would buckle between the hands, N.</param>
 public sealed record StrengthCheck(IReadOnlyList<CaseResult> Cases, double BucklingLoadN)
 {
-    /// <summary>The case with the least safety factor.</summary>
-    public CaseResult Governing => Cases.MinBy(result => result.SafetyFactor)!;
+    /// <summary>The case nearest to its least factor, or furthest below it.</summary>
+    public CaseResult Governing => Cases.MinBy(result => result.Margin)!;
 
     /// <summary>Checks a solid.</summary>
     /// <param name="solid">The solid at the places to look at.</param>
@@ -21,25 +21,28 @@ public sealed record StrengthCheck(IReadOnlyList<CaseResult> Cases, double Buckl
         var count = solid.Count;
         Span<double> moments = stackalloc double[count];
         var buckling = ShaftBucklingN(solid, wood);
-        var cases = new CaseResult[LoadCases.AlongTheGrain.Count + 1];
-        for (var k = 0; k < LoadCases.AlongTheGrain.Count; k++)
+        var cases = new CaseResult[loads.Cases.Count];
+        for (var k = 0; k < cases.Length; k++)
         {
-            var loadCase = LoadCases.AlongTheGrain[k];
-            BendingMoments.Fill(solid, pressure, loads, loadCase, buckling, moments);
-            var thrust = loadCase == LoadCase.PushOff ? loads.PushOffAxialN : 0;
+            var loadCase = loads.Cases[k];
+            if (!loadCase.BendsAlongTheGrain)
+            {
+                cases[k] = AcrossTheGrain(solid, pressure, loadCase, wood);
+                continue;
+            }
+
+            BendingMoments.Fill(solid, pressure, loadCase, buckling, moments);
             double worst = 0, at = 0;
             for (var i = 0; i < count; i++)
             {
-                var stress = StressMPa(solid, i, moments[i], thrust);
+                var stress = StressMPa(solid, i, moments[i], loadCase.ThrustN);
                 if (stress > worst) (worst, at) = (stress, solid.X[i]);
             }
 
-            var share = (loadCase == LoadCase.TouringStroke ? wood.FatigueFraction : 1) / Allowances.SpineStress;
-            cases[k] = new(
-                loadCase, ForceN(loads, loadCase), worst, at, share * wood.BendingStrengthMPa, share * wood.MeanBendingStrengthMPa);
+            var share = loadCase.StrengthShare / Allowances.SpineStress;
+            cases[k] = new(loadCase, worst, at, share * wood.BendingStrengthMPa, share * wood.MeanBendingStrengthMPa);
         }
 
-        cases[^1] = EdgePress(solid, pressure, loads, wood);
         return new(cases, buckling);
     }
 
@@ -64,24 +67,16 @@ public sealed record StrengthCheck(IReadOnlyList<CaseResult> Cases, double Buckl
 
     // Theory L15: a strip across the blade is a cantilever from the spine, σ = 6m/t² with m = p·w²/2 and t = 2c. No place nearer the
     // edge is worse while the section stays convex: h(u) ≥ c(1 − u), and the moment falls as (1 − u)².
-    private static CaseResult EdgePress(PaddleSolid solid, BladePressure pressure, Loads loads, WoodInUse wood)
+    private static CaseResult AcrossTheGrain(PaddleSolid solid, BladePressure pressure, LoadCase loadCase, WoodInUse wood)
     {
         double worst = 0, at = 0;
         for (var i = solid.Grid.FirstBladePlace; i < solid.Count; i++)
         {
             double slenderness = solid.HalfWidth[i] / solid.HalfThickness[i];
-            var stress = 0.75 * pressure.StrokePressureMPa(solid.X[i], loads.EdgePressN, StrokePivots.HardMm) * slenderness * slenderness;
+            var stress = 0.75 * pressure.StrokePressureMPa(solid.X[i], loadCase.ForceN, loadCase.PivotMm) * slenderness * slenderness;
             if (stress > worst) (worst, at) = (stress, solid.X[i]);
         }
 
-        return new(LoadCase.EdgePress, loads.EdgePressN, worst, at, wood.CrossGrainStrengthMPa, wood.MeanCrossGrainStrengthMPa);
+        return new(loadCase, worst, at, wood.CrossGrainStrengthMPa, wood.MeanCrossGrainStrengthMPa);
     }
-
-    private static double ForceN(Loads loads, LoadCase loadCase) => loadCase switch
-    {
-        LoadCase.TouringStroke => loads.TouringStrokeN,
-        LoadCase.HardStroke => loads.HardStrokeN,
-        LoadCase.Brace => loads.BraceN,
-        _ => loads.PushOffAxialN,
-    };
 }

@@ -29,21 +29,19 @@ public sealed record StrengthCurves(
     public static StrengthCurves Of(PaddleSolid solid, StrengthCheck check, Loads loads, WoodInUse wood)
     {
         var pressure = BladePressure.On(solid);
-        var cases = LoadCases.AlongTheGrain.Select(loadCase => Curve(solid, pressure, check, loads, loadCase)).ToArray();
+        var cases = loads.AlongTheGrain.Select(loadCase => Curve(solid, pressure, check, loadCase)).ToArray();
         return new(solid.X, cases, Deflections(solid, pressure.CentreOfPressureMm(StrokePivots.TouringMm), wood));
     }
 
-    private static StrengthCurve Curve(
-        PaddleSolid solid, BladePressure pressure, StrengthCheck check, Loads loads, LoadCase loadCase)
+    private static StrengthCurve Curve(PaddleSolid solid, BladePressure pressure, StrengthCheck check, LoadCase loadCase)
     {
         var moments = new double[solid.Count];
-        BendingMoments.Fill(solid, pressure, loads, loadCase, check.BucklingLoadN, moments);
-        var thrust = loadCase == LoadCase.PushOff ? loads.PushOffAxialN : 0;
+        BendingMoments.Fill(solid, pressure, loadCase, check.BucklingLoadN, moments);
         var stresses = new double[solid.Count];
-        for (var i = 0; i < solid.Count; i++) stresses[i] = StrengthCheck.StressMPa(solid, i, moments[i], thrust);
+        for (var i = 0; i < solid.Count; i++) stresses[i] = StrengthCheck.StressMPa(solid, i, moments[i], loadCase.ThrustN);
 
         for (var i = 0; i < moments.Length; i++) moments[i] /= 1000;
-        return new(loadCase, moments, stresses, check.Cases.First(result => result.Case == loadCase).StrengthMPa);
+        return new(loadCase, moments, stresses, check.Cases.First(result => result.Case.Id == loadCase.Id).StrengthMPa);
     }
 
     private static double[] Deflections(PaddleSolid solid, double centreOfPressureMm, WoodInUse wood)

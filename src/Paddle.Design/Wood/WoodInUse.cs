@@ -41,9 +41,6 @@ public sealed record WoodInUse
     /// <summary>Tension strength across the grain that 19 sticks in 20 exceed, MPa.</summary>
     public required double CrossGrainStrengthMPa { get; init; }
 
-    /// <summary>Share of static strength a load repeated for the paddle's life may use.</summary>
-    public required double FatigueFraction { get; init; }
-
     /// <summary>Where each value came from, one line a value.</summary>
     public required IReadOnlyList<string> Sources { get; init; }
 
@@ -103,7 +100,6 @@ public sealed record WoodInUse
             CompressionStrengthMPa = Scatter.FifthPercentile(compression, Scatter.CompressionVariation),
             MeanCrossGrainStrengthMPa = across,
             CrossGrainStrengthMPa = Scatter.FifthPercentile(across, Scatter.TensionPerpendicularVariation),
-            FatigueFraction = LoadDuration.OneWayBendingFatigueFraction,
             Sources = WoodInUseSources.For(species, measuredDensityKgM3.HasValue, measuredModulusMPa.HasValue),
         };
     }

@@ -30,7 +30,7 @@ internal static class StrengthView
         string N(double value, string format) => value.ToString(format, CultureInfo.InvariantCulture);
         TitleBlock.Heading(
             sketch, context.Label,
-            $"{KeyFigures.BladeName(report)} paddle in {KeyFigures.WoodName(report).ToLowerInvariant()}: least safety factor {N(governing.SafetyFactor, "0.00")}, {CaseName(governing.Case)}, "
+            $"{KeyFigures.BladeName(report)} paddle in {KeyFigures.WoodName(report).ToLowerInvariant()}: least safety factor {N(governing.SafetyFactor, "0.00")}, {governing.Case.Name}, "
             + $"{DrawnLength.Text(governing.AtMm, units)} from the top",
             12, 6, Width - 24, small: true);
         DrawLegend(sketch, report, curves, 41);
@@ -51,7 +51,7 @@ internal static class StrengthView
             "flex", null, null, top + 2 * (PanelMm + 16), X);
         var foot = top + 3 * (PanelMm + 16) - 8;
         foot = DrawPaddle(sketch, report, units, foot, X);
-        var edge = report.Strength.Cases.First(c => c.Case == LoadCase.EdgePress);
+        var edge = report.Strength.Cases.First(c => !c.Case.BendsAlongTheGrain);
         sketch.Text(
             $"Across the grain, edge press: {N(edge.MaxStressMPa, "0.00")} of {N(edge.StrengthMPa, "0.00")} MPa, factor {N(edge.SafetyFactor, "0.00")}. Bench flex {DrawnLength.Text(report.Flex.BenchFlexMm, units)}, "
             + $"first frequency {N(report.Flex.FirstFrequencyHz, "0.0")} Hz.",
@@ -59,7 +59,7 @@ internal static class StrengthView
         return sketch.Finish(
             "strength",
             $"{context.Label}: strength and flex",
-            $"Bending moment, strength used and bench flex along the paddle. Least safety factor {N(governing.SafetyFactor, "0.00")} in the case {CaseName(governing.Case)}.",
+            $"Bending moment, strength used and bench flex along the paddle. Least safety factor {N(governing.SafetyFactor, "0.00")} in the case {governing.Case.Name}.",
             Width,
             foot + 12);
     }
@@ -68,12 +68,12 @@ internal static class StrengthView
     {
         for (var i = 0; i < curves.Cases.Count; i++)
         {
-            var result = report.Strength.Cases.First(c => c.Case == curves.Cases[i].Case);
+            var result = report.Strength.Cases.First(c => c.Case.Id == curves.Cases[i].Case.Id);
             var x = Left + i * 64;
             sketch.Line(x, y, x + 12, y, LineKind.Visible, Layer.Marks, $"case{i}");
-            sketch.Text(CaseName(result.Case), x + 14, y + 1.2, Lettering.Small);
+            sketch.Text(result.Case.Name, x + 14, y + 1.2, Lettering.Small);
             sketch.Text(
-                FormattableString.Invariant($"{result.ForceN:0} N, factor {result.SafetyFactor:0.00}"), x + 14, y + 5.8, Lettering.Small);
+                FormattableString.Invariant($"{result.Case.ForceN:0} N, factor {result.SafetyFactor:0.00}"), x + 14, y + 5.8, Lettering.Small);
         }
     }
 
@@ -126,5 +126,4 @@ internal static class StrengthView
         return y + 2 * half + 8;
     }
 
-    private static string CaseName(LoadCase loadCase) => LoadCases.Id(loadCase).Replace('-', ' ');
 }

@@ -1,7 +1,6 @@
 using Paddle.Design.Balance;
 using Paddle.Design.Outline;
 using Paddle.Design.Solid;
-using Paddle.Design.Strength;
 using Paddle.Design.Tests.Solid;
 
 namespace Paddle.Design.Tests.Balance;
@@ -21,7 +20,7 @@ public class DesignProblemTests
     {
         var form = TestPaddles.Form(TestPaddles.Blade(family), bend: bend, style: style);
         var aims = new Aims(BalanceAim.LowerHand, 12, 1.5, 5, 20, null);
-        var problem = DesignProblem.State(form, Free, TestPaddles.Ash, Loads.ForBodyMass(75), aims);
+        var problem = DesignProblem.State(form, Free, TestPaddles.Ash, TestPaddles.Loads(), aims);
         var random = new Random(41);
         for (var trial = 0; trial < 40; trial++)
         {
@@ -59,7 +58,7 @@ public class DesignProblemTests
         var form = TestPaddles.Form(TestPaddles.Blade(family));
         var aims = new Aims(BalanceAim.LowerHand, 12, 1.5, null, null, null);
         var around = TestPaddles.UsualSizes;
-        var problem = DesignProblem.State(form, Free, TestPaddles.Ash, Loads.ForBodyMass(75), aims, around: around);
+        var problem = DesignProblem.State(form, Free, TestPaddles.Ash, TestPaddles.Loads(), aims, around: around);
         var random = new Random(43);
         for (var trial = 0; trial < 50; trial++)
         {
@@ -79,7 +78,7 @@ public class DesignProblemTests
         var pinned = new double?[PaddleSizes.Count];
         pinned[5] = 16; // middle
         var problem = DesignProblem.State(
-            TestPaddles.Form(TestPaddles.Blade("ottertail")), pinned, TestPaddles.Ash, Loads.ForBodyMass(75),
+            TestPaddles.Form(TestPaddles.Blade("ottertail")), pinned, TestPaddles.Ash, TestPaddles.Loads(),
             new(BalanceAim.LowerHand, 12, 1.5, null, null, null));
         Assert.Equal((16, 16), (problem.Low[5], problem.High[5]));
         Assert.True(problem.Low[4] >= 16 && problem.High[6] <= 16 && problem.High[7] <= 16);

@@ -2,7 +2,6 @@ using FsCheck.Xunit;
 using Paddle.Design.Balance;
 using Paddle.Design.Outline;
 using Paddle.Design.Solid;
-using Paddle.Design.Strength;
 using Paddle.Design.Tests.Solid;
 using Paddle.Design.Wood;
 
@@ -121,7 +120,7 @@ public class SizeSolverTests
 
         var problem = DesignProblem.State(
             form, pinned, WoodInUse.Resolve(species, Of(8, 18, wood, 10), Of(0, 0.06, wood, 6), null, null),
-            Loads.ForBodyMass(Of(40, 120, mass, 80)), aims);
+            TestPaddles.Loads(Of(40, 120, mass, 80)), aims);
         var v = (double[])problem.Start.Clone();
         var solver = SizeSolver.SolveFromSeveralStarts(problem, v);
         Assert.InRange(solver.Evaluations, 1, MostEvaluations);
@@ -165,7 +164,7 @@ public class SizeSolverTests
         var pinned = new double?[N];
         if (pinnedSize >= 0) pinned[pinnedSize] = pinnedTo;
         return DesignProblem.State(
-            TestPaddles.Form(TestPaddles.Blade(family)), pinned, TestPaddles.Wood(species), Loads.ForBodyMass(bodyMass),
+            TestPaddles.Form(TestPaddles.Blade(family)), pinned, TestPaddles.Wood(species), TestPaddles.Loads(bodyMass),
             new(BalanceAim.LowerHand, 12, factor, leastFlex, mostFlex, null));
     }
 

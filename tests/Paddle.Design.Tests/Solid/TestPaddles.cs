@@ -1,5 +1,6 @@
 using Paddle.Design.Outline;
 using Paddle.Design.Solid;
+using Paddle.Design.Strength;
 using Paddle.Design.Wood;
 
 namespace Paddle.Design.Tests.Solid;
@@ -14,6 +15,10 @@ internal static class TestPaddles
 
     internal static WoodInUse Wood(string id, double moisturePercent = 12, double slopeOfGrain = 0.04) =>
         WoodInUse.Resolve(WoodCatalogue.Find(id)!, moisturePercent, slopeOfGrain, null, null);
+
+    /// <summary>The load cases of a body mass at the least factor that the older checks were written for.</summary>
+    internal static Loads Loads(double bodyMassKg = 75, double leastFactor = 1.5, ForcesAsked? asked = null) =>
+        Design.Strength.Loads.ForBodyMass(bodyMassKg, leastFactor, asked);
 
     internal static BladeShape Blade(
         string family, double? length = null, double? width = null, double? widestAt = null, double? fullness = null)

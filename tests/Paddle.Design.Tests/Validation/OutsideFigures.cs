@@ -178,7 +178,7 @@ internal static class OutsideFigures
         return PaddleDesigner.Design(touring with
         {
             Wood = WoodInUse.Resolve(WoodCatalogue.Find(species)!, 12, 0, null, null),
-            Loads = new Loads(75, 1, 1, forceN / Allowances.SpineStress, 1, 1, forceN),
+            Loads = Loads.ForBodyMass(75, 1.5, new(1, 1, forceN / Allowances.SpineStress, 1, 1, forceN)),
         }).Mass.TotalG;
     }
 }

@@ -1,8 +1,8 @@
 using Paddle.Design.Balance;
 using Paddle.Design.Outline;
 using Paddle.Design.Solid;
-using Paddle.Design.Strength;
 using Paddle.Design.Wood;
+using Paddle.Design.Tests.Solid;
 
 namespace Paddle.Design.Tests.Validation;
 
@@ -19,7 +19,7 @@ internal static class SampleDesigns
             new PaddleForm(places, grip, blade, bendDegrees),
             new PinnedSizes(),
             WoodInUse.Resolve(WoodCatalogue.Find(species)!, 12, 0.04, null, null),
-            Loads.ForBodyMass(75) with { HardStrokeN = hardStrokeN, EdgePressN = hardStrokeN },
+            TestPaddles.Loads(asked: new(HardStrokeN: hardStrokeN)),
             new Aims(BalanceAim.LowerHand, 12, 1.5, null, null, null));
     }
 }

@@ -126,19 +126,22 @@ public static class DesignDefaults
     {
         var loads = given ?? new();
         var bodyMassKg = loads.BodyMassKg ?? Paddle.Design.Strength.Loads.UnknownBodyMassKg;
-        var usual = Paddle.Design.Strength.Loads.ForBodyMass(bodyMassKg);
-        var hard = loads.HardStrokeN ?? Tenth(usual.HardStrokeN);
+        var usual = Paddle.Design.Strength.Loads.ForBodyMass(bodyMassKg, MinimumSafetyFactor, Forces(loads));
         return new()
         {
             BodyMassKg = bodyMassKg,
-            TouringStrokeN = loads.TouringStrokeN ?? Tenth(usual.TouringStrokeN),
-            HardStrokeN = hard,
-            BraceN = loads.BraceN ?? Tenth(usual.BraceN),
-            PushOffAxialN = loads.PushOffAxialN ?? Tenth(usual.PushOffAxialN),
-            PushOffSideN = loads.PushOffSideN ?? Tenth(usual.PushOffSideN),
-            EdgePressN = loads.EdgePressN ?? hard,
+            TouringStrokeN = Tenth(usual.Case("touring-stroke").ForceN),
+            HardStrokeN = Tenth(usual.Case("hard-stroke").ForceN),
+            BraceN = Tenth(usual.Case("brace").ForceN),
+            PushOffAxialN = Tenth(usual.Case("push-off").ForceN),
+            PushOffSideN = Tenth(usual.Case("push-off").SideForceN),
+            EdgePressN = Tenth(usual.Case("edge-press").ForceN),
         };
     }
+
+    /// <summary>The forces that a request states.</summary>
+    internal static Paddle.Design.Strength.ForcesAsked Forces(LoadsRequest loads) => new(
+        loads.TouringStrokeN, loads.HardStrokeN, loads.BraceN, loads.PushOffAxialN, loads.PushOffSideN, loads.EdgePressN);
 
     // The echo shows forces to 0.1 N; the design is that of the forces shown, so that giving the echo back changes nothing.
     private static double Tenth(double forceN) => Math.Round(forceN, 1);

@@ -21,7 +21,7 @@ public static class DesignRequestReader
             new(lengths.Places, Grip(filled.Grip!), Blade(filled.Blade!), filled.Shaft!.BendDegrees!.Value),
             Pinned(filled),
             Wood(filled.Wood!),
-            Loads(filled.Loads!),
+            Loads(filled),
             Aims(filled.Aims!)));
     }
 
@@ -71,14 +71,8 @@ public static class DesignRequestReader
         wood.MeasuredDensityKgM3,
         wood.MeasuredModulusMPa);
 
-    private static Loads Loads(LoadsRequest loads) => new(
-        loads.BodyMassKg!.Value,
-        loads.TouringStrokeN!.Value,
-        loads.HardStrokeN!.Value,
-        loads.BraceN!.Value,
-        loads.PushOffAxialN!.Value,
-        loads.PushOffSideN!.Value,
-        loads.EdgePressN!.Value);
+    private static Loads Loads(DesignRequest filled) => Paddle.Design.Strength.Loads.ForBodyMass(
+        filled.Loads!.BodyMassKg!.Value, filled.Aims!.MinimumSafetyFactor!.Value, DesignDefaults.Forces(filled.Loads));
 
     private static Aims Aims(AimsRequest aims) => new(
         Names.BalanceAims.Find(aims.BalanceAt!)!.Value,

@@ -84,7 +84,6 @@ public sealed record DesignSizes(
 /// <param name="MeanBendingStrengthMPa">Mean bending strength, MPa.</param>
 /// <param name="CompressionStrengthMPa">5th-percentile compression strength along the grain, MPa.</param>
 /// <param name="CrossGrainStrengthMPa">5th-percentile tension strength across the grain, MPa.</param>
-/// <param name="FatigueFraction">Share of static strength that a repeated load may use.</param>
 /// <param name="Sources">Where each value comes from.</param>
 public sealed record DesignWood(
     string Species,
@@ -98,7 +97,6 @@ public sealed record DesignWood(
     [property: JsonConverter(typeof(ThreeDigits))] double MeanBendingStrengthMPa,
     [property: JsonConverter(typeof(ThreeDigits))] double CompressionStrengthMPa,
     [property: JsonConverter(typeof(ThreeDigits))] double CrossGrainStrengthMPa,
-    [property: JsonConverter(typeof(Thousandths))] double FatigueFraction,
     IReadOnlyList<string> Sources);
 
 /// <summary>Mass, balance point and swing.</summary>

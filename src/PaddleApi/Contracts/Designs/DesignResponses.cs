@@ -83,7 +83,6 @@ public static class DesignResponses
             wood.MeanBendingStrengthMPa,
             wood.CompressionStrengthMPa,
             wood.CrossGrainStrengthMPa,
-            wood.FatigueFraction,
             wood.Sources);
     }
 
@@ -126,15 +125,15 @@ public static class DesignResponses
         var governing = strength.Governing;
         return new(
             Map(strength.Cases, result => new DesignLoadCase(
-                LoadCases.Id(result.Case),
-                result.ForceN,
+                result.Case.Id,
+                result.Case.ForceN,
                 result.MaxStressMPa,
                 result.AtMm,
                 result.StrengthMPa,
                 result.SafetyFactor,
                 result.SafetyFactorOnMean,
-                LoadCases.Source(result.Case))),
-            LoadCases.Id(governing.Case),
+                result.Case.Source)),
+            governing.Case.Id,
             governing.SafetyFactor,
             strength.BucklingLoadN);
     }

@@ -42,7 +42,7 @@ public static class TrialDesign
             new PaddleForm(places, grip, blade, BendDegrees: 0),
             new PinnedSizes(),
             WoodInUse.Resolve(WoodCatalogue.Find("white-ash")!, moisturePercent: 12, slopeOfGrain: 0.04, null, null),
-            Loads.ForBodyMass(75),
+            Loads.ForBodyMass(75, leastFactor: 1.5),
             new Aims(BalanceAim.LowerHand, BalanceToleranceMm: 12, MinimumSafetyFactor: 1.5, null, null, null));
     }
 }
