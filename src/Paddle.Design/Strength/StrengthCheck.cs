@@ -11,6 +11,9 @@ public sealed record StrengthCheck(IReadOnlyList<CaseResult> Cases, double Buckl
     /// <summary>The case nearest to its least factor, or furthest below it.</summary>
     public CaseResult Governing => Cases.MinBy(result => result.Margin)!;
 
+    /// <summary>Least margin of the cases that the sizes are chosen for.</summary>
+    internal double AlongTheGrainMargin => Cases.Where(result => result.Case.BendsAlongTheGrain).Min(result => result.Margin);
+
     /// <summary>Checks a solid.</summary>
     /// <param name="solid">The solid at the places to look at.</param>
     /// <param name="pressure">Water pressure on its blade.</param>
@@ -32,21 +35,43 @@ public sealed record StrengthCheck(IReadOnlyList<CaseResult> Cases, double Buckl
             }
 
             BendingMoments.Fill(solid, pressure, loadCase, buckling, moments);
-            double worst = 0, at = 0;
-            for (var i = 0; i < count; i++)
-            {
-                var stress = StressMPa(solid, i, moments[i], loadCase.ThrustN);
-                if (stress > worst) (worst, at) = (stress, solid.X[i]);
-            }
-
-            var share = loadCase.StrengthShare / Allowances.SpineStress;
-            cases[k] = new(loadCase, worst, at, share * wood.BendingStrengthMPa, share * wood.MeanBendingStrengthMPa);
+            cases[k] = AlongTheGrain(solid, loadCase, moments, wood);
         }
 
         return new(cases, buckling);
     }
 
-    /// <summary>Stress (MPa) at a place: bending across the faces and, in a push-off, the thrust. Theory L14.</summary>
+    private static CaseResult AlongTheGrain(PaddleSolid solid, LoadCase loadCase, ReadOnlySpan<double> moments, WoodInUse wood)
+    {
+        double mostUsed = 0, mostStress = 0;
+        int weakest = 0, fullest = 0;
+        for (var i = 0; i < solid.Count; i++)
+        {
+            var stress = StressMPa(solid, i, moments[i], loadCase.ThrustN);
+            var used = stress / StrengthShare(solid, i, loadCase, wood);
+            if (used > mostUsed) (mostUsed, weakest) = (used, i);
+            if (stress > mostStress) (mostStress, fullest) = (stress, i);
+        }
+
+        var share = StrengthShare(solid, weakest, loadCase, wood);
+        return new(
+            loadCase,
+            StressMPa(solid, weakest, moments[weakest], loadCase.ThrustN),
+            solid.X[weakest],
+            share * wood.BendingStrengthMPa,
+            share * wood.MeanBendingStrengthMPa,
+            mostStress,
+            solid.X[fullest]);
+    }
+
+    /// <summary>Share of the wood's bending strength that a case may use at a place: its duration and number, and the grain cut there.</summary>
+    internal static double StrengthShare(PaddleSolid solid, int place, LoadCase loadCase, WoodInUse wood) =>
+        loadCase.StrengthShare * TaperedGrain.Share(wood.SlopeOfGrain, solid.FaceSlope[place]);
+
+    /// <summary>
+    /// Stress (MPa) on the face at a place: bending, with what beam theory misses where the spine tapers, and in a push-off the thrust.
+    /// Theory L14.
+    /// </summary>
     internal static double StressMPa(PaddleSolid solid, int place, double momentNmm, double thrustN)
     {
         // Both ends close to nothing; so does the moment there, faster.
@@ -54,7 +79,8 @@ public sealed record StrengthCheck(IReadOnlyList<CaseResult> Cases, double Buckl
 
         // A thrust spreads over the section within about one thickness of where it enters (Saint-Venant).
         var spread = solid.X[place] <= solid.Form.Places.OverallMm - solid.Sizes.TipThicknessMm;
-        return momentNmm * solid.HalfThickness[place] / solid.FlatSecondMoment[place] + (spread ? thrustN / solid.Area[place] : 0);
+        return TaperAllowance.Factor(solid.Grid.Patterns[place], solid.FaceSlope[place]) * momentNmm * solid.HalfThickness[place] / solid.FlatSecondMoment[place]
+            + (spread ? thrustN / solid.Area[place] : 0);
     }
 
     /// <summary>Thrust (N) at which the shaft would buckle between the hands. Theory L11.</summary>
@@ -77,6 +103,6 @@ public sealed record StrengthCheck(IReadOnlyList<CaseResult> Cases, double Buckl
             if (stress > worst) (worst, at) = (stress, solid.X[i]);
         }
 
-        return new(loadCase, worst, at, wood.CrossGrainStrengthMPa, wood.MeanCrossGrainStrengthMPa);
+        return new(loadCase, worst, at, wood.CrossGrainStrengthMPa, wood.MeanCrossGrainStrengthMPa, worst, at);
     }
 }

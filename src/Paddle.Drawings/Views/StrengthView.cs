@@ -37,13 +37,12 @@ internal static class StrengthView
 
         var overall = report.Specification.Form.Places.OverallMm;
         double X(double x) => Left + (Right - Left) * x / overall;
-        var aim = 100 / report.Specification.Aims.MinimumSafetyFactor;
         var top = 58.0;
         Panel(sketch, "Bending moment, N·m", curves.XsMm, [.. curves.Cases.Select(c => c.MomentsNm)], "case", null, null, top, X);
         Panel(
-            sketch, "Strength used along the grain, % of what 19 sticks in 20 bear", curves.XsMm,
-            [.. curves.Cases.Select(c => c.StressesMPa.Select(s => 100 * s / c.StrengthMPa).ToArray())],
-            "case", aim, $"asked: factor {N(report.Specification.Aims.MinimumSafetyFactor, "0.##")}", top + PanelMm + 16, X);
+            sketch, "Strength used along the grain, % of what 19 sticks in 20 bear over the factor asked", curves.XsMm,
+            [.. curves.Cases.Select(c => c.StressesMPa.Zip(c.StrengthsMPa, (s, strength) => 100 * s * c.Case.LeastFactor / strength).ToArray())],
+            "case", 100, "all that is allowed", top + PanelMm + 16, X);
         var inches = units == DrawingUnits.Inch;
         Panel(
             sketch, $"Bench flex under {Loads.BenchN:0} N at the centre of pressure, hands as supports, {(inches ? "in" : "mm")}", curves.XsMm,
@@ -53,7 +52,7 @@ internal static class StrengthView
         foot = DrawPaddle(sketch, report, units, foot, X);
         var edge = report.Strength.Cases.First(c => !c.Case.BendsAlongTheGrain);
         sketch.Text(
-            $"Across the grain, edge press: {N(edge.MaxStressMPa, "0.00")} of {N(edge.StrengthMPa, "0.00")} MPa, factor {N(edge.SafetyFactor, "0.00")}. Bench flex {DrawnLength.Text(report.Flex.BenchFlexMm, units)}, "
+            $"Across the grain, edge press: {N(edge.StressMPa, "0.00")} of {N(edge.StrengthMPa, "0.00")} MPa, factor {N(edge.SafetyFactor, "0.00")}. Bench flex {DrawnLength.Text(report.Flex.BenchFlexMm, units)}, "
             + $"first frequency {N(report.Flex.FirstFrequencyHz, "0.0")} Hz.",
             Left, foot + 6, Lettering.Small);
         return sketch.Finish(
@@ -73,7 +72,7 @@ internal static class StrengthView
             sketch.Line(x, y, x + 12, y, LineKind.Visible, Layer.Marks, $"case{i}");
             sketch.Text(result.Case.Name, x + 14, y + 1.2, Lettering.Small);
             sketch.Text(
-                FormattableString.Invariant($"{result.Case.ForceN:0} N, factor {result.SafetyFactor:0.00}"), x + 14, y + 5.8, Lettering.Small);
+                FormattableString.Invariant($"{result.Case.ForceN:0} N, factor {result.SafetyFactor:0.00} of {result.Case.LeastFactor:0.00}"), x + 14, y + 5.8, Lettering.Small);
         }
     }
 
