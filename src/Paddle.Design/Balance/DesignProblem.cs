@@ -432,20 +432,26 @@ internal sealed class DesignProblem
 
         if (fixedSizes[8] is null) Low[8] = Math.Clamp(SizeLimits.LeastGripCoreMm + asked.Form.Grip.HollowedFaces * asked.Form.Grip.HollowDepthMm, Low[8], High[8]);
 
-        // A pinned thickness bounds those further down the blade from above and those further up from below.
-        ReadOnlySpan<int> thinning = [1, 4, 5, 6, 7];
-        for (var a = 0; a < thinning.Length; a++)
+        // A pinned size bounds those that must be smaller from above and those that must be larger from below: down the blade, and from
+        // the lower hand to the grip.
+        BoundByPins(fixedSizes, [1, 4, 5, 6, 7]);
+        BoundByPins(fixedSizes, [0, 2]);
+        BoundByPins(fixedSizes, [1, 3]);
+        for (var k = 0; k < N; k++) Start[k] = Math.Clamp(Typical[k], Low[k], High[k]);
+    }
+
+    private void BoundByPins(double?[] fixedSizes, ReadOnlySpan<int> falling)
+    {
+        for (var a = 0; a < falling.Length; a++)
         {
-            if (fixedSizes[thinning[a]] is not { } size) continue;
-            for (var b = 0; b < thinning.Length; b++)
+            if (fixedSizes[falling[a]] is not { } size) continue;
+            for (var b = 0; b < falling.Length; b++)
             {
-                var other = thinning[b];
+                var other = falling[b];
                 if (fixedSizes[other] is not null) continue;
                 if (b > a) (Low[other], High[other]) = (Math.Min(Low[other], size), Math.Min(High[other], size));
                 if (b < a) (Low[other], High[other]) = (Math.Max(Low[other], size), Math.Max(High[other], size));
             }
         }
-
-        for (var k = 0; k < N; k++) Start[k] = Math.Clamp(Typical[k], Low[k], High[k]);
     }
 }
