@@ -87,13 +87,14 @@ internal sealed class DesignProblem
     /// <param name="asked">What is asked.</param>
     /// <param name="strengthReserve">Factor on every safety factor, to make up for what the coarse grid does not see.</param>
     /// <param name="around">Sizes (mm) around which outline, moments and finish are taken; null for typical ones.</param>
-    internal static DesignProblem State(PaddleSpecification asked, double strengthReserve = 1, PaddleSizes? around = null)
+    /// <param name="leastSpineMm">Least thickness of the spine at mid-blade, mm, where it is more than the usual least.</param>
+    internal static DesignProblem State(PaddleSpecification asked, double strengthReserve = 1, PaddleSizes? around = null, double leastSpineMm = 0)
     {
         var sizes = around ?? TypicalSizes(asked);
         var solid = PaddleSolid.Shape(asked.Form, sizes, asked.Form.Outline(sizes), StationGrid.Coarse);
         var nodes = Nodes(asked, solid, strengthReserve * (1 + StationMargin));
         var problem = new DesignProblem(asked, nodes, FinishLoad.On(solid, asked.Finish));
-        problem.SetLimits(asked);
+        problem.SetLimits(asked, leastSpineMm);
         problem.LoosenUnreachableRows();
         return problem;
     }
@@ -420,7 +421,7 @@ internal sealed class DesignProblem
         }
     }
 
-    private void SetLimits(PaddleSpecification asked)
+    private void SetLimits(PaddleSpecification asked, double leastSpineMm)
     {
         var fixedSizes = asked.Fixed;
         var usual = SizeLimits.For(asked.Wood.IsSoftwood, asked.UsableThicknessMm, asked.LatticeMm);
@@ -430,22 +431,29 @@ internal sealed class DesignProblem
             if (fixedSizes[k] is { } size) (Low[k], High[k]) = (size, size);
         }
 
+        if (fixedSizes[5] is null) Low[5] = Math.Clamp(leastSpineMm, Low[5], High[5]);
         if (fixedSizes[8] is null) Low[8] = Math.Clamp(SizeLimits.LeastGripCoreMm + asked.Form.Grip.HollowedFaces * asked.Form.Grip.HollowDepthMm, Low[8], High[8]);
 
-        // A pinned thickness bounds those further down the blade from above and those further up from below.
-        ReadOnlySpan<int> thinning = [1, 4, 5, 6, 7];
-        for (var a = 0; a < thinning.Length; a++)
+        // A pinned size bounds those that must be smaller from above and those that must be larger from below: down the blade, and from
+        // the lower hand to the grip.
+        BoundByPins(fixedSizes, [1, 4, 5, 6, 7]);
+        BoundByPins(fixedSizes, [0, 2]);
+        BoundByPins(fixedSizes, [1, 3]);
+        for (var k = 0; k < N; k++) Start[k] = Math.Clamp(Typical[k], Low[k], High[k]);
+    }
+
+    private void BoundByPins(double?[] fixedSizes, ReadOnlySpan<int> falling)
+    {
+        for (var a = 0; a < falling.Length; a++)
         {
-            if (fixedSizes[thinning[a]] is not { } size) continue;
-            for (var b = 0; b < thinning.Length; b++)
+            if (fixedSizes[falling[a]] is not { } size) continue;
+            for (var b = 0; b < falling.Length; b++)
             {
-                var other = thinning[b];
+                var other = falling[b];
                 if (fixedSizes[other] is not null) continue;
                 if (b > a) (Low[other], High[other]) = (Math.Min(Low[other], size), Math.Min(High[other], size));
                 if (b < a) (Low[other], High[other]) = (Math.Max(Low[other], size), Math.Max(High[other], size));
             }
         }
-
-        for (var k = 0; k < N; k++) Start[k] = Math.Clamp(Typical[k], Low[k], High[k]);
     }
 }

@@ -57,14 +57,14 @@ internal static class DesignChecks
             "Euler column between the hands; factor of 3 is the service's own", "The shaft is far from buckling.",
             "Pushing off could buckle the shaft."));
 
-        const double WetPercent = 18;
-        if (wood.MoisturePercent >= WetPercent || WoodCatalogue.Find(wood.SpeciesId) is not { } species) return;
-        var wet = MoistureAdjustment.ModulusOfRuptureMPa(species, WetPercent)
+        const double DampPercent = 16; // equilibrium at 20 degrees C and 80 % humidity, theory W13
+        if (wood.MoisturePercent >= DampPercent || WoodCatalogue.Find(wood.SpeciesId) is not { } species) return;
+        var wet = MoistureAdjustment.ModulusOfRuptureMPa(species, DampPercent)
             / MoistureAdjustment.ModulusOfRuptureMPa(species, wood.MoisturePercent);
         checks.Add(AtLeast(
-            "strength.soaked", strength.Cases.First(result => result.Case.Id == "hard-stroke").SafetyFactor * wet, 1, "", CheckStatus.Warn,
-            "Wood Handbook eq. 5-3 at 18 % moisture", "A hard stroke holds when the wood has taken up water to 18 %.",
-            "Wet (18 %), a hard stroke would load it beyond its 5th-percentile strength: keep the finish sound."));
+            "strength.damp", strength.Cases.First(result => result.Case.Id == "hard-stroke").SafetyFactor * wet, 1, "", CheckStatus.Warn,
+            "Wood Handbook eq. 5-3 at 16 % moisture, the equilibrium at 20 degrees C and 80 % humidity (eq. 4-5)", "A hard stroke holds when the wood has been in damp air for weeks (16 %).",
+            "Damp (16 %), a hard stroke would load it beyond its 5th-percentile strength: keep the finish sound."));
     }
 
     private static void AddFlex(List<DesignCheck> checks, Aims aims, Flex flex)
