@@ -37,7 +37,7 @@ public sealed class DesignFileHttpTests(ApiFixture api)
         var resolved = DesignService.Read(Design.Code).Design!;
         file.Write(
             DesignService.Evaluate(resolved, Design.Code).Report,
-            DesignFileQuery.Default(resolved.Request, Design.Code) with { Units = Paddle.Drawings.Units.DrawingUnits.Inch },
+            DesignFileQuery.Default(resolved.Request, Design.Code) with { Units = Paddle.Design.Units.DrawingUnits.Inch },
             written);
         Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
         Assert.Equal(file.MediaType, answer.Content.Headers.ContentType!.MediaType);
