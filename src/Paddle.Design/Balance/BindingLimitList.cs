@@ -9,6 +9,7 @@ namespace Paddle.Design.Balance;
 internal static class BindingLimitList
 {
     private const int N = DesignProblem.N;
+    private const int Box = -1;
 
     // A limit further off than this does not hold the sizes; rounding leaves less than that.
     private const double BoxSteps = 4;
@@ -62,45 +63,43 @@ internal static class BindingLimitList
         var steepest = gradient.Max(Math.Abs);
         var hessian = new double[N * N];
         for (var k = 0; k < N; k++) hessian[k * N + k] = steepest / (100 * boxMm);
-        var rows = new List<double>();
-        var bounds = new List<double>();
-        var limits = new List<(string Id, string Unit, double PerUnit)?>();
-        void Add(ReadOnlySpan<double> row, double bound, (string, string, double)? limit)
-        {
-            rows.AddRange(row);
-            bounds.Add(Math.Max(bound, 0)); // what is missed is held where it is
-            limits.Add(limit);
-        }
-
+        var most = problem.RowCount + 4 * N;
+        Span<double> rows = stackalloc double[most * N], bounds = stackalloc double[most];
+        Span<int> stands = stackalloc int[most]; // for a row of the problem, else for one of the sizes' limits or the box
+        rows.Clear();
+        var count = 0;
         for (var r = 0; r < problem.RowCount; r++)
         {
-            var limit = problem.Limits[r];
-            Add(problem.RowGradients.AsSpan(r * N, N), problem.Rows[r], (limit.Id, limit.Unit, limit.RowPerUnit));
+            var gradientOfRow = problem.RowGradients.AsSpan(r * N, N);
+            var reach = 0.0;
+            foreach (var slope in gradientOfRow) reach += Math.Abs(slope);
+            if (problem.Rows[r] > boxMm * reach) continue;
+            gradientOfRow.CopyTo(rows[(count * N)..]);
+            bounds[count] = Math.Max(problem.Rows[r], 0); // what is missed is held where it is
+            stands[count++] = r;
         }
 
-        Span<double> one = stackalloc double[N];
         for (var k = 0; k < N; k++)
         {
-            var name = SizeLimits.Names[k];
-            var isFixed = asked.Fixed[k] is not null;
-            one.Clear();
-            one[k] = 1;
-            Add(one, v[k] - problem.Low[k], (isFixed ? name + ".pinned" : name + ".min", "mm", 1));
-            Add(one, boxMm, null);
-            one[k] = -1;
-            var byBoard = asked.UsableThicknessMm is { } usable && problem.High[k] == usable;
-            Add(one, problem.High[k] - v[k], (isFixed ? name + ".pinned" : byBoard ? "wood.boardThicknessMm" : name + ".max", "mm", 1));
-            Add(one, boxMm, null);
+            for (var side = 0; side < 2; side++)
+            {
+                var room = Math.Max(0, side == 0 ? v[k] - problem.Low[k] : problem.High[k] - v[k]);
+                rows[count * N + k] = side == 0 ? 1 : -1;
+                bounds[count] = Math.Min(room, boxMm);
+                stands[count++] = room < boxMm ? problem.RowCount + 2 * k + side : Box;
+            }
         }
 
         var program = new QuadraticProgram(N);
-        if (!program.Solve(hessian, gradient, rows.ToArray(), bounds.ToArray(), new double[N])) return [];
+        Span<double> step = stackalloc double[N];
+        if (!program.Solve(hessian, gradient, rows[..(count * N)], bounds[..count], step)) return [];
         var worths = new Dictionary<(string Id, string Unit), double>();
         for (var a = 0; a < program.Active.Length; a++)
         {
-            if (limits[program.Active[a]] is not { } limit) continue;
-            var key = (limit.Id, limit.Unit);
-            worths[key] = worths.GetValueOrDefault(key) + program.Multipliers[a] * limit.PerUnit * scale;
+            var stood = stands[program.Active[a]];
+            if (stood == Box) continue;
+            var (id, limitUnit, perUnit) = Named(problem, asked, stood);
+            worths[(id, limitUnit)] = worths.GetValueOrDefault((id, limitUnit)) + program.Multipliers[a] * perUnit * scale;
         }
 
         return
@@ -108,5 +107,16 @@ internal static class BindingLimitList
             .. worths.Where(worth => worth.Value > (unit == "g" ? LeastWorth : LeastWorth / 100)).OrderByDescending(worth => worth.Value)
                 .Select(worth => new BindingLimit(worth.Key.Id, worth.Key.Unit, worth.Value, unit)),
         ];
+    }
+
+    private static (string Id, string Unit, double PerUnit) Named(DesignProblem problem, PaddleSpecification asked, int stood)
+    {
+        if (stood < problem.RowCount) return (problem.Limits[stood].Id, problem.Limits[stood].Unit, problem.Limits[stood].RowPerUnit);
+        var (k, isLow) = ((stood - problem.RowCount) / 2, (stood - problem.RowCount) % 2 == 0);
+        var byBoard = !isLow && k is not 0 and not 2 && asked.UsableThicknessMm is { } usable && problem.High[k] == usable;
+        var id = asked.Fixed[k] is not null ? SizeLimits.Names[k] + ".pinned"
+            : byBoard ? "wood.boardThicknessMm"
+            : SizeLimits.Names[k] + (isLow ? ".min" : ".max");
+        return (id, "mm", 1);
     }
 }

@@ -87,13 +87,14 @@ internal sealed class DesignProblem
     /// <param name="asked">What is asked.</param>
     /// <param name="strengthReserve">Factor on every safety factor, to make up for what the coarse grid does not see.</param>
     /// <param name="around">Sizes (mm) around which outline, moments and finish are taken; null for typical ones.</param>
-    internal static DesignProblem State(PaddleSpecification asked, double strengthReserve = 1, PaddleSizes? around = null)
+    /// <param name="leastSpineMm">Least thickness of the spine at mid-blade, mm, where it is more than the usual least.</param>
+    internal static DesignProblem State(PaddleSpecification asked, double strengthReserve = 1, PaddleSizes? around = null, double leastSpineMm = 0)
     {
         var sizes = around ?? TypicalSizes(asked);
         var solid = PaddleSolid.Shape(asked.Form, sizes, asked.Form.Outline(sizes), StationGrid.Coarse);
         var nodes = Nodes(asked, solid, strengthReserve * (1 + StationMargin));
         var problem = new DesignProblem(asked, nodes, FinishLoad.On(solid, asked.Finish));
-        problem.SetLimits(asked);
+        problem.SetLimits(asked, leastSpineMm);
         problem.LoosenUnreachableRows();
         return problem;
     }
@@ -420,7 +421,7 @@ internal sealed class DesignProblem
         }
     }
 
-    private void SetLimits(PaddleSpecification asked)
+    private void SetLimits(PaddleSpecification asked, double leastSpineMm)
     {
         var fixedSizes = asked.Fixed;
         var usual = SizeLimits.For(asked.Wood.IsSoftwood, asked.UsableThicknessMm, asked.LatticeMm);
@@ -430,6 +431,7 @@ internal sealed class DesignProblem
             if (fixedSizes[k] is { } size) (Low[k], High[k]) = (size, size);
         }
 
+        if (fixedSizes[5] is null) Low[5] = Math.Clamp(leastSpineMm, Low[5], High[5]);
         if (fixedSizes[8] is null) Low[8] = Math.Clamp(SizeLimits.LeastGripCoreMm + asked.Form.Grip.HollowedFaces * asked.Form.Grip.HollowDepthMm, Low[8], High[8]);
 
         // A pinned size bounds those that must be smaller from above and those that must be larger from below: down the blade, and from

@@ -30,25 +30,52 @@ internal sealed record SizeChoice(
         Span<double> v = stackalloc double[DesignProblem.N];
         if (AllPinned(asked.Pinned.ToVector(), v)) return Checked(asked, PaddleSizes.FromVector(v), grid);
 
-        var reserve = 1.0;
+        double reserve = 1, leastSpineMm = 0;
         var tightened = asked;
         PaddleSizes? around = null;
+        SizeChoice? best = null;
         for (var pass = 1; ; pass++)
         {
-            var problem = DesignProblem.State(tightened, reserve, around);
+            var problem = DesignProblem.State(tightened, reserve, around, leastSpineMm);
             if (around is null) problem.Start.CopyTo(v);
+            for (var k = 0; k < v.Length; k++) v[k] = Math.Clamp(v[k], problem.Low[k], problem.High[k]);
             SizeSolver.SolveLettingGo(problem, v);
             SizeRounding.Round(problem, v, asked.LatticeMm);
 
             var choice = Checked(asked, PaddleSizes.FromVector(v), grid);
             var margin = choice.Strength.AlongTheGrainMargin;
             var strong = problem.HasLetGo(LimitGroup.Strength) || margin >= 1;
+            var thicker = ThickerSpine(problem, choice, leastSpineMm);
             var tighter = Tighten(tightened, asked, choice, problem);
-            if ((strong && tighter == tightened) || pass == Passes) return choice;
-            if (!strong) reserve *= 1.002 / margin;
+            best = Better(best, choice, asked);
+            if ((strong && thicker == leastSpineMm && tighter == tightened) || pass == Passes) return best;
+            // Where rounding ends at the very same sizes, a longer stride.
+            if (!strong) reserve *= Math.Pow(1.002 / margin, choice.Sizes == around ? pass * pass : 1);
+            leastSpineMm = thicker;
             tightened = tighter;
             around = choice.Sizes;
         }
+    }
+
+    // Passes on a coarse lattice may step to and fro over a limit: the strongest counts until all hold, then what misses less balance.
+    private static SizeChoice Better(SizeChoice? best, SizeChoice choice, PaddleSpecification asked)
+    {
+        if (best is null) return choice;
+        double Strength(SizeChoice one) => Math.Min(1, one.Strength.Governing.Margin);
+        double Off(SizeChoice one) => Math.Max(
+            0, Math.Abs(one.Finished.CentreOfMassMm - BalanceTarget.Mm(asked.Form, asked.Aims)) - asked.Aims.BalanceToleranceMm);
+        var stronger = Strength(choice).CompareTo(Strength(best));
+        if (stronger != 0) return stronger > 0 ? choice : best;
+        return Off(choice) <= Off(best) ? choice : best;
+    }
+
+    // Across the grain the stress goes as one over the spine's thickness squared. It seldom governs, so the solver is not burdened with it:
+    // where the chosen blade falls short, the middle is asked to be thicker by as much, within what makers carve.
+    private static double ThickerSpine(DesignProblem problem, SizeChoice choice, double leastSpineMm)
+    {
+        const int Middle = 5;
+        var margin = choice.Strength.Cases.Where(result => !result.Case.BendsAlongTheGrain).Min(result => result.Margin);
+        return margin >= 1 ? leastSpineMm : Math.Min(problem.High[Middle], 1.005 * choice.Sizes.MiddleThicknessMm / Math.Sqrt(margin));
     }
 
     // Aims drawn in by as much as the rounded solid on the fine grid oversteps them; unchanged where it does not.

@@ -1,3 +1,5 @@
+using Paddle.Design.Wood;
+
 namespace Paddle.Design.Strength;
 
 /// <summary>
@@ -54,6 +56,26 @@ internal static class EdgeKnock
     {
         double s = cloth.ThicknessMm, arm = (t + s) / 2;
         return 2 * cloth.ModulusMPa * (s * s * s / 12 + s * arm * arm);
+    }
+}
+
+/// <summary>What a knock on 20 mm of an edge may be before the wood opens: reported, never designed for. Theory L20–L21.</summary>
+/// <param name="BareN">On bare wood, N.</param>
+/// <param name="UnderClothN">On wood under glass cloth of usual weight on both faces, N.</param>
+/// <param name="ClothTearsN">At which that cloth tears, the wood having opened, N.</param>
+public sealed record KnockOnEdge(double BareN, double UnderClothN, double ClothTearsN)
+{
+    // EL to ET of woods with no published ratio: 0.05, in the middle of the Wood Handbook's table 5-1 (from memory).
+    private const double UsualTangentialRatio = 0.05, UsualClothGM2 = 203;
+
+    internal static KnockOnEdge Of(double edgeThicknessMm, WoodInUse wood)
+    {
+        var across = wood.ModulusMPa * (WoodCatalogue.Find(wood.SpeciesId)?.TangentialModulusRatio ?? UsualTangentialRatio);
+        var cloth = ClothFacing.WovenGlass(UsualClothGM2, layers: 1);
+        return new(
+            EdgeKnock.BorneN(wood.CrossGrainStrengthMPa, edgeThicknessMm),
+            EdgeKnock.BorneUnderClothN(wood.CrossGrainStrengthMPa, across, edgeThicknessMm, cloth),
+            EdgeKnock.ClothTearsN(edgeThicknessMm, cloth));
     }
 }
 

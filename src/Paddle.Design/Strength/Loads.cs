@@ -24,7 +24,7 @@ public sealed record Loads(Duty Duty, double BodyMassKg, IReadOnlyList<LoadCase>
     public const double InstantaneousShare = 1.10;
 
     // Least factors of the cases other than the hard stroke when that has 1.3: fatigue strength is a life, not a collapse (EN 1995-2
-    // annex A takes a partial factor of 1.0 there), and a brace or a push off the bottom is an accident (EN 1995-1-1 takes 1.0; 1.1 is
+    // annex A takes a partial factor of 1.0 there), and a brace, a push off the bottom or a split is an accident (EN 1995-1-1 takes 1.0; 1.1 is
     // kept because the speeds and forces are assumptions). From memory.
     private const double FatigueFactor = 1.0, AccidentFactor = 1.1;
 
@@ -88,11 +88,13 @@ public sealed record Loads(Duty Duty, double BodyMassKg, IReadOnlyList<LoadCase>
                 SideForceN = asked.PushOffSideN ?? 125 / Math.Cbrt(75.0 * 75.0) * scale,
                 StrengthShare = InstantaneousShare,
             },
-            new("edge-press", LoadAction.AcrossTheGrain, asked.EdgePressN ?? hard, least,
+            new("edge-press", LoadAction.AcrossTheGrain, asked.EdgePressN ?? hard, AccidentFactor * perFactor,
                 "pressure of the hard stroke bending the blade across the grain: plate equation weighted over the width, followed against "
-                + "three-dimensional finite elements")
+                + "three-dimensional finite elements; a split shows and does not drop the paddler, so the factor is that of an accident"
+                + Instantaneous)
             {
                 PivotMm = StrokePivots.HardMm,
+                StrengthShare = InstantaneousShare,
             },
         ]);
     }

@@ -57,58 +57,11 @@ public class StressTests
         Assert.Equal(braceN, loads.Case("brace").ForceN, 0.5);
         Assert.Equal(368, loads.Case("push-off").ForceN, 0.5);
         Assert.Equal(125, loads.Case("push-off").SideForceN, 1e-9);
-        Assert.Equal([touringFactor, hardFactor, accidentFactor, accidentFactor, hardFactor], loads.Cases.Select(c => c.LeastFactor));
-        Assert.Equal([fatigue, 1.1, 1.1, 1.1, 1], loads.Cases.Select(c => c.StrengthShare));
+        Assert.Equal([touringFactor, hardFactor, accidentFactor, accidentFactor, accidentFactor], loads.Cases.Select(c => c.LeastFactor));
+        Assert.Equal([fatigue, 1.1, 1.1, 1.1, 1.1], loads.Cases.Select(c => c.StrengthShare));
         Assert.Equal(
             [.. loads.Cases.Select(c => 2 * c.LeastFactor)],
             Loads.For(duty, 75, 75000, 2 * hardFactor).Cases.Select(c => c.LeastFactor));
-    }
-
-    // Property: across the blade the spine is the worst place. A strip is a cantilever under an even pressure: stress at u goes as
-    // (1 − u)²/h(u)², for every section down the blade and any edge no thicker than the spine.
-    [Fact]
-    public void Property_plate_strip_is_worst_at_the_spine()
-    {
-        for (var t = 0.0; t <= 1; t += 0.01)
-        {
-            var moments = SectionMoments.For(BladeBlend.CrownExponent(t), BladeBlend.CrownPower(t));
-            foreach (var edge in new[] { 0, 0.2, 0.5, 0.9, 1 })
-            {
-                var section = new Section(70, 6, 6 * edge, moments);
-                for (var u = 0.0; u < 1; u += 0.01)
-                {
-                    var ratio = (1 - u) * 6 / section.HalfThicknessAtMm(u);
-                    Assert.True(ratio <= 1 + 1e-12, $"t {t}, edge {edge}, u {u}: {ratio}");
-                }
-            }
-        }
-    }
-
-    // Hand formula: strip at the widest printed stations: σ = 6(pw²/2)/(2c)², the largest of all.
-    [Fact]
-    public void Formula_edge_press()
-    {
-        var (solid, pressure, check) = Check("ottertail");
-        var force = TestPaddles.Loads().Case("edge-press").ForceN;
-        var worst = Enumerable.Range(solid.Grid.FirstBladePlace, solid.Count - solid.Grid.FirstBladePlace)
-            .Max(i => 6 * pressure.StrokePressureMPa(solid.X[i], force, StrokePivots.HardMm) * Math.Pow(solid.HalfWidth[i], 2) / 2
-                / Math.Pow(2 * solid.HalfThickness[i], 2));
-        TestPaddles.AssertRelative(worst, Case(check, "edge-press").MaxStressMPa, 1e-12);
-    }
-
-    // Property: the local pressure of a stroke sums to the stroke's force over the blade (20 000 strips: 1e-4).
-    [Fact]
-    public void Property_pressure_sums_to_the_force()
-    {
-        var (solid, pressure, _) = Check("sugar-island");
-        double sum = 0, throat = solid.Form.Places.ThroatMm, step = solid.Form.Places.BladeMm / 20000;
-        for (var k = 0; k < 20000; k++)
-        {
-            var x = throat + (k + 0.5) * step;
-            sum += step * 2 * solid.Outline.HalfBreadthMm(x) * pressure.StrokePressureMPa(x, 300, StrokePivots.HardMm);
-        }
-
-        TestPaddles.AssertRelative(300, sum, 1e-4);
     }
 
     // Hand formula: each case's greatest stress is M/Z, more where the spine tapers below the throat, and P/A for a thrust; the factor is

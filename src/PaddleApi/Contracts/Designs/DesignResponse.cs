@@ -199,13 +199,24 @@ public sealed record DesignBindingLimit(
 /// <param name="GoverningCase">The case nearest to its least factor, or furthest below it.</param>
 /// <param name="MinimumSafetyFactor">Its safety factor.</param>
 /// <param name="BucklingLoadN">Thrust at which the shaft would buckle between the hands, N.</param>
+/// <param name="EdgeKnock">What an edge bears: reported, not designed for.</param>
 /// <param name="Basis">What the factors rest on.</param>
 public sealed record DesignStrength(
     IReadOnlyList<DesignLoadCase> Cases,
     string GoverningCase,
     [property: JsonConverter(typeof(Thousandths))] double MinimumSafetyFactor,
     [property: JsonConverter(typeof(Tenths))] double BucklingLoadN,
+    DesignEdgeKnock EdgeKnock,
     string Basis);
+
+/// <summary>What a knock on 20 mm of the edge may be before the wood opens along the grain. No wooden edge survives a rock by strength.</summary>
+/// <param name="BareN">On bare wood, N.</param>
+/// <param name="UnderClothN">On wood under glass cloth of 203 g/m² on both faces, N.</param>
+/// <param name="ClothTearsN">At which that cloth tears, N.</param>
+public sealed record DesignEdgeKnock(
+    [property: JsonConverter(typeof(ThreeDigits))] double BareN,
+    [property: JsonConverter(typeof(ThreeDigits))] double UnderClothN,
+    [property: JsonConverter(typeof(ThreeDigits))] double ClothTearsN);
 
 /// <summary>How one load case comes out.</summary>
 /// <param name="Id">The case.</param>

@@ -153,6 +153,7 @@ public static class DesignResponses
             governing.Case.Id,
             governing.SafetyFactor,
             strength.BucklingLoadN,
+            new(strength.Knock.BareN, strength.Knock.UnderClothN, strength.Knock.ClothTearsN),
             DutyRule.Basis);
     }
 
