@@ -43,7 +43,7 @@ public sealed class DesignHttpTests(ApiFixture api)
         var stations = design.GetProperty("stations").EnumerateArray().ToList();
         Assert.Equal(0, stations[0].GetProperty("xMm").GetDouble());
         Assert.Equal(Number(design, "lengths", "overallMm"), stations[^1].GetProperty("xMm").GetDouble());
-        Assert.Equal(73, stations.Max(station => station.GetProperty("halfWidthMm").GetDouble())); // an ottertail is 146 mm wide
+        Assert.Equal(74, stations.Max(station => station.GetProperty("halfWidthMm").GetDouble())); // an ottertail is 148 mm wide
         var cases = design.GetProperty("strength").GetProperty("cases").EnumerateArray().ToList();
         var least = cases.MinBy(result => result.GetProperty("safetyFactor").GetDouble());
         Assert.Equal(design.GetProperty("strength").GetProperty("governingCase").GetString(), least.GetProperty("id").GetString());
