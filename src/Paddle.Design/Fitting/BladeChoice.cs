@@ -8,6 +8,7 @@ namespace Paddle.Design.Fitting;
 /// <param name="LengthMm">Default length, mm.</param>
 /// <param name="WidthMm">Default greatest width, mm.</param>
 /// <param name="AreaFactor">k in A = k L_b W, that of the family's own outline at its default size.</param>
+/// <param name="PressureAt">κ, centre of pressure of a hard stroke as a fraction of the blade from the throat, on the same outline.</param>
 /// <param name="ShortestMm">Shortest length of the trade's range, mm.</param>
 /// <param name="LongestMm">Longest length of the trade's range, mm.</param>
 /// <param name="NarrowestMm">Narrowest width of the trade's range, mm.</param>
@@ -18,6 +19,7 @@ public sealed record BladeSizes(
     double LengthMm,
     double WidthMm,
     double AreaFactor,
+    double PressureAt,
     double ShortestMm,
     double LongestMm,
     double NarrowestMm,
@@ -32,9 +34,9 @@ public sealed record BladeSizes(
         double length = family.DefaultLengthMm;
         double width = family.DefaultWidthMm;
         var plan = BladePlan.For(new BladeShape(family, length, width, family.DefaultWidestAt, family.DefaultFullness, null));
-        double area = new HalfBreadthCurve(plan.Draw(0, BladeShape.NominalShaftHalfWidthMm)).AreaMm2();
+        var outline = new HalfBreadthCurve(plan.Draw(0, BladeShape.NominalShaftHalfWidthMm));
         return new BladeSizes(
-            family.Id, InSentence(family.Name), length, width, area / (length * width),
+            family.Id, InSentence(family.Name), length, width, outline.AreaMm2() / (length * width), PressureCentre(outline),
             family.UsualLengthMm.Min, family.UsualLengthMm.Max, family.UsualWidthMm.Min, family.UsualWidthMm.Max);
     }
 
@@ -43,6 +45,23 @@ public sealed record BladeSizes(
     /// <param name="widthMm">W, mm.</param>
     /// <returns>A, mm².</returns>
     public double AreaMm2(double lengthMm, double widthMm) => AreaFactor * lengthMm * widthMm; // theory F20
+
+    // Strips of the blade push with their width times the square of their distance from the hard stroke's pivot, 450 mm above the throat (theory L5, L6).
+    private static double PressureCentre(HalfBreadthCurve outline)
+    {
+        const int Strips = 400;
+        const double PivotMm = 450;
+        double moment = 0, force = 0;
+        for (int i = 0; i < Strips; i++)
+        {
+            double x = (i + 0.5) / Strips * outline.EndMm;
+            double push = outline.HalfBreadthMm(x) * (x + PivotMm) * (x + PivotMm);
+            moment += push * x;
+            force += push;
+        }
+
+        return moment / force / outline.EndMm;
+    }
 
     // Names of shapes are common nouns; a place keeps its capitals, which its second word gives away.
     private static string InSentence(string name) =>
@@ -81,12 +100,10 @@ public static class BladeChoice
     /// <summary>Hand spacing for which the families' default lengths are meant, mm: 35 in, a practitioner's figure (common practice, no source).</summary>
     public const double ReferenceSpacingMm = 889;
 
-    /// <summary>Smallest hand spacing for which the trade's ranges of length and width hold, mm: the survey's mean woman. Below it they shrink in proportion.</summary>
-    public static double SmallAdultSpacingMm => Survey.HandSpacing.Women.Mean;
-
-    // Shares of body and area in the blade's length; the width takes the rest. Calibrated so that a child of 1.2 m gets a paddle of 43 to 45 in
-    // and tall adults stay in the trade's range (service's own choice).
-    private const double SpacingPower = 0.4, DragPower = 1.0 / 6;
+    // Shares of body and area in the blade's length; the width takes the rest. A child needs blade enough to move its share of the boat; a tall
+    // person's blade grows nearly as the shaft, or the paddle would no longer balance at the lower hand. Calibrated so that a child of 1.2 m gets a paddle
+    // of 43 to 45 in and a man of 1.9 m one that stands between chin and nose (service's own choice).
+    private const double SmallSpacingPower = 0.4, LargeSpacingPower = 0.8, DragPower = 1.0 / 6;
 
     /// <summary>The families by trade name.</summary>
     public static IReadOnlyList<BladeSizes> Families { get; } = [.. BladeFamilies.All.Select(BladeSizes.Of)];
@@ -128,8 +145,9 @@ public static class BladeChoice
     };
 
     /// <summary>
-    /// Size a family for a person: L_b = L₀ (S/889)^0.4 μ^(1/6), W = A/(k L_b) with A = A₀ A/A₀ of the outing, both within the trade's ranges,
-    /// which shrink in proportion for hand spacings below the mean woman's. Where a limit is met the area gives way, not the length.
+    /// Size a family for a person: L_b = L₀ (S/889)^n μ^(1/6), n 0.4 below 889 mm and 0.8 above, and W = A/(k L_b), with A the outing's area. The trade's lengths hold from the mean woman's
+    /// hand spacing to that of the 95th percentile of men and shrink or grow in proportion beyond; the stroke moves a small person's width about its own
+    /// as far as the family's narrowest and widest stand off its usual one. Where a limit is met the area gives way, not the length.
     /// </summary>
     /// <param name="family">The family; L₀ and A₀ are its default length and area.</param>
     /// <param name="spacingMm">S, the body's hand spacing, mm.</param>
@@ -143,13 +161,19 @@ public static class BladeChoice
     {
         ArgumentNullException.ThrowIfNull(family);
         ArgumentNullException.ThrowIfNull(demand);
-        double small = Math.Min(1, spacingMm / SmallAdultSpacingMm);
+        double small = Math.Min(1, spacingMm / Survey.HandSpacing.Women.Mean);
+        double large = Math.Max(1, spacingMm / Survey.HandSpacing.Men.Percentile95);
         double shortest = Math.Max(PaddleLengths.BladeLengthLimitsMm.Min, small * family.ShortestMm);
-        double longest = Math.Clamp(longestMm, shortest, family.LongestMm);
-        double body = Math.Pow(spacingMm / ReferenceSpacingMm, SpacingPower) * Math.Pow(EffortArea.DragShare(demand.BodyMassKg), DragPower);
-        double area = demand.AreaShare * family.AreaMm2(family.LengthMm, family.WidthMm);
-        double length = Math.Clamp(body * family.LengthMm, shortest, longest); // theory F21
-        double width = Math.Clamp(area / (family.AreaFactor * length), small * family.NarrowestMm, family.WidestMm);
+        double usualArea = family.AreaMm2(family.LengthMm, family.WidthMm);
+        double drag = EffortArea.DragShare(demand.BodyMassKg);
+        double body = family.LengthMm * Math.Pow(drag, DragPower)
+            * Math.Pow(spacingMm / ReferenceSpacingMm, spacingMm < ReferenceSpacingMm ? SmallSpacingPower : LargeSpacingPower);
+        double fitting = Math.Clamp(body, shortest, large * family.LongestMm);
+        double own = drag * usualArea / (family.AreaFactor * fitting) / family.WidthMm;
+
+        double area = demand.AreaShare * usualArea;
+        double length = Math.Clamp(fitting, shortest, Math.Max(shortest, longestMm)); // theory F21
+        double width = Math.Clamp(area / (family.AreaFactor * length), Math.Min(own, 1) * family.NarrowestMm, Math.Min(own, 1) * family.WidestMm);
         return new ChosenBlade(family, length, width, bendDegrees, area);
     }
 }

@@ -73,7 +73,7 @@ public static class FittingAdvisor
         var wood = SuggestedWood.For(duty, water.Kind, wishes.LightCarry);
         double loadedMass = Math.Clamp(person.BodyMassKg, SuggestedDesign.LoadedMassLimitsKg.Min, SuggestedDesign.LoadedMassLimitsKg.Max);
         var shaft = ShaftFit.Fit(
-            person.HandLengthMm, ShaftFit.ForStrokesMm(loadedMass, duty, freeboard, blade.LengthMm, wood.StrengthOverCherry), wishes);
+            person.HandLengthMm, ShaftFit.ForStrokesMm(loadedMass, duty, freeboard, family, blade.LengthMm, wood), wishes);
         var grip = GripFit.Fit(person.HandLengthMm, person.HandBreadthMm, water.Kind, blade.BendDegrees, wishes);
 
         // 4. Length.

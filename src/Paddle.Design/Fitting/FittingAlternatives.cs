@@ -86,7 +86,7 @@ internal static class FittingAlternatives
     {
         Label = design.Label + suffix,
         Species = wood.Species,
-        Shaft = Shaft(design, story, wood, design.BladeLengthMm, wishes),
+        Shaft = Shaft(design, story, wood, story.Immersion.Blade.Family, design.BladeLengthMm, wishes),
     };
 
     private static SuggestedDesign Other(
@@ -99,13 +99,14 @@ internal static class FittingAlternatives
             design.Label + suffix,
             bendDegrees > 0 ? spacing - FittingAdvisor.BentShaftShorterMm : spacing,
             design.FreeboardMm, family.Id, blade.MadeLengthMm, blade.MadeWidthMm, bendDegrees,
-            Shaft(design, story, story.Wood, blade.LengthMm, story.Wishes),
+            Shaft(design, story, story.Wood, family, blade.LengthMm, story.Wishes),
             GripFit.Fit(story.Person.HandLengthMm, story.Person.HandBreadthMm, kind, bendDegrees, story.Wishes),
             design.Species, design.BodyMassKg, design.Duty);
     }
 
-    private static ShaftSection Shaft(SuggestedDesign design, FittingStory story, SuggestedWood wood, double bladeLengthMm, PaddlerPreferences wishes) => ShaftFit.Fit(
+    private static ShaftSection Shaft(
+        SuggestedDesign design, FittingStory story, SuggestedWood wood, BladeSizes family, double bladeLengthMm, PaddlerPreferences wishes) => ShaftFit.Fit(
         story.Person.HandLengthMm,
-        ShaftFit.ForStrokesMm(design.BodyMassKg, design.Duty, design.FreeboardMm, bladeLengthMm, wood.StrengthOverCherry),
+        ShaftFit.ForStrokesMm(design.BodyMassKg, design.Duty, design.FreeboardMm, family, bladeLengthMm, wood),
         wishes);
 }

@@ -6,6 +6,9 @@ public static class RefusalCodes
     /// <summary>A value outside its range.</summary>
     public const string OutOfRange = "out-of-range";
 
+    /// <summary>A value of the right kind that this place does not take.</summary>
+    public const string NotAccepted = "not-accepted";
+
     /// <summary>A name that is not known here.</summary>
     public const string UnknownName = "unknown-name";
 

@@ -33,14 +33,17 @@ public static class ShaftFit
     /// <summary>Long over short axis (common practice, no source: 1.1 to 1.25).</summary>
     public const double OvalRatio = 1.15;
 
-    // Sparing the joints: an eighth of an inch more to hold. Carrying light: a little less than the hand likes (service's own choices).
-    private const double JointsShare = 1.1, LightShare = 0.94;
+    // Sparing the joints: a little more to hold than the hand likes; carrying light: a little less (service's own choices).
+    private const double JointsShare = 1.05, LightShare = 0.94;
+
+    /// <summary>Thickest shaft that a hand alone asks for, mm: as carved in hardwood (calibrated on what makers carve). Strokes may ask for more.</summary>
+    public const double LargestForHandMm = 30.5;
 
     // A slim shaft thins a little to the grip (common practice, no source: 2 to 3 mm); thicker ones are left to the design.
     private const double SlimWidthMm = 25, SlimTaperMm = 2;
 
-    // Lever of the trade's paddle, by which its shaft is known to bear: freeboard and 0.6 of the blade to where the water pushes.
-    private const double PressureAt = 0.6, TradeBladeMm = 620;
+    // The paddle whose shaft is known to bear: an ottertail.
+    private static readonly BladeSizes TradeBlade = BladeChoice.Family("ottertail");
 
     /// <summary>Diameter of the round with the same girth as an oval: perimeter/π, Ramanujan's approximation of the ellipse.</summary>
     /// <param name="widthMm">One axis, mm.</param>
@@ -61,20 +64,23 @@ public static class ShaftFit
 
     /// <summary>
     /// Shaft that bears a person's strokes as the trade's cherry shaft bears those of 75 kg in touring: bending stress M/D³ the same, so
-    /// D = 28.6 ∛((m/75)^⅔ · duty · b/b₀ · R₀/R), b = c + 0.6 L_b.
+    /// D = 28.6 ∛((m/75)^⅔ · duty · b/b₀ · R₀/R), b = c + κ L_b from the lower hand to where the water pushes.
     /// </summary>
     /// <param name="bodyMassKg">m, kg.</param>
     /// <param name="duty">Duty.</param>
     /// <param name="freeboardMm">c, mm.</param>
+    /// <param name="blade">Family, for κ.</param>
     /// <param name="bladeLengthMm">L_b, mm.</param>
-    /// <param name="woodStrength">R/R₀, bending strength of the wood over that of cherry.</param>
+    /// <param name="wood">Wood, for R.</param>
     /// <returns>D, mm.</returns>
     /// <remarks>Source: elementary beam theory; that the trade's shaft suffices is common practice. The design's own strength check has the last word.</remarks>
-    public static double ForStrokesMm(double bodyMassKg, PaddleDuty duty, double freeboardMm, double bladeLengthMm, double woodStrength)
+    public static double ForStrokesMm(double bodyMassKg, PaddleDuty duty, double freeboardMm, BladeSizes blade, double bladeLengthMm, SuggestedWood wood)
     {
+        ArgumentNullException.ThrowIfNull(blade);
+        ArgumentNullException.ThrowIfNull(wood);
         double force = EffortArea.MassScale(bodyMassKg / EffortArea.ReferenceBodyMassKg) * Duties.StrengthOverTouring(duty);
-        double lever = (freeboardMm + (PressureAt * bladeLengthMm)) / (LengthRules.DefaultFreeboardMm + (PressureAt * TradeBladeMm));
-        return TradeMm * Math.Cbrt(force * lever / woodStrength); // theory F38
+        double lever = (freeboardMm + (blade.PressureAt * bladeLengthMm)) / (LengthRules.DefaultFreeboardMm + (TradeBlade.PressureAt * TradeBlade.LengthMm));
+        return TradeMm * Math.Cbrt(force * lever / wood.StrengthOverCherry); // theory F38
     }
 
     /// <summary>
@@ -88,7 +94,8 @@ public static class ShaftFit
     public static ShaftSection Fit(double handLengthMm, double strokesMm, PaddlerPreferences preferences)
     {
         ArgumentNullException.ThrowIfNull(preferences);
-        double hand = ForHandMm(handLengthMm) * (preferences.SensitiveJoints ? JointsShare : preferences.LightCarry ? LightShare : 1);
+        double wish = preferences.SensitiveJoints ? JointsShare : preferences.LightCarry ? LightShare : 1;
+        double hand = Math.Min(wish * ForHandMm(handLengthMm), LargestForHandMm);
         double girth = EquivalentDiameterMm(1, OvalRatio);
         double strokes = strokesMm * girth / Math.Cbrt(OvalRatio * OvalRatio);
         double target = Math.Clamp(Math.Max(hand, strokes), SmallestMm, LargestMm);

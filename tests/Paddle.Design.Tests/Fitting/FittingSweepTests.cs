@@ -94,7 +94,8 @@ public sealed partial class FittingSweepTests
         var f = BladeFamilies.Find(d.BladeFamily)!;
         Assert.InRange(d.HandSpacingMm, PaddleLengths.HandSpacingLimitsMm.Min, PaddleLengths.HandSpacingLimitsMm.Max);
         Assert.InRange(d.FreeboardMm, 0, 150);
-        Assert.InRange(d.BladeLengthMm, PaddleLengths.BladeLengthLimitsMm.Min, f.UsualLengthMm.Max);
+        double beyondTheUsual = Math.Max(1, PersonSpacing(a) / Survey.HandSpacing.Men.Percentile95);
+        Assert.InRange(d.BladeLengthMm, PaddleLengths.BladeLengthLimitsMm.Min, Math.Ceiling(beyondTheUsual * f.UsualLengthMm.Max));
         Assert.InRange(d.BladeWidthMm, 70, f.UsualWidthMm.Max);
         Assert.InRange(d.OverallLengthMm, PaddleLengths.OverallLimitsMm.Min, PaddleLengths.OverallLimitsMm.Max);
         var grip = GripPattern.Of(d.Grip.Style);
@@ -107,6 +108,9 @@ public sealed partial class FittingSweepTests
         Assert.True((d.Shaft.UpperWidthMm ?? 0) <= d.Grip.WidthMm);
         Assert.All([d.HandSpacingMm, d.FreeboardMm, d.BladeLengthMm, d.BladeWidthMm, d.Grip.WidthMm, d.Grip.LengthMm], x => Assert.Equal(Math.Round(x), x));
     }
+
+    // The body's own spacing, before a bent shaft takes some off it.
+    private static double PersonSpacing(FittingAdvice a) => a.Methods.First(m => m.Quantity == "handSpacingMm" && m.Role is "used" or "basis").ValueMm + (a.Design.BendDegrees > 0 ? 75 : 0);
 
     private static FittingRequest Draw(Random random, bool absurd)
     {

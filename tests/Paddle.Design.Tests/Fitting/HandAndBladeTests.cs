@@ -36,30 +36,46 @@ public class HandAndBladeTests
     [Fact]
     public void A_softwood_shaft_is_thicker_by_about_what_the_trade_takes()
     {
-        double hard = ShaftFit.ForStrokesMm(75, PaddleDuty.Touring, 38, 620, 1);
-        double soft = ShaftFit.ForStrokesMm(75, PaddleDuty.Touring, 38, 620, SuggestedWood.Spruce.StrengthOverCherry);
+        var ottertail = BladeChoice.Family("ottertail");
+        double hard = ShaftFit.ForStrokesMm(75, PaddleDuty.Touring, 38, ottertail, 620, SuggestedWood.Cherry);
+        double soft = ShaftFit.ForStrokesMm(75, PaddleDuty.Touring, 38, ottertail, 620, SuggestedWood.Spruce);
         Assert.Equal(28.6, hard, 1e-9);
         Assert.InRange(soft / hard, 1.05, 31.8 / 28.6);
     }
 
-    // Stress is moment over D³: the same person's shaft bears the same stress under every duty, blade and mass.
+    // Stress is moment over D³: the same under every duty, blade and mass.
     [Theory]
-    [InlineData(50, PaddleDuty.Touring, 568)]
-    [InlineData(110, PaddleDuty.Expedition, 611)]
-    [InlineData(75, PaddleDuty.Racing, 470)]
-    public void The_shaft_for_the_strokes_bears_the_same_stress(double massKg, PaddleDuty duty, double bladeMm)
+    [InlineData(50, PaddleDuty.Touring, "beavertail", 568)]
+    [InlineData(110, PaddleDuty.Expedition, "sugar-island", 611)]
+    [InlineData(75, PaddleDuty.Racing, "teardrop", 470)]
+    public void The_shaft_for_the_strokes_bears_the_same_stress(double massKg, PaddleDuty duty, string family, double bladeMm)
     {
         // Peak over m^(2/3) and factor: 14.0 and 1.3, 16.3 and 1.5, 21.1 and 1.3 (Ho, Smith and O'Meara 2009; factors the service's own).
         var (peak, factor) = duty switch { PaddleDuty.Touring => (14.0, 1.3), PaddleDuty.Expedition => (16.3, 1.5), _ => (21.1, 1.3) };
-        double moment = peak * factor * Math.Pow(massKg, 2.0 / 3) * (41 + (0.6 * bladeMm));
-        double trade = 14.0 * 1.3 * Math.Pow(75, 2.0 / 3) * (38 + (0.6 * 620));
-        double diameter = ShaftFit.ForStrokesMm(massKg, duty, 41, bladeMm, 1);
+        var (blade, ottertail) = (BladeChoice.Family(family), BladeChoice.Family("ottertail"));
+        double moment = peak * factor * Math.Pow(massKg, 2.0 / 3) * (41 + (blade.PressureAt * bladeMm));
+        double trade = 14.0 * 1.3 * Math.Pow(75, 2.0 / 3) * (38 + (ottertail.PressureAt * 620));
+        double diameter = ShaftFit.ForStrokesMm(massKg, duty, 41, blade, bladeMm, SuggestedWood.Cherry);
         Assert.Equal(trade / Math.Pow(28.6, 3), moment / Math.Pow(diameter, 3), 1e-9 * trade);
 
         // And the oval made of it: w t² = D³.
         var oval = ShaftFit.Fit(100, diameter, new PaddlerPreferences());
         Assert.Equal(diameter, Math.Cbrt(oval.WidthMm * oval.ThicknessMm * oval.ThicknessMm), 0.1);
         Assert.False(oval.SetByHand);
+    }
+
+    // A rectangle of 500 mm turning about 450 mm above the throat: ((950⁴ − 450⁴)/4 − 450 (950³ − 450³)/3)/((950³ − 450³)/3), 0.614 of it, in closed form.
+    [Fact]
+    public void The_pressure_of_a_hard_stroke_lies_beyond_the_centroid()
+    {
+        double rectangle = ((((Math.Pow(950, 4) - Math.Pow(450, 4)) / 4) - (450 * (Math.Pow(950, 3) - Math.Pow(450, 3)) / 3)) / ((Math.Pow(950, 3) - Math.Pow(450, 3)) / 3)) / 500;
+        Assert.InRange(BladeChoice.Family("square-tip").PressureAt, rectangle, rectangle + 0.08); // its sides widen from the shaft
+        foreach (var family in BladeFamilies.All)
+        {
+            var plan = BladePlan.For(new BladeShape(family, family.DefaultLengthMm, family.DefaultWidthMm, family.DefaultWidestAt, family.DefaultFullness, null));
+            var outline = new HalfBreadthCurve(plan.Draw(0, 15));
+            Assert.InRange(BladeChoice.Family(family.Id).PressureAt - (outline.CentroidMm() / outline.EndMm), 0.04, 0.12);
+        }
     }
 
     // A child's shaft is 7/8 in at least (common practice, no source) and thins a little to the grip, so that it never widens on its way up.
