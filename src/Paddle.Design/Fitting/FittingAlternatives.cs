@@ -51,27 +51,30 @@ internal static class FittingAlternatives
                 Other(design, story, ", sit and switch", BladeChoice.Family("teardrop"), BladeChoice.BentShaftDegrees));
     }
 
-    private static FittingAlternative? OtherDepth(SuggestedDesign design, FittingStory story)
-    {
-        bool shortBlade = design.BladeFamily is "sugar-island" or "square-tip" or "teardrop";
-        if (shortBlade)
-        {
-            var longer = BladeChoice.Family("ottertail");
-            if (story.IsBent && StraightFamily(story) == longer) return null; // a straight shaft has it already
-            double needed = ImmersionDepth.NeededMm(BladeChoice.Size(longer, story.Person.Spacing.ValueMm, story.Demand, 0).MadeLengthMm);
-            return story.Water.DepthMm < needed ? null : new FittingAlternative(
-                "deeper-water",
-                FormattableString.Invariant($"For deep water: a longer, narrower, quieter blade; it needs {needed:0} mm of water."),
-                Other(design, story, ", deeper water", longer, 0, WaterKind.DeepLake));
-        }
+    private static FittingAlternative? OtherDepth(SuggestedDesign design, FittingStory story) =>
+        design.BladeFamily is not ("sugar-island" or "square-tip" or "teardrop") || story.Immersion.ImmersedShare < 1 ? Shallower(design, story) : Deeper(design, story);
 
-        // The longest of the short blades that the water takes whole; where none does, the shortest there is.
+    private static FittingAlternative? Deeper(SuggestedDesign design, FittingStory story)
+    {
+        var longer = BladeChoice.Family("ottertail");
+        if (story.IsBent && StraightFamily(story) == longer) return null; // a straight shaft has it already
+        double needed = ImmersionDepth.NeededMm(BladeChoice.Size(longer, story.Person.Spacing.ValueMm, story.Demand, 0).MadeLengthMm);
+        return story.Water.DepthMm < needed ? null : new FittingAlternative(
+            "deeper-water",
+            FormattableString.Invariant($"For deep water: a longer, narrower, quieter blade; it needs {needed:0} mm of water."),
+            Other(design, story, ", deeper water", longer, 0, WaterKind.DeepLake));
+    }
+
+    // The longer of the two short blades that the water takes whole; where it takes neither, the shorter.
+    private static FittingAlternative? Shallower(SuggestedDesign design, FittingStory story)
+    {
         var shorter = Other(design, story, ", shallower water", BladeChoice.Family("sugar-island"), 0, WaterKind.Shallow);
         var shortest = Other(design, story, ", shallower water", BladeChoice.Family("square-tip"), 0, WaterKind.Shallow);
         var other = story.Water.DepthMm < ImmersionDepth.NeededMm(shorter.BladeLengthMm) ? shortest : shorter;
-        return other.BladeLengthMm >= design.BladeLengthMm ? null : new FittingAlternative(
+        double needed = ImmersionDepth.NeededMm(other.BladeLengthMm);
+        return story.IsBent || other.BladeLengthMm >= design.BladeLengthMm ? null : new FittingAlternative(
             "shallower-water",
-            FormattableString.Invariant($"For shallower water: a shorter, wider blade; it needs {ImmersionDepth.NeededMm(other.BladeLengthMm):0} mm of water."),
+            FormattableString.Invariant($"For shallower water: a shorter, wider blade; it needs {needed:0} mm of water") + (story.Water.DepthMm < needed ? ", so even of it some stays out here." : "."),
             other);
     }
 
@@ -79,7 +82,7 @@ internal static class FittingAlternatives
         ? new("harder-use", "For rocks and years of hire: a tougher, heavier wood.", InWood(design, story, SuggestedWood.Ash, story.Wishes, ", harder use"))
         : new(
             "lighter-carry",
-            "Lighter on the portage: a softwood of two thirds to four fifths of the weight, with the thicker shaft that it needs; it dents more easily.",
+            "Lighter on the portage: a softwood of two thirds to four fifths of the weight, with a thicker shaft where it needs one; it dents more easily.",
             InWood(design, story, SuggestedWood.Spruce, story.Wishes with { LightCarry = true }, ", lighter carry"));
 
     private static SuggestedDesign InWood(SuggestedDesign design, FittingStory story, SuggestedWood wood, PaddlerPreferences wishes, string suffix) => design with

@@ -17,7 +17,7 @@ internal static class FittingCautions
     public static IEnumerable<FittingCaution> Of(
         FittingStory story, double fittedMm, RuleSpread spread, SeatedBody? seated, double seatHeightMm, IReadOnlyList<MethodResult> lengths) =>
         Length(story.Design, fittedMm, spread, lengths)
-            .Concat(Reach(story.Design, seated, seatHeightMm))
+            .Concat(Reach(story, seated, seatHeightMm))
             .Concat(Blade(story))
             .Concat(Strokes(story))
             .Concat(OnTheWater(story.Water));
@@ -41,17 +41,18 @@ internal static class FittingCautions
         }
     }
 
-    private static IEnumerable<FittingCaution> Reach(SuggestedDesign design, SeatedBody? seated, double seatHeightMm)
+    private static IEnumerable<FittingCaution> Reach(FittingStory story, SeatedBody? seated, double seatHeightMm)
     {
         if (seated is null) yield break;
+        var design = story.Design;
         double hand = LengthRules.TopHandAboveSeatMm(design.HandSpacingMm + design.FreeboardMm, LeanDegrees, seatHeightMm);
         if (hand > seated.EyeHeightMm)
         {
             yield return new("hand-above-eye", FormattableString.Invariant($"With the shaft leaning {LeanDegrees}° the grip hand is {hand:0} mm above the seat, higher than the eye ({seated.EyeHeightMm:0} mm): hard on the shoulder."), "geometry; advice from an outfitter's article");
         }
-        else if (hand > seated.ShoulderHeightMm)
+        else if (hand > seated.ShoulderHeightMm && story.Wishes.SensitiveJoints)
         {
-            yield return new("hand-above-shoulder", FormattableString.Invariant($"With the shaft leaning {LeanDegrees}° the grip hand is {hand:0} mm above the seat, above the shoulder ({seated.ShoulderHeightMm:0} mm): usual for a long reach; keep it lower when the shoulder complains and whenever you brace."), "geometry; advice from an outfitter's article");
+            yield return new("hand-above-shoulder", FormattableString.Invariant($"With the shaft leaning {LeanDegrees}° the grip hand is {hand:0} mm above the seat, above the shoulder ({seated.ShoulderHeightMm:0} mm): usual for a long reach, but keep it lower when the shoulder complains and whenever you brace."), "geometry; advice from an outfitter's article");
         }
     }
 

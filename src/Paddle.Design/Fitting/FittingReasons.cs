@@ -75,8 +75,16 @@ internal static class FittingReasons
         var shaft = story.Shaft;
         yield return Duties.Reason(story.Duty);
         yield return story.Wood.Reason;
-        yield return FormattableString.Invariant($"Shaft {shaft.WidthMm:0.0} × {shaft.ThicknessMm:0.0} mm, as much round as {shaft.EquivalentDiameterMm:0.0} mm: ") + (shaft.SetByHand
-            ? "this hand holds it as the mean man's holds the trade's 28.6 mm (1 1/8 in)."
-            : "what the strokes make of the trade's 28.6 mm (1 1/8 in), and no thinner than a shaft can be; the hand alone would take less.");
+        yield return FormattableString.Invariant($"Shaft {shaft.WidthMm:0.0} × {shaft.ThicknessMm:0.0} mm, as much round as {shaft.EquivalentDiameterMm:0.0} mm: ") + shaft.SetBy switch
+        {
+            ShaftSizeSetBy.Hand => "this hand holds it as the mean man's holds the trade's 28.6 mm (1 1/8 in)" + story.Wishes switch
+            {
+                { SensitiveJoints: true } => ", and a little more to spare the joints.",
+                { LightCarry: true } => ", a little less for the carry.",
+                _ => ".",
+            },
+            ShaftSizeSetBy.Strokes => "the trade's 28.6 mm (1 1/8 in) brought to the strokes of this body and this outing; the hand alone would take less.",
+            _ => shaft.EquivalentDiameterMm > ShaftFit.TradeMm ? "no shaft is made thicker." : "the least for a shaft (7/8 in); this hand and its strokes would take less.",
+        };
     }
 }

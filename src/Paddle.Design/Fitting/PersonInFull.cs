@@ -38,7 +38,7 @@ public sealed record PersonInFull(
     {
         yield return spacing.Reason;
         if (statureMm is >= Survey.ShortestStatureMm and <= Survey.TallestStatureMm)
-            yield return FormattableString.Invariant($"About {Survey.PooledPercentile(Survey.HandSpacing, spacing.ValueMm):0} % of the adults surveyed have a smaller hand spacing.");
+            yield return Rank(Survey.PooledPercentile(Survey.HandSpacing, spacing.ValueMm)) + " of the adults surveyed have a smaller hand spacing.";
 
         string from = paddler.StatureMm is null ? "at the stature that goes with these measurements" : "at this stature";
         string? taken = (paddler.HandLengthMm, paddler.HandBreadthMm) switch
@@ -54,4 +54,11 @@ public sealed record PersonInFull(
         if (paddler.ShoulderBreadthMm is not null)
             yield return "Shoulder breadth only checks the other measurements: two upper arms added to it overstate the hand spacing by about a fifth, because the shoulder joints lie inside the shoulder points.";
     }
+
+    private static string Rank(double percent) => percent switch
+    {
+        < 1 => "Fewer than 1 %",
+        > 99 => "More than 99 %",
+        _ => FormattableString.Invariant($"About {percent:0} %"),
+    };
 }

@@ -8,9 +8,22 @@ namespace Paddle.Design.Fitting;
 /// <param name="ThicknessMm">Long axis at the lower hand, square to the blade's face, mm.</param>
 /// <param name="UpperWidthMm">Short axis below the grip, mm; null where the shaft may taper as a design likes.</param>
 /// <param name="UpperThicknessMm">Long axis below the grip, mm; null where the shaft may taper as a design likes.</param>
-/// <param name="SetByHand">Whether the hand asked for the size; otherwise the strokes did.</param>
+/// <param name="SetBy">What asked for the size.</param>
 public sealed record ShaftSection(
-    double EquivalentDiameterMm, double LowMm, double HighMm, double WidthMm, double ThicknessMm, double? UpperWidthMm, double? UpperThicknessMm, bool SetByHand);
+    double EquivalentDiameterMm, double LowMm, double HighMm, double WidthMm, double ThicknessMm, double? UpperWidthMm, double? UpperThicknessMm, ShaftSizeSetBy SetBy);
+
+/// <summary>What asked for a shaft's size.</summary>
+public enum ShaftSizeSetBy
+{
+    /// <summary>The hand.</summary>
+    Hand,
+
+    /// <summary>The strokes it must bear.</summary>
+    Strokes,
+
+    /// <summary>The thinnest and thickest shafts made.</summary>
+    Limits,
+}
 
 /// <summary>Shaft section from the hand and the strokes.</summary>
 public static class ShaftFit
@@ -110,6 +123,6 @@ public static class ShaftFit
             Math.Round(thickness, 1),
             slim ? Math.Round(width - SlimTaperMm, 1) : null,
             slim ? Math.Round(thickness - SlimTaperMm, 1) : null,
-            hand >= Math.Max(strokes, SmallestMm));
+            Math.Max(hand, strokes) is < SmallestMm or > LargestMm ? ShaftSizeSetBy.Limits : hand >= strokes ? ShaftSizeSetBy.Hand : ShaftSizeSetBy.Strokes);
     }
 }

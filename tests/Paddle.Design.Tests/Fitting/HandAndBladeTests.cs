@@ -24,7 +24,7 @@ public class HandAndBladeTests
         var shaft = ShaftFit.Fit(handMm, 0, new PaddlerPreferences());
         Assert.Equal((comfortMm, forceMm), (shaft.HighMm, shaft.LowMm));
         Assert.Equal(shaftMm, shaft.EquivalentDiameterMm, 0.051);
-        Assert.True(shaft.SetByHand);
+        Assert.Equal(ShaftSizeSetBy.Hand, shaft.SetBy);
         Assert.Equal(shaft.EquivalentDiameterMm, ShaftFit.EquivalentDiameterMm(shaft.WidthMm, shaft.ThicknessMm), 0.1);
         Assert.Equal(ShaftFit.OvalRatio, shaft.ThicknessMm / shaft.WidthMm, 0.005);
         Assert.True(ShaftFit.Fit(handMm, 0, new PaddlerPreferences(SensitiveJoints: true)).WidthMm > shaft.WidthMm);
@@ -61,7 +61,7 @@ public class HandAndBladeTests
         // And the oval made of it: w t² = D³.
         var oval = ShaftFit.Fit(100, diameter, new PaddlerPreferences());
         Assert.Equal(diameter, Math.Cbrt(oval.WidthMm * oval.ThicknessMm * oval.ThicknessMm), 0.1);
-        Assert.False(oval.SetByHand);
+        Assert.Equal(ShaftSizeSetBy.Strokes, oval.SetBy);
     }
 
     // A rectangle of 500 mm turning about 450 mm above the throat: ((950⁴ − 450⁴)/4 − 450 (950³ − 450³)/3)/((950³ − 450³)/3), 0.614 of it, in closed form.
@@ -83,7 +83,7 @@ public class HandAndBladeTests
     public void A_slim_shaft_keeps_its_slimness_to_the_grip()
     {
         var child = ShaftFit.Fit(120, 15, new PaddlerPreferences());
-        Assert.Equal(22, child.EquivalentDiameterMm);
+        Assert.Equal((22, ShaftSizeSetBy.Limits), (child.EquivalentDiameterMm, child.SetBy));
         Assert.True(child.UpperWidthMm < child.WidthMm && child.UpperThicknessMm < child.ThicknessMm);
         Assert.Null(ShaftFit.Fit(193, 28, new PaddlerPreferences()).UpperWidthMm);
     }
