@@ -1,4 +1,5 @@
 using System.Globalization;
+using Paddle.Design.Finishing;
 using Paddle.Design.Solid;
 using Paddle.Design.Wood;
 
@@ -56,9 +57,7 @@ public sealed record BalanceCorrection(
         var estimate = StageEstimate.Fit(report, stage, fine, reading, build.Saw);
 
         var finish = options.CountFinish
-            ? FinishLoad.Add(
-                fine, report.Mass.TotalG, report.Mass.CentreOfMassMm,
-                FinishPlan.For(report.Mass, form.Places.ThroatMm, build.VarnishCoats, build.OilCoats))
+            ? new Laden(report.Finished.MassG, report.Finished.CentreOfMassMm, report.Finished.ShiftMm)
             : null;
         var forecast = new FinishedForecast(
             report, StageSolid.Of(fine, blank, BuildStage.Finished, build.Saw), reading.Stage, build.Saw, finish);
@@ -75,7 +74,7 @@ public sealed record BalanceCorrection(
         var balanceAfter = (first - plan.DepthMm.Select((depth, z) => depth * firstPerMm[z]).Sum()) / massAfter;
         var corrected = new Corrected(
             massAfter, balanceAfter, FinishedForecast.Chance(balanceAfter, uncertainty, aim, tolerance),
-            plan.Strength.Governing.SafetyFactor, plan.Strength.Governing.Case, plan.BenchFlexMm);
+            plan.Strength.Governing, plan.BenchFlexMm);
 
         var offset = balanceAfter - aim;
         var achievable = Math.Abs(offset) <= tolerance + 1e-6 && !(massAfter > aims.MaximumMassG + 0.5);

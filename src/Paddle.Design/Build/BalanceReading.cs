@@ -29,4 +29,4 @@ public sealed record BalanceReading(
 /// </param>
 /// <param name="CountFinish">Whether the aim is for the paddle with its varnish and oil on; the design's own aim is bare wood.</param>
 /// <param name="Build">Board, saw and coats as on the build sheet; null for the defaults.</param>
-public sealed record CorrectionOptions(double Confidence = 0.95, bool CountFinish = false, BuildOptions? Build = null);
+public sealed record CorrectionOptions(double Confidence = 0.95, bool CountFinish = true, BuildOptions? Build = null);

@@ -16,9 +16,6 @@ public sealed record Blank(
     private const double TrimMm = 25;
     private const double MarginMm = 5;
 
-    /// <summary>Wood left outside the designed sizes on each face of a surfaced board, mm. Common practice, no source.</summary>
-    public const double SurfacedFaceMm = 0.5;
-
     /// <summary>The smallest board that holds a paddle. Theory M6.</summary>
     /// <param name="solid">The finished paddle at close places.</param>
     /// <param name="isSoftwood">Whether the wood is sold by the softwood sizes.</param>
@@ -35,7 +32,7 @@ public sealed record Blank(
                 nameof(thicknessMm), stated, $"The board must be at least as thick as the thickest section, {thickest:F1} mm.");
         }
 
-        var stock = BoardStock.Holding(thickest + 2 * SurfacedFaceMm, isSoftwood);
+        var stock = BoardStock.Holding(thickest + 2 * PaddleSpecification.SurfacedFaceMm, isSoftwood);
         return new(
             solid.Form.Places.OverallMm + 2 * TrimMm,
             2 * (solid.HalfWidth.Max() + StageAllowance.SawMm(saw) + MarginMm),

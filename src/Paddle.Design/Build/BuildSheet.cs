@@ -1,4 +1,5 @@
 using Paddle.Design.Checks;
+using Paddle.Design.Finishing;
 using Paddle.Design.Solid;
 using Paddle.Design.Wood;
 
@@ -7,14 +8,10 @@ namespace Paddle.Design.Build;
 /// <summary>What the maker chooses about the build.</summary>
 /// <param name="BoardThicknessMm">Thickness of the board as measured, mm, or null for the next standard surfaced one.</param>
 /// <param name="Saw">The saw that cuts the outline.</param>
-/// <param name="VarnishCoats">Coats of varnish on the blade.</param>
-/// <param name="OilCoats">Coats of oil on shaft and grip.</param>
 /// <param name="StationSpacingMm">Largest distance between numbered stations, mm, 10 to 200.</param>
 public sealed record BuildOptions(
     double? BoardThicknessMm = null,
     OutlineSaw Saw = OutlineSaw.BandSaw,
-    int VarnishCoats = 6,
-    int OilCoats = 3,
     double StationSpacingMm = 50);
 
 /// <summary>What the caliper and the rule should read at one numbered station.</summary>
@@ -92,7 +89,8 @@ public sealed record BuildSheet(
         var (form, wood) = (report.Specification.Form, report.Specification.Wood);
         var fine = PaddleSolid.Shape(form, report.Sizes, report.Outline, StationGrid.Fine);
         var blank = Blank.For(
-            report.Stations, WoodCatalogue.Find(wood.SpeciesId)?.IsSoftwood ?? false, options.Saw, options.BoardThicknessMm);
+            report.Stations, WoodCatalogue.Find(wood.SpeciesId)?.IsSoftwood ?? false, options.Saw,
+            options.BoardThicknessMm ?? report.Specification.BoardThicknessMm);
         var line = new OutlineLine(report.Outline);
         var solids = BuildStages.All.Select(stage => StageSolid.Of(fine, line, blank, stage, options.Saw)).ToArray();
         var grid = StationGrid.Printed(form.Lengths, form.Blade.WidestAt, options.StationSpacingMm);
@@ -101,8 +99,8 @@ public sealed record BuildSheet(
         var lines = ShaftLayout.For(stations[(int)BuildStage.ShaftEightSided], [.. Zones(grid)]);
         var gauge = SparGauge.For(lines.Max(line => Math.Max(line.WidthMm, line.ThicknessMm)));
         var kerf = GripKerf.For(fine, blank, StageAllowance.After(BuildStage.GripCut, options.Saw).GripFaceMm!.Value);
-        var finish = FinishPlan.For(report.Mass, form.Places.ThroatMm, options.VarnishCoats, options.OilCoats);
-        var laden = FinishLoad.Add(fine, report.Mass.TotalG, report.Mass.CentreOfMassMm, finish);
+        var finish = FinishPlan.For(report.Mass, form.Places.ThroatMm, report.Specification.Finish);
+        var laden = new Laden(report.Finished.MassG, report.Finished.CentreOfMassMm, report.Finished.ShiftMm);
         var facts = new BuildFacts(
             blank, StageAllowance.SawMm(options.Saw), report.Sizes.EdgeThicknessMm, report.Sizes.TipThicknessMm, form.BendDegrees,
             form.Grip.Faces, gauge, kerf, finish.MaskingLineMm, report.Balance.TargetMm, report.Balance.ToleranceMm);

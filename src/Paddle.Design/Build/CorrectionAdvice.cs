@@ -49,10 +49,10 @@ internal static class CorrectionAdvice
                 advice.Add("Take two thirds of it with a scraper, balance again, then the rest: what is off stays off.");
         }
 
-        if (aims.MinimumSafetyFactor > corrected.MinimumSafetyFactor)
+        if (corrected.Weakest.Margin < 1)
             advice.Add(string.Create(
                 CultureInfo.InvariantCulture,
-                $"The safety factor is {corrected.MinimumSafetyFactor:F2}, below the {aims.MinimumSafetyFactor:F2} asked for, "
+                $"The safety factor is {corrected.Weakest.SafetyFactor:F2}, below the {corrected.Weakest.Case.LeastFactor:F2} asked for, "
                 + $"before any correction: the wood is thinner than planned. Keep it for a lighter paddler or an easier trip, or "
                 + $"start a new one."));
         if (leastBad is null) return advice;

@@ -41,11 +41,10 @@ public sealed record Forecast(double MassG, double BalanceMm, double StandardUnc
 /// <param name="MassG">Mass, g.</param>
 /// <param name="BalanceMm">Balance point, mm.</param>
 /// <param name="ChanceInTolerance">Chance that it ends in tolerance, 0 to 1.</param>
-/// <param name="MinimumSafetyFactor">Least safety factor of all load cases.</param>
-/// <param name="GoverningCase">The case that has it.</param>
+/// <param name="Weakest">The load case nearest to its least factor, or furthest below it.</param>
 /// <param name="BenchFlexMm">Bench flex, mm.</param>
 public sealed record Corrected(
-    double MassG, double BalanceMm, double ChanceInTolerance, double MinimumSafetyFactor, LoadCase GoverningCase, double BenchFlexMm);
+    double MassG, double BalanceMm, double ChanceInTolerance, CaseResult Weakest, double BenchFlexMm);
 
 /// <summary>What is left when wood would have to be put back.</summary>
 /// <param name="AcceptOffsetMm">Offset from the aim to live with, mm; negative grip-heavy.</param>

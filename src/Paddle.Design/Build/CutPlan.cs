@@ -54,7 +54,7 @@ internal sealed record CutPlan(double[] DepthMm, StrengthCheck Strength, double 
         var before = Looked(planed, fine.Thinned(Depths(fineShares, tooThin)), loads, wood);
 
         // A paddle planed too thin already may not get weaker still; elsewhere the factor asked for holds.
-        var least = Math.Min(aims.MinimumSafetyFactor, before.Strength.Governing.SafetyFactor) - 1e-9;
+        var least = Math.Min(1, before.Strength.Governing.Margin) - 1e-9;
         var mostFlex = Math.Max(aims.MostBenchFlexMm ?? double.PositiveInfinity, before.BenchFlexMm) + 1e-9;
         var (mass, first) = forecast.Sum(estimate.Theta);
         var (gPerMm, firstPerMm) = forecast.PerMillimetre(estimate);
@@ -64,7 +64,7 @@ internal sealed record CutPlan(double[] DepthMm, StrengthCheck Strength, double 
             limits).DepthMm;
 
         // The deeper the cut, the more it may be off itself: a draft says how far it must carry, the plan allows for that.
-        var limits = RemovalLimits.At(planed, loads, wood, aims.MinimumSafetyFactor);
+        var limits = RemovalLimits.At(planed, loads, wood);
         var uncertainty = WithCutting(uncertaintyMm, Least(limits, uncertaintyMm), gPerMm, firstPerMm, mass, first);
         double reserve = 1, scale = 1;
         for (var pass = 1; ; pass++)
@@ -74,13 +74,13 @@ internal sealed record CutPlan(double[] DepthMm, StrengthCheck Strength, double 
             // The cut itself changes buckling and flex a little: look at the real solid, and draw the limits in should it fall short.
             double[] both = [.. depth.Zip(tooThin, (cut, thin) => cut + thin)];
             var after = Looked(stations.Thinned(Depths(shares, both)), fine.Thinned(Depths(fineShares, both)), loads, wood);
-            var weak = after.Strength.Governing.SafetyFactor < least;
+            var weak = after.Strength.Governing.Margin < least;
             var soft = after.BenchFlexMm > mostFlex;
             if (!weak && !soft) return new(depth, after.Strength, after.BenchFlexMm, uncertainty);
             if (pass == Passes) return new(new double[depth.Length], before.Strength, before.BenchFlexMm, uncertaintyMm);
-            if (weak) reserve *= 1.001 * least / after.Strength.Governing.SafetyFactor;
+            if (weak) reserve *= 1.001 * least / after.Strength.Governing.Margin;
             if (soft) scale *= 0.5;
-            limits = [.. RemovalLimits.At(planed, loads, wood, aims.MinimumSafetyFactor * reserve).Select(limit => limit * scale)];
+            limits = [.. RemovalLimits.At(planed, loads, wood, reserve).Select(limit => limit * scale)];
         }
     }
 

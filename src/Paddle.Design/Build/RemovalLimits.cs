@@ -22,16 +22,16 @@ internal static class RemovalLimits
     /// <param name="solid">The paddle planed to plan at the printed stations.</param>
     /// <param name="loads">The forces.</param>
     /// <param name="wood">The wood's strengths.</param>
-    /// <param name="safetyFactor">Least safety factor.</param>
-    internal static double[] At(PaddleSolid solid, Loads loads, WoodInUse wood, double safetyFactor)
+    /// <param name="reserve">Factor on every case's least factor.</param>
+    internal static double[] At(PaddleSolid solid, Loads loads, WoodInUse wood, double reserve = 1)
     {
         var pressure = BladePressure.On(solid);
         var buckling = StrengthCheck.ShaftBucklingN(solid, wood);
-        var moments = new double[LoadCases.AlongTheGrain.Count][];
+        var moments = new double[loads.AlongTheGrain.Count][];
         for (var k = 0; k < moments.Length; k++)
         {
             moments[k] = new double[solid.Count];
-            BendingMoments.Fill(solid, pressure, loads, LoadCases.AlongTheGrain[k], buckling, moments[k]);
+            BendingMoments.Fill(solid, pressure, loads.AlongTheGrain[k], buckling, moments[k]);
         }
 
         var limits = new double[solid.Count];
@@ -41,7 +41,7 @@ internal static class RemovalLimits
             if (most <= 0) continue;
             var place = i;
             bool Holds(double removed) =>
-                IsStrong(solid, place, removed, moments, pressure, loads, wood, safetyFactor);
+                IsStrong(solid, place, removed, moments, loads, wood, reserve);
             limits[i] = Holds(most) ? most : Bisect(Holds, most);
         }
 
@@ -71,7 +71,7 @@ internal static class RemovalLimits
         {
             case Zone.Grip:
                 // Where cap and hollow thin the grip the crest's limit does not apply, but its share of the crest does.
-                return limits[8].Min * pattern.GripWeight + limits[3].Min * pattern.UpperWeight
+                return limits[8].Min * pattern.Weights.Grip + limits[3].Min * pattern.Weights.Upper
                     - pattern.HollowShare * solid.Form.Grip.HollowedFaces * solid.Form.Grip.HollowDepthMm;
             case Zone.Shaft:
                 var share = pattern.LowerShare;
@@ -94,26 +94,21 @@ internal static class RemovalLimits
         int i,
         double removedMm,
         double[][] moments,
-        BladePressure pressure,
         Loads loads,
         WoodInUse wood,
-        double safetyFactor)
+        double reserve)
     {
         var section = solid.Section(i) with { HalfThicknessMm = solid.HalfThickness[i] - removedMm / 2 };
         if (section.HalfThicknessMm <= section.EdgeHalfThicknessMm) return false;
         for (var k = 0; k < moments.Length; k++)
         {
             if (moments[k][i] <= 0) continue;
-            var loadCase = LoadCases.AlongTheGrain[k];
-            var thrust = loadCase == LoadCase.PushOff ? loads.PushOffAxialN : 0;
-            var share = (loadCase == LoadCase.TouringStroke ? wood.FatigueFraction : 1) / Allowances.SpineStress;
-            var stress = moments[k][i] / section.FlatModulusMm3 + thrust / section.AreaMm2;
-            if (stress * safetyFactor > share * wood.BendingStrengthMPa) return false;
+            var loadCase = loads.AlongTheGrain[k];
+            var share = StrengthCheck.StrengthShare(solid, i, loadCase, wood);
+            var stress = TaperAllowance.Factor(solid.Grid.Patterns[i], solid.FaceSlope[i]) * moments[k][i] / section.FlatModulusMm3 + loadCase.ThrustN / section.AreaMm2;
+            if (stress * loadCase.LeastFactor * reserve > share * wood.BendingStrengthMPa) return false;
         }
 
-        if (i < solid.Grid.FirstBladePlace) return true;
-        var slenderness = section.HalfWidthMm / section.HalfThicknessMm;
-        var strip = 0.75 * pressure.StrokePressureMPa(solid.X[i], loads.EdgePressN, StrokePivots.HardMm) * slenderness * slenderness;
-        return strip * safetyFactor <= wood.CrossGrainStrengthMPa;
+        return true;
     }
 }

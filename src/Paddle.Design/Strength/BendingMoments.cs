@@ -11,38 +11,29 @@ internal static class BendingMoments
     /// <summary>Fills the moments (N·mm) at every place.</summary>
     /// <param name="solid">The solid.</param>
     /// <param name="pressure">Water pressure on its blade.</param>
-    /// <param name="loads">The forces.</param>
-    /// <param name="loadCase">A case that bends along the grain.</param>
+    /// <param name="loadCase">The case; one across the grain has the moments of its stroke.</param>
     /// <param name="bucklingN">Thrust at which the shaft would buckle, N: how near it is decides how far a thrust's moments grow.</param>
     /// <param name="moments">Receives the moments, one for each place.</param>
     internal static void Fill(
-        PaddleSolid solid, BladePressure pressure, Loads loads, LoadCase loadCase, double bucklingN, Span<double> moments)
+        PaddleSolid solid, BladePressure pressure, LoadCase loadCase, double bucklingN, Span<double> moments)
     {
-        FirstOrder(solid, pressure, loads, loadCase, moments);
-        if (loadCase != LoadCase.PushOff) return;
-        var growth = Buckling.Growth(loads.PushOffAxialN, bucklingN);
+        FirstOrder(solid, pressure, loadCase, moments);
+        if (loadCase.ThrustN == 0) return;
+        var growth = Buckling.Growth(loadCase.ThrustN, bucklingN);
         for (var i = 0; i < moments.Length; i++) moments[i] *= growth;
     }
 
-    private static void FirstOrder(
-        PaddleSolid solid, BladePressure pressure, Loads loads, LoadCase loadCase, Span<double> moments)
+    private static void FirstOrder(PaddleSolid solid, BladePressure pressure, LoadCase loadCase, Span<double> moments)
     {
-        var force = loadCase switch
-        {
-            LoadCase.TouringStroke => loads.TouringStrokeN,
-            LoadCase.HardStroke => loads.HardStrokeN,
-            LoadCase.Brace => loads.BraceN,
-            _ => loads.PushOffSideN,
-        };
+        var force = loadCase.Action == LoadAction.TipThrust ? loadCase.SideForceN : loadCase.ForceN;
         var places = solid.Form.Places;
         for (var i = solid.Grid.FirstBladePlace; i < solid.Count; i++)
         {
-            moments[i] = loadCase switch
+            moments[i] = loadCase.Action switch
             {
-                LoadCase.Brace => pressure.EvenMomentNmm(i, solid.X[i], force),
-                LoadCase.PushOff => PushOffOnBlade(solid, loads, solid.X[i]),
-                LoadCase.TouringStroke => pressure.StrokeMomentNmm(i, solid.X[i], force, StrokePivots.TouringMm),
-                _ => pressure.StrokeMomentNmm(i, solid.X[i], force, StrokePivots.HardMm),
+                LoadAction.EvenPressure => pressure.EvenMomentNmm(i, solid.X[i], force),
+                LoadAction.TipThrust => ThrustOnBlade(solid, loadCase, solid.X[i]),
+                _ => pressure.StrokeMomentNmm(i, solid.X[i], force, loadCase.PivotMm),
             };
         }
 
@@ -59,10 +50,10 @@ internal static class BendingMoments
     }
 
     // Theory L9: the side force on its arm, and the thrust off the axis by half the shaft's depth at the throat, by nothing at the tip.
-    private static double PushOffOnBlade(PaddleSolid solid, Loads loads, double x)
+    private static double ThrustOnBlade(PaddleSolid solid, LoadCase loadCase, double x)
     {
         var toTip = solid.Form.Places.OverallMm - x;
         var eccentricity = solid.Sizes.ShaftThicknessMm / 2 * toTip / solid.Form.Places.BladeMm;
-        return loads.PushOffSideN * toTip + loads.PushOffAxialN * eccentricity;
+        return loadCase.SideForceN * toTip + loadCase.ThrustN * eccentricity;
     }
 }

@@ -25,25 +25,25 @@ public static class StrokeStep
     /// <param name="form">What fixes the solid apart from its sizes.</param>
     /// <param name="pressure">Water pressure on its blade.</param>
     /// <param name="loads">The forces.</param>
-    /// <param name="mass">Its mass.</param>
-    public static StrokeFigures Of(PaddleForm form, BladePressure pressure, Loads loads, MassProperties mass)
+    /// <param name="massG">Mass of the finished paddle, g.</param>
+    public static StrokeFigures Of(PaddleForm form, BladePressure pressure, Loads loads, double massG)
     {
         var places = form.Places;
         var area = pressure.AreaMm2;
         var centre = pressure.CentreOfPressureMm(StrokePivots.TouringMm);
         var aspect = places.BladeMm * places.BladeMm / area;
         var drag = PlateDrag.Band(aspect);
-        var hands = HandForces.Of(form, loads.TouringStrokeN, centre - places.ThroatMm);
-        var mean = loads.TouringStrokeN / Loads.PeakOverMean;
+        var hands = HandForces.Of(form, loads.Touring.ForceN, centre - places.ThroatMm);
+        var mean = loads.Touring.ForceN / Loads.PeakOverMean;
         double slip = PlateDrag.SlipMS(mean, drag.Low, area * 1e-6, WaterKgM3), slipLow = PlateDrag.SlipMS(mean, drag.High, area * 1e-6, WaterKgM3);
-        var lift = mass.TotalG / 1000 * 9.80665 * LiftM; // theory K5
+        var lift = massG / 1000 * 9.80665 * LiftM; // theory K5
         return new(
             area / 100,
             aspect,
             centre,
             drag.Low,
             drag.High,
-            loads.TouringStrokeN,
+            loads.Touring.ForceN,
             mean,
             hands.TopN,
             hands.LowerN,
@@ -67,7 +67,7 @@ public static class StrokeStep
             var blade = FamilyTable.Blades[i];
             var scale = Math.Sqrt(areaMm2 / blade.M0);
             double length = blade.LengthMm * scale, centre = blade.CentreOfPressureMm(scale, StrokePivots.TouringMm);
-            var hands = HandForces.Of(form, loads.TouringStrokeN, centre);
+            var hands = HandForces.Of(form, loads.Touring.ForceN, centre);
             var sameLength = blade.CentreOfPressureMm(form.Places.BladeMm / blade.LengthMm, StrokePivots.TouringMm);
             figures[i] = new(
                 blade.Family,
@@ -78,7 +78,7 @@ public static class StrokeStep
                 hands.LowerN,
                 PlateDrag.Coefficient(length * length / areaMm2),
                 length * form.BendCosine,
-                HandForces.Of(form, loads.TouringStrokeN, sameLength).TopN);
+                HandForces.Of(form, loads.Touring.ForceN, sameLength).TopN);
         }
 
         return figures;

@@ -8,6 +8,9 @@ public sealed record WoodInUse
     /// <summary>Identifier of the species.</summary>
     public required string SpeciesId { get; init; }
 
+    /// <summary>Whether it is sold and carved as a softwood.</summary>
+    public required bool IsSoftwood { get; init; }
+
     /// <summary>Moisture the values hold at, percent of ovendry mass.</summary>
     public required double MoisturePercent { get; init; }
 
@@ -40,9 +43,6 @@ public sealed record WoodInUse
 
     /// <summary>Tension strength across the grain that 19 sticks in 20 exceed, MPa.</summary>
     public required double CrossGrainStrengthMPa { get; init; }
-
-    /// <summary>Share of static strength a load repeated for the paddle's life may use.</summary>
-    public required double FatigueFraction { get; init; }
 
     /// <summary>Where each value came from, one line a value.</summary>
     public required IReadOnlyList<string> Sources { get; init; }
@@ -92,6 +92,7 @@ public sealed record WoodInUse
         return new WoodInUse
         {
             SpeciesId = species.Id,
+            IsSoftwood = species.IsSoftwood,
             MoisturePercent = moisturePercent,
             SlopeOfGrain = slopeOfGrain,
             DensityKgM3 = measuredDensityKgM3 ?? WoodDensity.KgM3(species, moisturePercent),
@@ -103,7 +104,6 @@ public sealed record WoodInUse
             CompressionStrengthMPa = Scatter.FifthPercentile(compression, Scatter.CompressionVariation),
             MeanCrossGrainStrengthMPa = across,
             CrossGrainStrengthMPa = Scatter.FifthPercentile(across, Scatter.TensionPerpendicularVariation),
-            FatigueFraction = LoadDuration.OneWayBendingFatigueFraction,
             Sources = WoodInUseSources.For(species, measuredDensityKgM3.HasValue, measuredModulusMPa.HasValue),
         };
     }

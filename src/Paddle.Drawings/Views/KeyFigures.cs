@@ -44,7 +44,7 @@ internal static class KeyFigures
                 ? $"{N(report.Mass.TotalG, "0")} g"
                 : $"{N(report.Mass.TotalG / GramsPerOunce, "0.0")} oz ({N(report.Mass.TotalG, "0")} g)"),
             new("Balance from lower hand", BalanceText(report, units)),
-            new("Least safety factor", $"{N(governing.SafetyFactor, "0.00")} ({Design.Strength.LoadCases.Id(governing.Case).Replace('-', ' ')})"),
+            new("Least safety factor", $"{N(governing.SafetyFactor, "0.00")} ({governing.Case.Name})"),
             new("Blade area", units == DrawingUnits.Metric
                 ? $"{N(report.Stroke.BladeAreaCm2, "0")} cm²"
                 : $"{N(report.Stroke.BladeAreaCm2 / Cm2PerSquareInch, "0")} in²"),

@@ -30,20 +30,19 @@ internal static class StrengthView
         string N(double value, string format) => value.ToString(format, CultureInfo.InvariantCulture);
         TitleBlock.Heading(
             sketch, context.Label,
-            $"{KeyFigures.BladeName(report)} paddle in {KeyFigures.WoodName(report).ToLowerInvariant()}: least safety factor {N(governing.SafetyFactor, "0.00")}, {CaseName(governing.Case)}, "
+            $"{KeyFigures.BladeName(report)} paddle in {KeyFigures.WoodName(report).ToLowerInvariant()}: least safety factor {N(governing.SafetyFactor, "0.00")}, {governing.Case.Name}, "
             + $"{DrawnLength.Text(governing.AtMm, units)} from the top",
             12, 6, Width - 24, small: true);
         DrawLegend(sketch, report, curves, 41);
 
         var overall = report.Specification.Form.Places.OverallMm;
         double X(double x) => Left + (Right - Left) * x / overall;
-        var aim = 100 / report.Specification.Aims.MinimumSafetyFactor;
         var top = 58.0;
         Panel(sketch, "Bending moment, N·m", curves.XsMm, [.. curves.Cases.Select(c => c.MomentsNm)], "case", null, null, top, X);
         Panel(
-            sketch, "Strength used along the grain, % of what 19 sticks in 20 bear", curves.XsMm,
-            [.. curves.Cases.Select(c => c.StressesMPa.Select(s => 100 * s / c.StrengthMPa).ToArray())],
-            "case", aim, $"asked: factor {N(report.Specification.Aims.MinimumSafetyFactor, "0.##")}", top + PanelMm + 16, X);
+            sketch, "Strength used along the grain, % of what 19 sticks in 20 bear over the factor asked", curves.XsMm,
+            [.. curves.Cases.Select(c => c.StressesMPa.Zip(c.StrengthsMPa, (s, strength) => 100 * s * c.Case.LeastFactor / strength).ToArray())],
+            "case", 100, "all that is allowed", top + PanelMm + 16, X);
         var inches = units == DrawingUnits.Inch;
         Panel(
             sketch, $"Bench flex under {Loads.BenchN:0} N at the centre of pressure, hands as supports, {(inches ? "in" : "mm")}", curves.XsMm,
@@ -51,15 +50,15 @@ internal static class StrengthView
             "flex", null, null, top + 2 * (PanelMm + 16), X);
         var foot = top + 3 * (PanelMm + 16) - 8;
         foot = DrawPaddle(sketch, report, units, foot, X);
-        var edge = report.Strength.Cases.First(c => c.Case == LoadCase.EdgePress);
+        var edge = report.Strength.Cases.First(c => !c.Case.BendsAlongTheGrain);
         sketch.Text(
-            $"Across the grain, edge press: {N(edge.MaxStressMPa, "0.00")} of {N(edge.StrengthMPa, "0.00")} MPa, factor {N(edge.SafetyFactor, "0.00")}. Bench flex {DrawnLength.Text(report.Flex.BenchFlexMm, units)}, "
+            $"Across the grain, edge press: {N(edge.StressMPa, "0.00")} of {N(edge.StrengthMPa, "0.00")} MPa, factor {N(edge.SafetyFactor, "0.00")}. Bench flex {DrawnLength.Text(report.Flex.BenchFlexMm, units)}, "
             + $"first frequency {N(report.Flex.FirstFrequencyHz, "0.0")} Hz.",
             Left, foot + 6, Lettering.Small);
         return sketch.Finish(
             "strength",
             $"{context.Label}: strength and flex",
-            $"Bending moment, strength used and bench flex along the paddle. Least safety factor {N(governing.SafetyFactor, "0.00")} in the case {CaseName(governing.Case)}.",
+            $"Bending moment, strength used and bench flex along the paddle. Least safety factor {N(governing.SafetyFactor, "0.00")} in the case {governing.Case.Name}.",
             Width,
             foot + 12);
     }
@@ -68,12 +67,12 @@ internal static class StrengthView
     {
         for (var i = 0; i < curves.Cases.Count; i++)
         {
-            var result = report.Strength.Cases.First(c => c.Case == curves.Cases[i].Case);
+            var result = report.Strength.Cases.First(c => c.Case.Id == curves.Cases[i].Case.Id);
             var x = Left + i * 64;
             sketch.Line(x, y, x + 12, y, LineKind.Visible, Layer.Marks, $"case{i}");
-            sketch.Text(CaseName(result.Case), x + 14, y + 1.2, Lettering.Small);
+            sketch.Text(result.Case.Name, x + 14, y + 1.2, Lettering.Small);
             sketch.Text(
-                FormattableString.Invariant($"{result.ForceN:0} N, factor {result.SafetyFactor:0.00}"), x + 14, y + 5.8, Lettering.Small);
+                FormattableString.Invariant($"{result.Case.ForceN:0} N, factor {result.SafetyFactor:0.00} of {result.Case.LeastFactor:0.00}"), x + 14, y + 5.8, Lettering.Small);
         }
     }
 
@@ -126,5 +125,4 @@ internal static class StrengthView
         return y + 2 * half + 8;
     }
 
-    private static string CaseName(LoadCase loadCase) => LoadCases.Id(loadCase).Replace('-', ' ');
 }

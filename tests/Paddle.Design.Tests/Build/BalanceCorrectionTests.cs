@@ -60,7 +60,7 @@ public class BalanceCorrectionTests
         var result = BalanceCorrection.Solve(report, new(stage, sheet.MassG.Value, sheet.BalanceMm.Value + off));
         Assert.Equal(Math.Abs(off) > 4, result.Explanation.UnevenNeeded);
         Assert.True(result.Corrected.ChanceInTolerance >= result.Finished.ChanceInTolerance - 1e-9);
-        Assert.True(result.Corrected.MinimumSafetyFactor >= report.Specification.Aims.MinimumSafetyFactor - 1e-6);
+        Assert.True(result.Corrected.Weakest.SafetyFactor >= report.Specification.Aims.MinimumSafetyFactor - 1e-6);
         Assert.All(result.Removals, removal => Assert.True(removal.MassG > 0 && removal.ThicknessMm is > 0 and <= RemovalLimits.MostMm + 1e-9));
         Assert.Equal(result.Finished.MassG - result.Removals.Sum(removal => removal.MassG), result.Corrected.MassG, 0.1);
         if (result.Achievable) Assert.InRange(result.Corrected.BalanceMm - result.AimMm, -12 - 1e-6, 12 + 1e-6);
@@ -154,7 +154,7 @@ public class BalanceCorrectionTests
         var readings = stage.Stations.Select(station => new ThicknessReading(station.XMm, Math.Max(1, station.ThicknessMm - 1))).ToArray();
         var result = BalanceCorrection.Solve(
             BuildSamples.Cherry, new(BuildStage.Sanded, stage.MassG.Value * 0.95, stage.BalanceMm.Value - 6, readings));
-        Assert.True(result.Corrected.MinimumSafetyFactor < 1.5);
+        Assert.True(result.Corrected.Weakest.SafetyFactor < 1.5);
         Assert.Contains(result.Advice, text => text.Contains("safety factor", StringComparison.Ordinal));
     }
 
@@ -202,7 +202,7 @@ public class BalanceCorrectionTests
                     stage.MassG.Value * (1 + 0.15 * RealPaddle.Normal(random)),
                     stage.BalanceMm.Value + 20 * RealPaddle.Normal(random),
                     readings));
-                Assert.True(double.IsFinite(result.Corrected.BalanceMm) && double.IsFinite(result.Corrected.MinimumSafetyFactor));
+                Assert.True(double.IsFinite(result.Corrected.BalanceMm) && double.IsFinite(result.Corrected.Weakest.SafetyFactor));
                 Assert.True(Math.Abs(result.Corrected.BalanceMm - result.AimMm) <= Math.Max(12, Math.Abs(result.Finished.BalanceMm - result.AimMm)) + 1e-6);
                 Assert.Equal(result.Achievable, result.LeastBad is null);
                 Assert.NotEmpty(result.Advice);

@@ -1,7 +1,7 @@
 using Paddle.Design.Balance;
 using Paddle.Design.Outline;
 using Paddle.Design.Solid;
-using Paddle.Design.Strength;
+using Paddle.Design.Tests.Solid;
 using Paddle.Design.Wood;
 
 namespace Paddle.Design.Tests.Build;
@@ -39,7 +39,7 @@ internal static class BuildSamples
             form,
             new PinnedSizes(),
             WoodInUse.Resolve(species, 12, 0, densityKgM3, null),
-            Loads.ForBodyMass(bodyMassKg),
+            TestPaddles.Loads(bodyMassKg),
             new(balanceAt, toleranceMm, 1.5, null, null, null)));
     }
 }

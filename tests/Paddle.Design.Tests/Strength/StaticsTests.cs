@@ -21,7 +21,7 @@ public class StaticsTests
         var arm = CentreOfPressureBelowThroat(blade);
         var form = TestPaddles.Form(blade, handSpacing: 889, freeboard: 350 - arm);
         var solid = TestPaddles.Shape(form, TestPaddles.PrintedGrid(form));
-        var moments = Moments(solid, LoadCase.TouringStroke, Loads.ForBodyMass(75) with { TouringStrokeN = force });
+        var moments = Moments(solid, "touring-stroke", TestPaddles.Loads(asked: new(TouringStrokeN: force)));
         double At(double x) => ElasticCurve.At(solid.X, moments, x);
 
         var lower = form.Places.LowerHandMm;
@@ -46,17 +46,17 @@ public class StaticsTests
         var form = TestPaddles.Form(TestPaddles.Blade(family));
         var solid = TestPaddles.Shape(form, TestPaddles.PrintedGrid(form));
         var pressure = BladePressure.On(solid);
-        var loads = Loads.ForBodyMass(75);
-        foreach (var (loadCase, force, centre) in new[]
+        var loads = TestPaddles.Loads();
+        foreach (var (id, force, centre) in new[]
         {
-            (LoadCase.TouringStroke, loads.TouringStrokeN, pressure.CentreOfPressureMm(StrokePivots.TouringMm)),
-            (LoadCase.HardStroke, loads.HardStrokeN, pressure.CentreOfPressureMm(StrokePivots.HardMm)),
-            (LoadCase.Brace, loads.BraceN, pressure.CentroidMm),
+            ("touring-stroke", loads.Case("touring-stroke").ForceN, pressure.CentreOfPressureMm(StrokePivots.TouringMm)),
+            ("hard-stroke", loads.Case("hard-stroke").ForceN, pressure.CentreOfPressureMm(StrokePivots.HardMm)),
+            ("brace", loads.Case("brace").ForceN, pressure.CentroidMm),
         })
         {
-            var moments = Moments(solid, loadCase, loads);
+            var moments = Moments(solid, id, loads);
             TestPaddles.AssertRelative(
-                force * (centre - form.Places.LowerHandMm), moments[solid.Grid.LowerHandPlace], 1e-9, loadCase.ToString());
+                force * (centre - form.Places.LowerHandMm), moments[solid.Grid.LowerHandPlace], 1e-9, id);
         }
     }
 
@@ -66,7 +66,7 @@ public class StaticsTests
     {
         var form = TestPaddles.Form(TestPaddles.Blade("beavertail"));
         var solid = TestPaddles.Shape(form, TestPaddles.PrintedGrid(form));
-        var moments = Moments(solid, LoadCase.HardStroke, Loads.ForBodyMass(75));
+        var moments = Moments(solid, "hard-stroke", TestPaddles.Loads());
         var pressure = BladePressure.On(solid);
         const int Strips = 20000;
         double throat = form.Places.ThroatMm, step = form.Places.BladeMm / Strips;
@@ -77,7 +77,7 @@ public class StaticsTests
             {
                 var x = throat + (k + 0.5) * step;
                 if (x <= solid.X[place]) continue;
-                var local = pressure.StrokePressureMPa(x, Loads.ForBodyMass(75).HardStrokeN, StrokePivots.HardMm);
+                var local = pressure.StrokePressureMPa(x, TestPaddles.Loads().Case("hard-stroke").ForceN, StrokePivots.HardMm);
                 sum += step * 2 * solid.Outline.HalfBreadthMm(x) * local * (x - solid.X[place]);
             }
 
@@ -92,12 +92,13 @@ public class StaticsTests
     {
         var form = TestPaddles.Form(TestPaddles.Blade("ottertail"));
         var solid = TestPaddles.Shape(form, TestPaddles.PrintedGrid(form));
-        var loads = Loads.ForBodyMass(75);
+        var loads = TestPaddles.Loads();
         var pressure = BladePressure.On(solid);
         var moments = new double[solid.Count];
-        var buckling = 4 * loads.PushOffAxialN;
-        BendingMoments.Fill(solid, pressure, loads, LoadCase.PushOff, buckling, moments);
-        var plain = loads.PushOffSideN * form.Places.BladeMm + loads.PushOffAxialN * solid.Sizes.ShaftThicknessMm / 2;
+        var push = loads.Case("push-off");
+        var buckling = 4 * push.ForceN;
+        BendingMoments.Fill(solid, pressure, push, buckling, moments);
+        var plain = push.SideForceN * form.Places.BladeMm + push.ForceN * solid.Sizes.ShaftThicknessMm / 2;
         TestPaddles.AssertRelative(plain / (1 - 0.25), moments[solid.Grid.FirstBladePlace], 1e-9);
     }
 
@@ -109,7 +110,7 @@ public class StaticsTests
         double At(PaddleForm f)
         {
             var solid = TestPaddles.Shape(f, TestPaddles.PrintedGrid(f));
-            var moments = Moments(solid, LoadCase.TouringStroke, Loads.ForBodyMass(75));
+            var moments = Moments(solid, "touring-stroke", TestPaddles.Loads());
             return moments[solid.Grid.LowerHandPlace] - moments[solid.Grid.FirstBladePlace];
         }
 
@@ -123,10 +124,10 @@ public class StaticsTests
         return BladePressure.On(solid).CentreOfPressureMm(StrokePivots.TouringMm) - form.Places.ThroatMm;
     }
 
-    private static double[] Moments(PaddleSolid solid, LoadCase loadCase, Loads loads)
+    private static double[] Moments(PaddleSolid solid, string id, Loads loads)
     {
         var moments = new double[solid.Count];
-        BendingMoments.Fill(solid, BladePressure.On(solid), loads, loadCase, LargeN, moments);
+        BendingMoments.Fill(solid, BladePressure.On(solid), loads.Case(id), LargeN, moments);
         return moments;
     }
 }

@@ -1,7 +1,7 @@
 using Paddle.Design.Balance;
 using Paddle.Design.Outline;
 using Paddle.Design.Solid;
-using Paddle.Design.Strength;
+using Paddle.Design.Tests.Solid;
 using Paddle.Design.Wood;
 
 namespace Paddle.Design.Tests.Validation;
@@ -19,7 +19,7 @@ internal static class SampleDesigns
             new PaddleForm(places, grip, blade, bendDegrees),
             new PinnedSizes(),
             WoodInUse.Resolve(WoodCatalogue.Find(species)!, 12, 0.04, null, null),
-            Loads.ForBodyMass(75) with { HardStrokeN = hardStrokeN, EdgePressN = hardStrokeN },
+            TestPaddles.Loads(asked: new(HardStrokeN: hardStrokeN)),
             new Aims(BalanceAim.LowerHand, 12, 1.5, null, null, null));
     }
 }

@@ -60,6 +60,7 @@ public class ValidationPageTests
             }
         }
 
+        text.Append(PracticeTable.Render());
         return text.ToString().Replace("\r\n", "\n", StringComparison.Ordinal);
     }
 

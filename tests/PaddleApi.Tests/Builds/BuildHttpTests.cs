@@ -71,13 +71,11 @@ public sealed class BuildHttpTests(ApiFixture api)
     [Fact]
     public async Task The_makers_choices_count()
     {
-        var (usual, chosen) = (await Good(Address), await Good($"{Address}?boardThicknessMm=44.4&saw=jigsaw&varnishCoats=3&oilCoats=2"));
+        var (usual, chosen) = (await Good(Address), await Good($"{Address}?boardThicknessMm=44.4&saw=jigsaw"));
 
         Assert.Equal(44.4, Number(chosen.GetProperty("blank"), "thicknessMm"));
         Assert.True(Band(chosen.GetProperty("stages")[1], "massG").Value > Band(usual.GetProperty("stages")[1], "massG").Value);
-        Assert.Equal(5, chosen.GetProperty("finish").GetProperty("coats").GetArrayLength());
-        Assert.True(Number(chosen.GetProperty("withFinish"), "massG") < Number(usual.GetProperty("withFinish"), "massG"));
-        Assert.Equal($"{Address}?boardThicknessMm=44.4&saw=jigsaw&varnishCoats=3&oilCoats=2",
+        Assert.Equal($"{Address}?boardThicknessMm=44.4&saw=jigsaw",
             chosen.GetProperty("links").GetProperty("self").GetString());
     }
 
@@ -85,7 +83,7 @@ public sealed class BuildHttpTests(ApiFixture api)
     public async Task Other_choices_have_another_tag()
     {
         using var usual = await api.Client.GetAsync(Address);
-        using var ask = new HttpRequestMessage(HttpMethod.Get, $"{Address}?oilCoats=2");
+        using var ask = new HttpRequestMessage(HttpMethod.Get, $"{Address}?saw=jigsaw");
         ask.Headers.IfNoneMatch.Add(usual.Headers.ETag!);
 
         using var answer = await api.Client.SendAsync(ask);
@@ -216,11 +214,11 @@ public sealed class BuildHttpTests(ApiFixture api)
     [Fact]
     public async Task Another_moisture_has_another_tag_and_the_same_sheet()
     {
-        using var dry = await api.Client.GetAsync($"{Address}?oilCoats=2&usedMoisturePercent=8");
-        using var ask = new HttpRequestMessage(HttpMethod.Get, $"{Address}?oilCoats=2&usedMoisturePercent=9");
+        using var dry = await api.Client.GetAsync($"{Address}?saw=jigsaw&usedMoisturePercent=8");
+        using var ask = new HttpRequestMessage(HttpMethod.Get, $"{Address}?saw=jigsaw&usedMoisturePercent=9");
         ask.Headers.IfNoneMatch.Add(dry.Headers.ETag!);
         using var damp = await api.Client.SendAsync(ask);
-        using var again = new HttpRequestMessage(HttpMethod.Get, $"{Address}?oilCoats=2&usedMoisturePercent=9");
+        using var again = new HttpRequestMessage(HttpMethod.Get, $"{Address}?saw=jigsaw&usedMoisturePercent=9");
         again.Headers.IfNoneMatch.Add(damp.Headers.ETag!);
         using var held = await api.Client.SendAsync(again);
 
@@ -228,7 +226,7 @@ public sealed class BuildHttpTests(ApiFixture api)
         Assert.Equal(HttpStatusCode.NotModified, held.StatusCode);
         using var body = JsonDocument.Parse(await damp.Content.ReadAsStringAsync());
         var sheet = body.RootElement.GetProperty("links").GetProperty("sheet").GetString();
-        Assert.Equal($"{Sheet}?oilCoats=2", sheet);
+        Assert.Equal($"{Sheet}?saw=jigsaw", sheet);
         using var page = await api.Client.GetAsync(sheet);
         Assert.Equal(HttpStatusCode.OK, page.StatusCode);
     }
@@ -257,8 +255,6 @@ public sealed class BuildHttpTests(ApiFixture api)
     [InlineData("boardThicknessMm=20", "?boardThicknessMm")] // the design's shaft is thicker
     [InlineData("boardThicknessMm=NaN", "?boardThicknessMm")]
     [InlineData("saw=chainsaw", "?saw")]
-    [InlineData("varnishCoats=0", "?varnishCoats")]
-    [InlineData("oilCoats=13", "?oilCoats")]
     public async Task Choices_out_of_range_are_refused_by_place(string query, string place)
     {
         foreach (var address in (string[])[Address, Sheet])
@@ -274,7 +270,7 @@ public sealed class BuildHttpTests(ApiFixture api)
     }
 
     [Theory]
-    [InlineData("varnishCoats=many", "query")]
+    [InlineData("boardThicknessMm=many", "query")]
     [InlineData("coats=3", "coats")]
     public async Task A_query_that_is_not_understood_is_refused(string query, string why)
     {

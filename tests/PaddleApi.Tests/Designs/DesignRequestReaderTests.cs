@@ -53,7 +53,9 @@ public sealed class DesignRequestReaderTests
         Assert.Equal(7, specification.Form.BendDegrees);
         Assert.Equal(new PinnedSizes(30, 32, 28, 29, 25, 13, 8, 5, 27), specification.Pinned);
         Assert.Equal(WoodInUse.Resolve(WoodCatalogue.Find("black-cherry")!, 9, 0.03, 555, 9999), specification.Wood);
-        Assert.Equal(new Loads(61, 81, 301, 302, 303, 104, 305), specification.Loads);
+        Assert.Equal(61, specification.Loads.BodyMassKg);
+        Assert.Equal([81, 301, 302, 303, 305], specification.Loads.Cases.Select(loadCase => loadCase.ForceN));
+        Assert.Equal(104, specification.Loads.Case("push-off").SideForceN);
         Assert.Equal(new Aims(BalanceAim.Throat, 21, 1.7, 3, 17, 900), specification.Aims);
         Assert.Equal(Json(request), Json(filled));
     }
@@ -70,25 +72,28 @@ public sealed class DesignRequestReaderTests
         Assert.Equal(Json(first.Request), Json(again.Request));
         Assert.Equal(first.Specification.Form.Places, again.Specification.Form.Places);
         Assert.Equal(first.Specification.Pinned, again.Specification.Pinned);
-        Assert.Equal(first.Specification.Loads, again.Specification.Loads);
+        Assert.Equal(first.Specification.Loads.Cases, again.Specification.Loads.Cases);
         Assert.Equal(first.Specification.Wood, again.Specification.Wood);
     }
 
     [Fact]
     public void Usual_forces_scale_with_body_mass_and_are_those_the_echo_shows()
     {
-        var loads = DesignRequestReader.ToSpecification(Requests.Read(Requests.With("/loads/bodyMassKg=60"))).Loads;
-        var usual = Loads.ForBodyMass(60);
+        var resolved = DesignRequestReader.ToSpecification(Requests.Read(Requests.With("/loads/bodyMassKg=60")));
+        var loads = resolved.Loads;
+        var usual = Loads.For(Duty.Touring, 60, resolved.Form.BladeAreaMm2());
 
         Assert.Equal(60, loads.BodyMassKg);
-        Assert.Equal(Math.Round(usual.TouringStrokeN, 1), loads.TouringStrokeN);
-        Assert.Equal(Math.Round(usual.BraceN, 1), loads.BraceN);
-        Assert.Equal(Math.Round(usual.PushOffSideN, 1), loads.PushOffSideN);
+        Assert.All(usual.Cases.Zip(loads.Cases), pair =>
+        {
+            Assert.Equal(Math.Round(pair.First.ForceN, 1), pair.Second.ForceN);
+            Assert.Equal(Math.Round(pair.First.SideForceN, 1), pair.Second.SideForceN);
+        });
     }
 
     [Fact]
     public void The_edge_is_pressed_with_the_hard_stroke_unless_told_otherwise() =>
-        Assert.Equal(444, DesignRequestReader.ToSpecification(Requests.Read(Requests.With("/loads/hardStrokeN=444"))).Loads.EdgePressN);
+        Assert.Equal(444, DesignRequestReader.ToSpecification(Requests.Read(Requests.With("/loads/hardStrokeN=444"))).Loads.Case("edge-press").ForceN);
 
     [Fact]
     public void Offsets_give_length_width_widest_point_and_shaft()

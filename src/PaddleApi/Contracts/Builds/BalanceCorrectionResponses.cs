@@ -1,5 +1,4 @@
 using Paddle.Design.Build;
-using Paddle.Design.Strength;
 
 namespace PaddleApi.Contracts.Builds;
 
@@ -29,8 +28,8 @@ public static class BalanceCorrectionResponses
                 corrected.MassG,
                 corrected.BalanceMm,
                 corrected.ChanceInTolerance,
-                corrected.MinimumSafetyFactor,
-                LoadCases.Id(corrected.GoverningCase),
+                corrected.Weakest.SafetyFactor,
+                corrected.Weakest.Case.Id,
                 corrected.BenchFlexMm),
             correction.Achievable,
             correction.LeastBad is { } left

@@ -1,4 +1,5 @@
 using Paddle.Design.Build;
+using Paddle.Design.Finishing;
 using PaddleApi.Contracts.Designs;
 
 namespace PaddleApi.Contracts.Builds;

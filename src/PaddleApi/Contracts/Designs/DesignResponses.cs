@@ -1,5 +1,6 @@
 using Paddle.Design;
 using Paddle.Design.Checks;
+using Paddle.Design.Finishing;
 using Paddle.Design.Outline;
 using Paddle.Design.Solid;
 using Paddle.Design.Strength;
@@ -27,11 +28,13 @@ public static class DesignResponses
         Sizes(report.Sizes),
         Stations(report.Stations),
         Wood(report),
-        Mass(report.Mass),
+        Mass(report.Mass, report.Finished),
         Balance(report),
         Strength(report.Strength),
         new(Loads.BenchN, report.Flex.BenchFlexMm, report.Flex.TipDeflectionMm, report.Flex.FirstFrequencyHz),
         Stroke(report.Stroke),
+        report.Outcome.IsMet ? "met" : "closest",
+        Map(report.Outcome.Unmet, aim => new DesignUnmetAim(aim.Code, aim.Value, aim.Limit, aim.Unit, aim.Message, aim.Advice)),
         Map(report.Checks, Check),
         Map(report.Cautions, caution => new DesignCaution(caution.Id, caution.Text, caution.Source)));
 
@@ -83,11 +86,10 @@ public static class DesignResponses
             wood.MeanBendingStrengthMPa,
             wood.CompressionStrengthMPa,
             wood.CrossGrainStrengthMPa,
-            wood.FatigueFraction,
             wood.Sources);
     }
 
-    private static DesignMass Mass(MassProperties mass)
+    private static DesignMass Mass(MassProperties mass, FinishedMass finished)
     {
         var densityKgM3 = 1000 * mass.TotalG / mass.VolumeCm3;
         return new(
@@ -105,7 +107,13 @@ public static class DesignResponses
             mass.GripSurfaceCm2,
             mass.ShaftSurfaceCm2,
             mass.BladeSurfaceCm2,
-            densityKgM3 < FreshWater.DensityKgM3(FreshWater.DefaultTemperatureC));
+            densityKgM3 < FreshWater.DensityKgM3(FreshWater.DefaultTemperatureC),
+            finished.Load.MassG,
+            finished.MassG,
+            finished.CentreOfMassMm,
+            finished.InertiaCentreKgM2,
+            finished.InertiaTopHandKgM2,
+            finished.InertiaLowerHandKgM2);
     }
 
     private static DesignBalance Balance(DesignReport report)
@@ -115,10 +123,13 @@ public static class DesignResponses
             balance.TargetMm,
             balance.ActualMm,
             balance.OffsetMm,
+            balance.BareMm,
             balance.ToleranceMm,
             balance.Achieved,
+            balance.Ballast.G,
+            balance.Ballast.AtMm,
             Map(balance.BindingLimits, limit => new DesignBindingLimit(limit.Id, limit.Unit, limit.Gain, limit.GainUnit)),
-            balance.Advice);
+            [.. report.Outcome.Unmet.Where(aim => aim.Code == "balance").Select(aim => aim.Advice)]);
     }
 
     private static DesignStrength Strength(StrengthCheck strength)
@@ -126,17 +137,24 @@ public static class DesignResponses
         var governing = strength.Governing;
         return new(
             Map(strength.Cases, result => new DesignLoadCase(
-                LoadCases.Id(result.Case),
-                result.ForceN,
-                result.MaxStressMPa,
+                result.Case.Id,
+                result.Case.ForceN,
+                result.Case.SideForceN,
+                result.StressMPa,
                 result.AtMm,
                 result.StrengthMPa,
+                result.MaxStressMPa,
+                result.MaxStressAtMm,
+                result.Case.StrengthShare,
                 result.SafetyFactor,
+                result.Case.LeastFactor,
                 result.SafetyFactorOnMean,
-                LoadCases.Source(result.Case))),
-            LoadCases.Id(governing.Case),
+                result.Case.Source)),
+            governing.Case.Id,
             governing.SafetyFactor,
-            strength.BucklingLoadN);
+            strength.BucklingLoadN,
+            new(strength.Knock.BareN, strength.Knock.UnderClothN, strength.Knock.ClothTearsN),
+            DutyRule.Basis);
     }
 
     private static DesignStroke Stroke(StrokeFigures stroke) => new(

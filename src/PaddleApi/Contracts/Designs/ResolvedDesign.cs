@@ -31,5 +31,6 @@ public sealed record ResolvedDesign(DesignRequest Request, PaddleSpecification S
             EdgeThicknessMm = sizes.EdgeThicknessMm,
         },
         Grip = Request.Grip! with { ThicknessMm = sizes.GripThicknessMm },
+        SolvedBefore = Specification.Free.Bits,
     };
 }

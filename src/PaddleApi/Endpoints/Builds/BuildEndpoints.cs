@@ -34,7 +34,7 @@ public static class BuildEndpoints
         $"default-src 'none'; style-src 'sha256-{Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(BuildSheetStyle.Css.ReplaceLineEndings("\n"))))}'; "
         + "base-uri 'none'; form-action 'none'";
 
-    private static readonly string[] KnownToSheet = ["boardThicknessMm", "saw", "varnishCoats", "oilCoats"];
+    private static readonly string[] KnownToSheet = ["boardThicknessMm", "saw"];
     private static readonly string[] KnownToBuild = [.. KnownToSheet, "usedMoisturePercent", "temperatureC", "relativeHumidityPercent"];
 
     /// <summary>Maps the endpoints.</summary>
@@ -70,10 +70,8 @@ public static class BuildEndpoints
 
     private static RouteHandlerBuilder SheetOf(this RouteHandlerBuilder endpoint) => endpoint
         .Parameter("designCode", "The member designCode of an answer.", BuildExamples.Weighed.DesignCode!)
-        .Parameter("boardThicknessMm", "Thickness of the board as measured, mm, 10 to 120; left out, the next standard surfaced one.", "33.3")
+        .Parameter("boardThicknessMm", "Thickness of the board as measured, mm, 10 to 120; left out, the design's own or the next standard surfaced one.", "33.3")
         .Parameter("saw", $"The saw that cuts the outline: {string.Join(" or ", BuildNames.Saws.Names)}; left out, the first.", "band-saw")
-        .Parameter("varnishCoats", "Coats of varnish on the blade, 1 to 12; left out, 6.", "6")
-        .Parameter("oilCoats", "Coats of oil on shaft and grip, 1 to 12; left out, 3.", "3")
         .WithMetadata(FixedContentMark.Instance)
         .Produces(StatusCodes.Status304NotModified)
         .Refuses(ProblemKinds.InvalidDesignCode)
@@ -81,7 +79,7 @@ public static class BuildEndpoints
         .Refuses(ProblemKinds.InvalidValues);
 
     private static IResult Report(
-        string designCode, double? boardThicknessMm, string? saw, int? varnishCoats, int? oilCoats,
+        string designCode, double? boardThicknessMm, string? saw,
         double? usedMoisturePercent, double? temperatureC, double? relativeHumidityPercent, HttpContext context)
     {
         var climate = new ServiceClimate
@@ -92,7 +90,7 @@ public static class BuildEndpoints
         };
         return Fetch(
             designCode,
-            new() { BoardThicknessMm = boardThicknessMm, Saw = saw, VarnishCoats = varnishCoats, OilCoats = oilCoats },
+            new() { BoardThicknessMm = boardThicknessMm, Saw = saw },
             climate,
             KnownToBuild,
             context,
@@ -101,10 +99,10 @@ public static class BuildEndpoints
     }
 
     private static IResult Page(
-        string designCode, double? boardThicknessMm, string? saw, int? varnishCoats, int? oilCoats, HttpContext context) =>
+        string designCode, double? boardThicknessMm, string? saw, HttpContext context) =>
         Fetch(
             designCode,
-            new() { BoardThicknessMm = boardThicknessMm, Saw = saw, VarnishCoats = varnishCoats, OilCoats = oilCoats },
+            new() { BoardThicknessMm = boardThicknessMm, Saw = saw },
             new(),
             KnownToSheet,
             context,

@@ -18,8 +18,6 @@ internal static class BuildReading
         {
             BoardThicknessMm = choices.BoardThicknessMm,
             Saw = choices.Saw is { } saw ? BuildNames.Saws.Find(saw)!.Value : usual.Saw,
-            VarnishCoats = choices.VarnishCoats ?? usual.VarnishCoats,
-            OilCoats = choices.OilCoats ?? usual.OilCoats,
         };
     }
 

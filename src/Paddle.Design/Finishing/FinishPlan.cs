@@ -1,6 +1,6 @@
 using Paddle.Design.Solid;
 
-namespace Paddle.Design.Build;
+namespace Paddle.Design.Finishing;
 
 /// <summary>One coat.</summary>
 /// <param name="Number">Number of the coat of its finish.</param>
@@ -14,7 +14,7 @@ namespace Paddle.Design.Build;
 public sealed record Coat(
     int Number, string Finish, string Zone, double ThinnerPercent, double Litres, double ThinnerLitres, double StartDay, double WaitDays);
 
-/// <summary>Varnish on the blade, oil on shaft and grip: quantities, mass and schedule. Theory M12 and M13.</summary>
+/// <summary>Varnish and oil, each where it is chosen: quantities, mass and schedule. Theory M12 and M13.</summary>
 /// <param name="VarnishAreaM2">Varnished surface, m².</param>
 /// <param name="OilAreaM2">Oiled surface, m².</param>
 /// <param name="VarnishLitres">Varnish, L, never under 0.1.</param>
@@ -73,31 +73,30 @@ public sealed record FinishPlan(
     /// <summary>The plan of a paddle.</summary>
     /// <param name="mass">The finished paddle with its surfaces.</param>
     /// <param name="throatMm">Place of the throat, mm.</param>
-    /// <param name="varnishCoats">Coats of varnish; 3-6 are usual on boats (Wood Handbook FPL-GTR-190, ch. 16, read).</param>
-    /// <param name="oilCoats">Coats of oil.</param>
-    /// <exception cref="ArgumentOutOfRangeException">Coats outside 1 to 12.</exception>
-    public static FinishPlan For(MassProperties mass, double throatMm, int varnishCoats = 6, int oilCoats = 3)
+    /// <param name="choice">What each surface is finished with.</param>
+    public static FinishPlan For(MassProperties mass, double throatMm, FinishChoice choice)
     {
-        ArgumentNullException.ThrowIfNull(mass);
-        ArgumentOutOfRangeException.ThrowIfLessThan(varnishCoats, 1);
-        ArgumentOutOfRangeException.ThrowIfGreaterThan(varnishCoats, 12);
-        ArgumentOutOfRangeException.ThrowIfLessThan(oilCoats, 1);
-        ArgumentOutOfRangeException.ThrowIfGreaterThan(oilCoats, 12);
-        double blade = mass.BladeSurfaceCm2 * 1e-4, hand = (mass.ShaftSurfaceCm2 + mass.GripSurfaceCm2) * 1e-4;
-        var coats = AllCoats(blade, hand, varnishCoats, oilCoats);
-        var varnish = Math.Max(0.1, VarnishLitresFor(blade, varnishCoats));
+        Surface[] surfaces =
+        [
+            new("blade", mass.BladeSurfaceCm2 * 1e-4, choice.Blade, choice.BladeCoats),
+            new("shaft and grip", (mass.ShaftSurfaceCm2 + mass.GripSurfaceCm2) * 1e-4, choice.Shaft, choice.ShaftCoats),
+        ];
+        double Sum(SurfaceFinish finish, Func<Surface, double> of) => surfaces.Where(s => s.Finish == finish && s.Coats > 0).Sum(of);
+        var coats = AllCoats(surfaces);
+        var varnish = Sum(SurfaceFinish.Varnish, s => VarnishLitresFor(s.AreaM2, s.Coats));
+        if (varnish > 0) varnish = Math.Max(0.1, varnish);
         return new(
-            blade,
-            hand,
+            Sum(SurfaceFinish.Varnish, s => s.AreaM2),
+            Sum(SurfaceFinish.Oil, s => s.AreaM2),
             varnish,
-            OilLitresFor(hand, oilCoats),
-            coats.Sum(coat => coat.ThinnerLitres) + 0.25,
-            varnish <= 0.25 ? 0.25 : Math.Ceiling(2 * varnish) / 2,
-            DryVarnishG(blade, varnishCoats),
-            OilGPerM2Coat * hand * oilCoats,
+            Sum(SurfaceFinish.Oil, s => OilLitresFor(s.AreaM2, s.Coats)),
+            varnish > 0 ? coats.Sum(coat => coat.ThinnerLitres) + 0.25 : 0,
+            varnish > 0.25 ? Math.Ceiling(2 * varnish) / 2 : varnish > 0 ? 0.25 : 0,
+            Sum(SurfaceFinish.Varnish, s => DryVarnishG(s.AreaM2, s.Coats)),
+            Sum(SurfaceFinish.Oil, s => OilGPerM2Coat * s.AreaM2 * s.Coats),
             throatMm - MaskingUpShaftMm,
             coats,
-            coats.Max(coat => coat.StartDay + coat.WaitDays),
+            coats.Select(coat => coat.StartDay + coat.WaitDays).DefaultIfEmpty().Max(),
             Advice());
     }
 
@@ -118,28 +117,35 @@ public sealed record FinishPlan(
     public static double DryVarnishG(double areaM2, int coats) =>
         areaM2 * coats * DryFilmMm * DryVarnishKgM3 * (1 - SandedOff); // theory M13: m² · mm · kg/m³ = g
 
-    private static List<Coat> AllCoats(double blade, double hand, int varnishCoats, int oilCoats)
+    private sealed record Surface(string Zone, double AreaM2, SurfaceFinish Finish, int Coats);
+
+    // Oil under varnish stops it bonding: what is oiled waits until the last coat of varnish no longer takes a finger's mark.
+    private static List<Coat> AllCoats(IReadOnlyList<Surface> surfaces)
     {
         var coats = new List<Coat>();
         var day = 0.0;
-        for (var k = 1; k <= varnishCoats; k++)
+        foreach (var surface in surfaces.OrderBy(surface => surface.Finish))
         {
-            var thinner = k <= Thinner.Length ? Thinner[k - 1] : 0;
-            var litres = blade / (k == 1 ? FirstVarnishM2PerLitre : VarnishM2PerLitre) * (1 + Loss);
-            double wait = k <= 3 ? 1 : 2;
-            coats.Add(new(k, "spar varnish", "blade", thinner, litres, litres * thinner / 100, day, k == varnishCoats ? 7 : wait));
-            day += wait;
-        }
-
-        // Oil under varnish stops it bonding: the shaft is oiled when the last coat of varnish no longer takes a finger's mark.
-        for (var k = 1; k <= oilCoats; k++)
-        {
-            coats.Add(new(k, "drying oil", "shaft and grip", 0, hand / OilM2PerLitre * (1 + Loss), 0, day, k == oilCoats ? 7 : 1));
-            day += 1;
+            for (var k = 1; k <= surface.Coats; k++)
+            {
+                var coat = surface.Finish == SurfaceFinish.Varnish ? Varnished(surface, k, day) : Oiled(surface, k, day);
+                coats.Add(coat with { WaitDays = k == surface.Coats ? 7 : coat.WaitDays });
+                day += coat.WaitDays;
+            }
         }
 
         return coats;
     }
+
+    private static Coat Varnished(Surface surface, int number, double day)
+    {
+        var thinner = number <= Thinner.Length ? Thinner[number - 1] : 0;
+        var litres = surface.AreaM2 / (number == 1 ? FirstVarnishM2PerLitre : VarnishM2PerLitre) * (1 + Loss);
+        return new(number, "spar varnish", surface.Zone, thinner, litres, litres * thinner / 100, day, number <= 3 ? 1 : 2);
+    }
+
+    private static Coat Oiled(Surface surface, int number, double day) =>
+        new(number, "drying oil", surface.Zone, 0, surface.AreaM2 / OilM2PerLitre * (1 + Loss), 0, day, 1);
 
     private static string[] Advice() =>
     [
