@@ -64,7 +64,7 @@ public static class Rules
     /// <param name="reason">What the names are.</param>
     public static IRuleBuilderOptions<T, string?> OneOf<T>(this IRuleBuilder<T, string?> rule, IReadOnlyList<string> allowed, string reason) =>
         rule.SetValidator(new NamesRule<T>(allowed))
-            .WithMessage(reason).WithState((_, value) => new Fault(reason, FaultValue.Show(value), Allowed: allowed));
+            .WithMessage(reason).WithState((_, value) => new Fault(reason, FaultValue.Show(value), Allowed: allowed, Code: RefusalCodes.UnknownName));
 
     /// <summary>Says why the rule before it refuses, with a range where there is one.</summary>
     /// <typeparam name="T">The request.</typeparam>
@@ -76,7 +76,8 @@ public static class Rules
     /// <param name="unit">Unit of the values.</param>
     public static IRuleBuilderOptions<T, TProperty> Saying<T, TProperty>(
         this IRuleBuilderOptions<T, TProperty> rule, string reason, double? min = null, double? max = null, string? unit = null) =>
-        rule.WithMessage(reason).WithState((_, value) => new Fault(reason, FaultValue.Show(value), min, max, unit));
+        rule.WithMessage(reason).WithState((_, value) => new Fault(
+            reason, FaultValue.Show(value), min, max, unit, Code: min is null && max is null ? RefusalCodes.NotAccepted : RefusalCodes.OutOfRange));
 
     /// <summary>Adds a fault found by hand inside <c>Custom</c>: for rules between several members.</summary>
     /// <typeparam name="T">The request.</typeparam>

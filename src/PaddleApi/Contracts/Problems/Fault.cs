@@ -8,6 +8,7 @@ namespace PaddleApi.Contracts.Problems;
 /// <param name="Unit">Unit of the values.</param>
 /// <param name="Allowed">The names that are allowed here.</param>
 /// <param name="MeasureInstead">What to measure instead, or again: ids of <c>/v1/measurements</c>.</param>
+/// <param name="Code">Stable code of the refusal, for programs; the words of the reason may change.</param>
 public sealed record Fault(
     string Reason,
     object? Value = null,
@@ -15,4 +16,5 @@ public sealed record Fault(
     double? Max = null,
     string? Unit = null,
     IReadOnlyList<string>? Allowed = null,
-    IReadOnlyList<string>? MeasureInstead = null);
+    IReadOnlyList<string>? MeasureInstead = null,
+    string? Code = null);
