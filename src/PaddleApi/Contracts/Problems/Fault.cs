@@ -15,4 +15,16 @@ public sealed record Fault(
     double? Max = null,
     string? Unit = null,
     IReadOnlyList<string>? Allowed = null,
-    IReadOnlyList<string>? MeasureInstead = null);
+    IReadOnlyList<string>? MeasureInstead = null)
+{
+    /// <summary>The value that was given. JSON has no way to write a number that is not finite, so none is shown.</summary>
+    public object? Value { get; init; } = Value is double number ? Finite(number) : Value;
+
+    /// <summary>Smallest allowed value; null also where it came out as no finite number.</summary>
+    public double? Min { get; init; } = Finite(Min);
+
+    /// <summary>Largest allowed value; null also where it came out as no finite number.</summary>
+    public double? Max { get; init; } = Finite(Max);
+
+    private static double? Finite(double? number) => number is { } value && double.IsFinite(value) ? value : null;
+}

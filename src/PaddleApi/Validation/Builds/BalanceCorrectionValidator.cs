@@ -21,7 +21,7 @@ public sealed class BalanceCorrectionValidator : AbstractValidator<BalanceCorrec
         RuleFor(r => r.Confidence).InRange(0.5, 0.99, "", "0.5 takes the best estimate; nothing hand-made is surer than 0.99.");
         RuleFor(r => r.Readings).Must(readings => readings is null || readings.Count <= MostReadings)
             .Saying($"Up to {MostReadings} readings are used ({Own}).", 0, MostReadings, "readings");
-        RuleForEach(r => r.Readings).SetValidator(new ReadingRules());
+        RuleForEach(r => r.Readings).SetValidator(new ReadingRules()).When(r => r.Readings?.Count <= MostReadings);
         RuleFor(r => r.ReadingErrors!).SetValidator(new ErrorRules());
         RuleFor(r => r.Build!).SetValidator(new BuildChoicesValidator());
     }
