@@ -18,13 +18,15 @@ public sealed record Fault(
     IReadOnlyList<string>? MeasureInstead = null)
 {
     /// <summary>The value that was given. JSON has no way to write a number that is not finite, so none is shown.</summary>
-    public object? Value { get; init; } = Value is double number ? Finite(number) : Value;
+    public object? Value { get; init => field = Shown(value); } = Shown(Value);
 
     /// <summary>Smallest allowed value; null also where it came out as no finite number.</summary>
-    public double? Min { get; init; } = Finite(Min);
+    public double? Min { get; init => field = Finite(value); } = Finite(Min);
 
     /// <summary>Largest allowed value; null also where it came out as no finite number.</summary>
-    public double? Max { get; init; } = Finite(Max);
+    public double? Max { get; init => field = Finite(value); } = Finite(Max);
+
+    private static object? Shown(object? value) => value is double number ? Finite(number) : value;
 
     private static double? Finite(double? number) => number is { } value && double.IsFinite(value) ? value : null;
 }

@@ -32,20 +32,25 @@ internal sealed class ExceptionToProblem : IExceptionHandler
 
     private static async Task<ProblemResult> DescribeAsync(HttpContext context, BadHttpRequestException bad, CancellationToken cancellation)
     {
-        switch (bad.StatusCode)
+        if (bad.StatusCode != StatusCodes.Status400BadRequest || !(bad.InnerException is JsonException || context.Request.HasJsonContentType()))
+            return Describe(context, bad);
+        try
         {
-            case StatusCodes.Status413PayloadTooLarge:
-                return new ProblemResult(ProblemKinds.TooLarge, ProblemHandling.TooLarge(context));
-            case StatusCodes.Status415UnsupportedMediaType:
-                return new ProblemResult(
-                    ProblemKinds.UnsupportedMediaType, "The body must be JSON with the header Content-Type: application/json.");
-            case StatusCodes.Status400BadRequest when bad.InnerException is JsonException || context.Request.HasJsonContentType():
-                return await DescribeBodyAsync(context, cancellation);
-            default:
-                var kind = ProblemKinds.OfStatus(bad.StatusCode);
-                return new ProblemResult(kind, "A part of the path or the query cannot be read.", Status: bad.StatusCode);
+            return await DescribeBodyAsync(context, cancellation);
+        }
+        catch (BadHttpRequestException rest)
+        {
+            // The reader stops at the first fault; what follows it may be too large or may never come.
+            return Describe(context, rest);
         }
     }
+
+    private static ProblemResult Describe(HttpContext context, BadHttpRequestException bad) => bad.StatusCode switch
+    {
+        StatusCodes.Status413PayloadTooLarge => new(ProblemKinds.TooLarge, ProblemHandling.TooLarge(context)),
+        StatusCodes.Status415UnsupportedMediaType => new(ProblemKinds.UnsupportedMediaType, ProblemHandling.NoJson),
+        _ => new(ProblemKinds.OfStatus(bad.StatusCode), "A part of the request cannot be read.", Status: bad.StatusCode),
+    };
 
     private static async Task<ProblemResult> DescribeBodyAsync(HttpContext context, CancellationToken cancellation)
     {
