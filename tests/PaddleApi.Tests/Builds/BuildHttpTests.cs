@@ -120,7 +120,7 @@ public sealed class BuildHttpTests(ApiFixture api)
         var digest = Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(style)));
 
         Assert.Equal(
-            $"default-src 'none'; style-src 'sha256-{digest}'; base-uri 'none'; form-action 'none'",
+            $"default-src 'none'; style-src 'sha256-{digest}'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'",
             string.Join(';', answer.Headers.GetValues("Content-Security-Policy")));
     }
 

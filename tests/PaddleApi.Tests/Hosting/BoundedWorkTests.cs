@@ -76,7 +76,10 @@ public sealed class BoundedWorkTests
     {
         var request = new BalanceCorrectionRequest
         {
-            DesignCode = "p1", Stage = "sawn", MassG = 900, BalanceMm = 800,
+            DesignCode = "p1",
+            Stage = "sawn",
+            MassG = 900,
+            BalanceMm = 800,
             Readings = [.. Enumerable.Repeat(new ThicknessReadingRequest(), 20_000)],
         };
 

@@ -8,6 +8,7 @@ using PaddleApi.Contracts.Builds;
 using PaddleApi.Endpoints.Designs;
 using PaddleApi.Endpoints.Designs.Files;
 using PaddleApi.Hosting;
+using PaddleApi.Hosting.Browsers;
 using PaddleApi.Hosting.Caching;
 using PaddleApi.Hosting.OpenApi;
 using PaddleApi.Hosting.Problems;
@@ -32,7 +33,7 @@ public static class BuildEndpoints
     // The page may show itself in its own style, and nothing more: the style is named by its digest (CSP Level 3, 2.3.1).
     private static readonly string Policy =
         $"default-src 'none'; style-src 'sha256-{Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(BuildSheetStyle.Css.ReplaceLineEndings("\n"))))}'; "
-        + "base-uri 'none'; form-action 'none'";
+        + $"base-uri 'none'; form-action 'none'; {SecurityHeaders.NoFrames}";
 
     private static readonly string[] KnownToSheet = ["boardThicknessMm", "saw", "varnishCoats", "oilCoats"];
     private static readonly string[] KnownToBuild = [.. KnownToSheet, "usedMoisturePercent", "temperatureC", "relativeHumidityPercent"];

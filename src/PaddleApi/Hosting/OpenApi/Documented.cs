@@ -77,8 +77,8 @@ internal sealed record ParameterNote(string Name, string Description, string Exa
 internal sealed record QueryNote(string Name, string Description, string Example, IReadOnlyList<string> Allowed);
 
 /// <summary>Mark on endpoints whose answer is a file; the description of the service lists the headers.</summary>
-/// <param name="Policy">Its Content-Security-Policy, if it has one.</param>
-internal sealed record DownloadMark(string? Policy);
+/// <param name="Policy">Its Content-Security-Policy.</param>
+internal sealed record DownloadMark(string Policy);
 
 /// <summary>A body that works.</summary>
 internal sealed record RequestExample(string Name, string Summary, object Body);

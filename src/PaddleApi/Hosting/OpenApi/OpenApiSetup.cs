@@ -14,7 +14,7 @@ public static class OpenApiSetup
         "Designs hand-made wooden single-blade canoe paddles: from a person, a boat, a water and a board to lengths, outline, thicknesses, "
         + "balance, strength, drawings and shaping steps. Stateless: nothing is kept, and the same request gives the same answer. "
         + "Members are camelCase with the unit as suffix; an absent member and null mean the same; unknown members are refused. "
-        + "Every answer carries X-Request-Id. Errors are application/problem+json (RFC 9457), explained below /problems; only "
+        + "Pages of any origin may call it (CORS) unless its host lists those that may. Every answer carries X-Request-Id. Errors are application/problem+json (RFC 9457), explained below /problems; only "
         + "what the web server itself cannot read, such as a request line over 8 KiB (414), is answered without a body.";
 
     /// <summary>Adds the description.</summary>

@@ -148,10 +148,7 @@ internal sealed class OperationNotes : IOperationFilter
                 "Name to save the file under, made from the design's label (RFC 6266).",
                 "inline; filename=\"hire-paddle-m-outline.svg\"; filename*=UTF-8''Hire%20paddle%20M%20outline.svg");
             headers["Accept-Ranges"] = Header("Parts of the file may be asked for, in bytes.", "bytes");
-            if (download.Policy is { } policy)
-            {
-                headers["Content-Security-Policy"] = Header("What the drawing may do when opened as a page: show itself.", policy);
-            }
+            headers["Content-Security-Policy"] = Header("What the file may do when opened as a page: show itself, and in no frame.", download.Policy);
         }
 
         if (status is "206" or "416")
