@@ -30,7 +30,6 @@ public static class DesignFileEndpoints
                 .WithMetadata(new DownloadMark(SecurityHeaders.PolicyOf(file.MediaType)))
                 .Produces<string>(StatusCodes.Status200OK, file.MediaType)
                 .Produces<string>(StatusCodes.Status206PartialContent, file.MediaType)
-                .Refuses(ProblemKinds.BadRequest)
                 .Refuses(ProblemKinds.InvalidValues)
                 .Refuses(ProblemKinds.RangeNotSatisfiable);
             if (file.DependsOnPaper)
