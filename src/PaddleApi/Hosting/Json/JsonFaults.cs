@@ -9,7 +9,8 @@ namespace PaddleApi.Hosting.Json;
 /// <summary>What is wrong with a body that could not be read.</summary>
 /// <param name="Detail">In one sentence.</param>
 /// <param name="Errors">Place by place, keyed by JSON Pointer.</param>
-internal sealed record JsonDiagnosis(string Detail, IReadOnlyDictionary<string, IReadOnlyList<Fault>> Errors);
+/// <param name="IsOfValues">Whether its form is good and only its values are not.</param>
+internal sealed record JsonDiagnosis(string Detail, IReadOnlyDictionary<string, IReadOnlyList<Fault>> Errors, bool IsOfValues = false);
 
 /// <summary>
 /// Finds every fault of a body against the type it should have been. The platform stops at the first and speaks in type names; this reads
@@ -39,7 +40,7 @@ internal static class JsonFaults
             var walk = new JsonShapeWalk(options);
             walk.Visit(document.RootElement, type, allowNull: false, pointer: "", depth: 1);
             return walk.Errors.Count > 0
-                ? new JsonDiagnosis(Summary(walk), walk.Errors)
+                ? new JsonDiagnosis(Summary(walk), walk.Errors, walk.IsOnlyTooLong)
                 : At("", "The body cannot be read as the JSON this address asks for.");
         }
         catch (JsonException fault)

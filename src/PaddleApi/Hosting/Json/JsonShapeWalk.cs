@@ -16,7 +16,7 @@ internal sealed class JsonShapeWalk(JsonSerializerOptions options)
 
     private readonly SortedDictionary<string, IReadOnlyList<Fault>> errors = new(StringComparer.Ordinal);
     private readonly Dictionary<Type, Dictionary<string, JsonPropertyInfo>> members = [];
-    private int noted;
+    private int noted, tooLong;
     private bool metTwice;
 
     /// <summary>The faults found, by JSON Pointer.</summary>
@@ -24,6 +24,9 @@ internal sealed class JsonShapeWalk(JsonSerializerOptions options)
 
     /// <summary>Whether it ended because no more faults are listed.</summary>
     public bool IsFull => noted >= Problem.MostFaults;
+
+    /// <summary>Whether nothing but the length of lists is at fault: that is a matter of values and not of form.</summary>
+    public bool IsOnlyTooLong => noted > 0 && tooLong == noted;
 
     private bool IsOver => IsFull || metTwice;
 
@@ -61,6 +64,13 @@ internal sealed class JsonShapeWalk(JsonSerializerOptions options)
         if (value.ValueKind != JsonValueKind.Array)
         {
             Note(pointer, $"{Expected(type)} is expected, not {Given(value)}.", Shown(value));
+            return;
+        }
+
+        if (value.GetArrayLength() is var length and > FilledListConverter.MostItems)
+        {
+            tooLong++;
+            Note(pointer, new("No list is read beyond this length.", length, 0, FilledListConverter.MostItems, "items"));
             return;
         }
 
@@ -148,11 +158,14 @@ internal sealed class JsonShapeWalk(JsonSerializerOptions options)
         }
     }
 
-    private void Note(string pointer, string reason, object? value = null, IReadOnlyList<string>? allowed = null)
+    private void Note(string pointer, string reason, object? value = null, IReadOnlyList<string>? allowed = null) =>
+        Note(pointer, new(reason, value, Allowed: allowed));
+
+    private void Note(string pointer, Fault fault)
     {
         if (IsOver) return;
         noted++;
-        errors[pointer] = [.. errors.GetValueOrDefault(pointer) ?? [], new Fault(reason, value, Allowed: allowed)];
+        errors[pointer] = [.. errors.GetValueOrDefault(pointer) ?? [], fault];
     }
 
     private Dictionary<string, JsonPropertyInfo> MembersOf(Type type)

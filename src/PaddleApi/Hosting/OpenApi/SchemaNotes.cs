@@ -107,6 +107,12 @@ internal sealed partial class SchemaNotes(ValidatorRules rules) : ISchemaFilter
     {
         if (IsNumber(schema)) StateRange(schema, rules.RangeOf(member));
 
+        if (rules.CountOf(member) is { } count)
+        {
+            schema.MinItems = count.Fewest > 0 ? count.Fewest : null;
+            schema.MaxItems = count.Most;
+        }
+
         if (rules.NamesOf(member) is { } names)
         {
             schema.Enum = [.. names.Select(name => (JsonNode)JsonValue.Create(name))];

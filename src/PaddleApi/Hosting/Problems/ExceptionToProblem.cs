@@ -61,10 +61,12 @@ internal sealed class ExceptionToProblem : IExceptionHandler
             return new ProblemResult(ProblemKinds.MalformedJson, "The body cannot be read as the JSON this address asks for.");
         }
 
+        // What the reader has left unread is fetched first; then the length is known, and one copy is made.
+        await context.Request.Body.CopyToAsync(Stream.Null, cancellation);
         context.Request.Body.Position = 0;
-        using var copy = new MemoryStream();
-        await context.Request.Body.CopyToAsync(copy, cancellation);
-        var found = JsonFaults.Find(copy.ToArray(), type, StrictJson.Options);
-        return new ProblemResult(ProblemKinds.MalformedJson, found.Detail, found.Errors);
+        var copy = new byte[context.Request.Body.Length];
+        await context.Request.Body.ReadExactlyAsync(copy, cancellation);
+        var found = JsonFaults.Find(copy, type, StrictJson.Options);
+        return new ProblemResult(found.IsOfValues ? ProblemKinds.InvalidValues : ProblemKinds.MalformedJson, found.Detail, found.Errors);
     }
 }
