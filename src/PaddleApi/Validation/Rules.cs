@@ -57,6 +57,28 @@ public static class Rules
         return rule.EngineRange(measurement.Lowest, measurement.Highest);
     }
 
+    /// <summary>Refuses a list of more items than are used; null passes.</summary>
+    /// <typeparam name="T">The request.</typeparam>
+    /// <typeparam name="TItem">Type of the items.</typeparam>
+    /// <param name="rule">The rule being built.</param>
+    /// <param name="most">Most items.</param>
+    /// <param name="unit">What the items are.</param>
+    /// <param name="reason">Why the list ends there.</param>
+    public static IRuleBuilderOptions<T, IReadOnlyList<TItem>?> AtMost<T, TItem>(
+        this IRuleBuilder<T, IReadOnlyList<TItem>?> rule, int most, string unit, string reason) =>
+        rule.SetValidator(new CountRule<T, TItem>(0, most, isEnforced: true))
+            .WithMessage(reason).WithState((_, list) => new Fault(reason, list?.Count, 0, most, unit));
+
+    /// <summary>States in the description how many items the engine, or a rule between members, takes.</summary>
+    /// <typeparam name="T">The request.</typeparam>
+    /// <typeparam name="TItem">Type of the items.</typeparam>
+    /// <param name="rule">The rule being built.</param>
+    /// <param name="fewest">Fewest items.</param>
+    /// <param name="most">Most items.</param>
+    public static IRuleBuilderOptions<T, IReadOnlyList<TItem>?> EngineCount<T, TItem>(
+        this IRuleBuilder<T, IReadOnlyList<TItem>?> rule, int fewest, int most) =>
+        rule.SetValidator(new CountRule<T, TItem>(fewest, most, isEnforced: false));
+
     /// <summary>Refuses a text that is not one of the allowed names; null passes.</summary>
     /// <typeparam name="T">The request.</typeparam>
     /// <param name="rule">The rule being built.</param>

@@ -17,4 +17,18 @@ public sealed record Fault(
     string? Unit = null,
     IReadOnlyList<string>? Allowed = null,
     IReadOnlyList<string>? MeasureInstead = null,
-    string? Code = null);
+    string? Code = null)
+{
+    /// <summary>The value that was given. JSON has no way to write a number that is not finite, so none is shown.</summary>
+    public object? Value { get; init => field = Shown(value); } = Shown(Value);
+
+    /// <summary>Smallest allowed value; null also where it came out as no finite number.</summary>
+    public double? Min { get; init => field = Finite(value); } = Finite(Min);
+
+    /// <summary>Largest allowed value; null also where it came out as no finite number.</summary>
+    public double? Max { get; init => field = Finite(value); } = Finite(Max);
+
+    private static object? Shown(object? value) => value is double number ? Finite(number) : value;
+
+    private static double? Finite(double? number) => number is { } value && double.IsFinite(value) ? value : null;
+}
