@@ -61,6 +61,7 @@ public class ValidationPageTests
         }
 
         text.Append(PracticeTable.Render());
+        FiniteElementPage.Append(text);
         return text.ToString().Replace("\r\n", "\n", StringComparison.Ordinal);
     }
 
