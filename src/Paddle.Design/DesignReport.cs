@@ -5,6 +5,7 @@ using Paddle.Design.Outline;
 using Paddle.Design.Solid;
 using Paddle.Design.Strength;
 using Paddle.Design.Stroke;
+using Paddle.Design.Units;
 
 namespace Paddle.Design;
 
@@ -35,4 +36,10 @@ public sealed record DesignReport(
     StrokeFigures Stroke,
     DesignOutcome Outcome,
     IReadOnlyList<DesignCheck> Checks,
-    IReadOnlyList<Caution> Cautions);
+    IReadOnlyList<Caution> Cautions)
+{
+    /// <summary>The outcome with its sentences in other units than the design's own: a drawing may be asked for in either.</summary>
+    /// <param name="units">Units to letter in.</param>
+    public DesignOutcome OutcomeIn(DrawingUnits units) =>
+        units == Specification.Units ? Outcome : DesignOutcome.Of(Specification, Balance, Strength, Flex, Finished, units);
+}

@@ -28,8 +28,8 @@ public static class PaddleDesigner
             aims.BalanceToleranceMm,
             Ballast.For(form, finished.MassG, finished.CentreOfMassMm - target, target),
             BindingLimitList.At(asked, sizes));
-        var outcome = DesignOutcome.Of(asked, balance, strength, flex, finished);
-        var checks = DesignChecks.Of(asked, sizes, balance, mass, finished, strength, flex);
+        var outcome = DesignOutcome.Of(asked, balance, strength, flex, finished, asked.Units);
+        var checks = DesignChecks.Of(asked, sizes, 2 * stations.HalfThickness.Max(), balance, mass, finished, strength, flex);
         return new(
             asked, sizes, stations.Outline, stations, mass, finished, balance, strength, flex, stroke, outcome, checks, Cautions.For(wood.SpeciesId));
     }

@@ -2,6 +2,7 @@ using Paddle.Design.Balance;
 using Paddle.Design.Finishing;
 using Paddle.Design.Solid;
 using Paddle.Design.Strength;
+using Paddle.Design.Units;
 using Paddle.Design.Wood;
 
 namespace Paddle.Design;
@@ -25,6 +26,9 @@ public sealed record PaddleSpecification(PaddleForm Form, PinnedSizes Pinned, Wo
 
     /// <summary>Thickness of the maker's board as it lies in the rack, mm; null when any board may be bought.</summary>
     public double? BoardThicknessMm { get; init; }
+
+    /// <summary>Units that the shop measures in: sentences about the design are in them.</summary>
+    public DrawingUnits Units { get; init; }
 
     /// <summary>Step in which the solver's sizes are rounded, mm.</summary>
     public double LatticeMm { get; init; } = CaliperMm;

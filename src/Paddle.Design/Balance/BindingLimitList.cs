@@ -8,6 +8,19 @@ namespace Paddle.Design.Balance;
 /// </summary>
 internal static class BindingLimitList
 {
+    /// <summary>Gain of a design that meets every aim: grams saved.</summary>
+    internal const string Saved = "g";
+
+    /// <summary>Gain while a strength is missed.</summary>
+    internal const string OfSafety = "safety factor";
+
+    /// <summary>Gain while the balance is missed.</summary>
+    internal const string OfBalance = "mm of balance";
+
+    /// <summary>Gain while the flex is missed.</summary>
+    internal const string OfFlex = "mm of flex";
+
+    private const string OfShape = "mm of shape";
     private const int N = DesignProblem.N;
     private const int Box = -1;
 
@@ -25,7 +38,7 @@ internal static class BindingLimitList
         sizes.CopyTo(v);
         problem.Evaluate(v);
         var missed = Missed(problem);
-        var (gradient, scale, unit) = missed is { } row ? Towards(problem, row, asked.Aims) : ([.. problem.CostGradient], 1, "g");
+        var (gradient, scale, unit) = missed is { } row ? Towards(problem, row, asked.Aims) : ([.. problem.CostGradient], 1, Saved);
         return Read(problem, v, gradient, BoxSteps * asked.LatticeMm, scale, unit, asked);
     }
 
@@ -50,10 +63,10 @@ internal static class BindingLimitList
         for (var k = 0; k < N; k++) gradient[k] = -gradient[k];
         return problem.Limits[row].Group switch
         {
-            LimitGroup.Strength => (gradient, 2 * aims.MinimumSafetyFactor, "safety factor"),
-            LimitGroup.Balance => (gradient, DesignProblem.BalanceScaleMm, "mm of balance"),
-            LimitGroup.Flex => (gradient, 1, "mm of flex"),
-            _ => (gradient, 1, "mm of shape"),
+            LimitGroup.Strength => (gradient, 2 * aims.MinimumSafetyFactor, OfSafety),
+            LimitGroup.Balance => (gradient, DesignProblem.BalanceScaleMm, OfBalance),
+            LimitGroup.Flex => (gradient, 1, OfFlex),
+            _ => (gradient, 1, OfShape),
         };
     }
 
@@ -104,7 +117,7 @@ internal static class BindingLimitList
 
         return
         [
-            .. worths.Where(worth => worth.Value > (unit == "g" ? LeastWorth : LeastWorth / 100)).OrderByDescending(worth => worth.Value)
+            .. worths.Where(worth => worth.Value > (unit == Saved ? LeastWorth : LeastWorth / 100)).OrderByDescending(worth => worth.Value)
                 .Select(worth => new BindingLimit(worth.Key.Id, worth.Key.Unit, worth.Value, unit)),
         ];
     }

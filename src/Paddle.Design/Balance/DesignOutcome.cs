@@ -1,6 +1,7 @@
 using System.Globalization;
 using Paddle.Design.Finishing;
 using Paddle.Design.Strength;
+using Paddle.Design.Units;
 
 namespace Paddle.Design.Balance;
 
@@ -27,31 +28,35 @@ public sealed record DesignOutcome(IReadOnlyList<UnmetAim> Unmet)
     /// <summary>Whether a strength is missed: such a design says so on everything that is made of it.</summary>
     public bool IsTooWeak => Unmet.Any(aim => aim.IsStrength);
 
-    /// <summary>Reads the outcome off a finished design.</summary>
+    /// <summary>Reads the outcome off a finished design, its sentences in the given units.</summary>
     internal static DesignOutcome Of(
-        PaddleSpecification asked, BalanceResult balance, StrengthCheck strength, Flex flex, FinishedMass finished)
+        PaddleSpecification asked, BalanceResult balance, StrengthCheck strength, Flex flex, FinishedMass finished, DrawingUnits units)
     {
         var unmet = new List<UnmetAim>();
+        string Length(double mm) => DrawnLength.Text(mm, units);
         var pinned = asked.Free.Bits == 0 ? Pins.All : asked.Fixed.Any(size => size is not null) ? Pins.Some : Pins.None;
         foreach (var result in strength.Cases.Where(result => result.Margin < 1).OrderBy(result => result.Margin))
-            unmet.Add(Weak(result, pinned));
-        if (!balance.Achieved) unmet.Add(OffBalance(balance, asked));
+            unmet.Add(Weak(result, pinned, units));
+        if (!balance.Achieved) unmet.Add(OffBalance(balance, asked, units));
         var aims = asked.Aims;
         if (flex.BenchFlexMm > aims.MostBenchFlexMm)
         {
-            unmet.Add(new("flex.most", flex.BenchFlexMm, aims.MostBenchFlexMm.Value, "mm", "It gives more than asked for.",
+            unmet.Add(new("flex.most", flex.BenchFlexMm, aims.MostBenchFlexMm.Value, "mm",
+                $"On the bench it gives {Length(flex.BenchFlexMm)} where at most {Length(aims.MostBenchFlexMm.Value)} is asked.",
                 "A stiffer wood, a shorter blade, or thicker pinned sizes."));
         }
 
         if (flex.BenchFlexMm < aims.LeastBenchFlexMm)
         {
-            unmet.Add(new("flex.least", flex.BenchFlexMm, aims.LeastBenchFlexMm.Value, "mm", "It is stiffer than asked for.",
+            unmet.Add(new("flex.least", flex.BenchFlexMm, aims.LeastBenchFlexMm.Value, "mm",
+                $"On the bench it gives {Length(flex.BenchFlexMm)} where at least {Length(aims.LeastBenchFlexMm.Value)} is asked.",
                 "A wood of lower modulus, a longer blade, or thinner pinned sizes."));
         }
 
         if (finished.MassG > aims.MaximumMassG)
         {
-            unmet.Add(new("mass", finished.MassG, aims.MaximumMassG.Value, "g", "Finished, it is heavier than asked for.",
+            unmet.Add(new("mass", finished.MassG, aims.MaximumMassG.Value, "g",
+                $"Finished, it weighs {DrawnAmount.Mass(finished.MassG, units)} where at most {DrawnAmount.Mass(aims.MaximumMassG.Value, units)} is asked.",
                 "A lighter wood, a smaller blade, a lighter duty, or a wider balance tolerance."));
         }
 
@@ -65,11 +70,11 @@ public sealed record DesignOutcome(IReadOnlyList<UnmetAim> Unmet)
         All,
     }
 
-    private static UnmetAim Weak(CaseResult result, Pins pinned)
+    private static UnmetAim Weak(CaseResult result, Pins pinned, DrawingUnits units)
     {
         var message = string.Create(
             CultureInfo.InvariantCulture,
-            $"Too weak in the {result.Case.Name} case: factor {result.SafetyFactor:0.00} where {result.Case.LeastFactor:0.00} is asked, {result.AtMm:0} mm from the top.");
+            $"Too weak in the {result.Case.Name} case: factor {result.SafetyFactor:0.00} where {result.Case.LeastFactor:0.00} is asked, {DrawnLength.Rough(result.AtMm, units)} from the top.");
         var advice = (result.Case.BendsAlongTheGrain, pinned) switch
         {
             (false, _) => "A narrower blade, a thicker spine, or a wood stronger across the grain.",
@@ -80,16 +85,12 @@ public sealed record DesignOutcome(IReadOnlyList<UnmetAim> Unmet)
         return new("strength." + result.Case.Id, result.SafetyFactor, result.Case.LeastFactor, "", message, advice);
     }
 
-    private static UnmetAim OffBalance(BalanceResult balance, PaddleSpecification asked)
+    private static UnmetAim OffBalance(BalanceResult balance, PaddleSpecification asked, DrawingUnits units)
     {
         var gripHeavy = balance.OffsetMm < 0;
-        var message = string.Create(
-            CultureInfo.InvariantCulture,
-            $"Finished, it balances {Math.Abs(balance.OffsetMm):0} mm {(gripHeavy ? "above" : "below")} the aim; "
-            + $"{balance.Ballast.G:0} g let in {balance.Ballast.AtMm:0} mm from the top would close it.");
         var advice = gripHeavy
             ? "A longer or wider blade, a smaller grip, less freeboard, or a wider tolerance; or live with it: a short blade seldom balances at the lower hand."
             : "A shorter or narrower blade, a larger grip, or a wider tolerance.";
-        return new("balance", Math.Abs(balance.OffsetMm), asked.Aims.BalanceToleranceMm, "mm", message, advice);
+        return new("balance", Math.Abs(balance.OffsetMm), asked.Aims.BalanceToleranceMm, "mm", OffBalanceWords.Say(balance, units), advice);
     }
 }

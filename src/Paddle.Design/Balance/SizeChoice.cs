@@ -22,6 +22,7 @@ internal sealed record SizeChoice(
     FinishedMass Finished)
 {
     private const int Passes = 6;
+    private const double HopelessReserve = 1.015;
 
     /// <summary>Chooses the sizes, then looks at every printed station and the fine grid, and solves again should one fall short.</summary>
     internal static SizeChoice For(PaddleSpecification asked)
@@ -44,13 +45,15 @@ internal sealed record SizeChoice(
 
             var choice = Checked(asked, PaddleSizes.FromVector(v), grid);
             var margin = choice.Strength.AlongTheGrainMargin;
-            var strong = problem.HasLetGo(LimitGroup.Strength) || margin >= 1;
+            // What is hopeless is let go; the rest is held with what the coarse grid may not see in hand.
+            var hopeless = problem.HasLetGo(LimitGroup.Strength);
+            var strong = hopeless ? reserve > 1 : margin >= 1;
             var thicker = ThickerSpine(problem, choice, leastSpineMm);
             var tighter = Tighten(tightened, asked, choice, problem);
             best = Better(best, choice, asked);
             if ((strong && thicker == leastSpineMm && tighter == tightened) || pass == Passes) return best;
             // Where rounding ends at the very same sizes, a longer stride.
-            if (!strong) reserve *= Math.Pow(1.002 / margin, choice.Sizes == around ? pass * pass : 1);
+            if (!strong) reserve *= hopeless ? HopelessReserve : Math.Pow(1.002 / margin, choice.Sizes == around ? pass * pass : 1);
             leastSpineMm = thicker;
             tightened = tighter;
             around = choice.Sizes;

@@ -20,8 +20,9 @@ internal sealed class SizeSolver
     // Far below what a step of a millimetre changes the mass by.
     private const double LeastCurvatureGPerMm2 = 1e-3;
 
-    // Grams that one unit of a broken aim costs: far above what any aim gains in wood, and each aim far above the next.
-    private static readonly double[] Penalties = [1e7, 1e6, 2e5, 5e3, 5e2];
+    // Grams that one unit of a broken aim costs: far above what any aim gains in wood, and each aim far above the next. A millimetre of
+    // shape is worth some 0.03 of a factor's root: strength must outweigh it at that rate.
+    private static readonly double[] Penalties = [1e7, 1e6, 1e4, 2e3, 2e2];
 
     // All that hands and tools allow; a slim throat over a thin, even blade; a slim throat over a thick one. In the order of the sizes, mm.
     private static readonly double[][] OtherStarts =

@@ -20,13 +20,24 @@ public sealed record BalanceReading(
     IReadOnlyList<ThicknessReading>? Readings = null,
     double MassErrorG = 1,
     double BalanceErrorMm = 2,
-    double ThicknessErrorMm = 0.2);
+    double ThicknessErrorMm = 0.2)
+{
+    /// <summary>The reading less the finish that the design says is on the paddle: after the last stage there is one, before it none.</summary>
+    /// <param name="report">The design.</param>
+    internal BalanceReading OfBareWood(DesignReport report)
+    {
+        if (Stage != BuildStage.Finished) return this;
+        var load = report.Finished.Load;
+        var bareG = MassG - load.MassG;
+        return this with { MassG = bareG, BalanceMm = (MassG * BalanceMm - load.FirstGmm) / bareG };
+    }
+}
 
 /// <summary>What the correction aims for.</summary>
 /// <param name="Confidence">
 /// How sure the maker wants to be of ending in tolerance, 0.5 to 0.99: the aim is drawn in from the tolerance by so many standard
 /// uncertainties. At 0.5 the best estimate alone decides.
 /// </param>
-/// <param name="CountFinish">Whether the aim is for the paddle with its varnish and oil on; the design's own aim is bare wood.</param>
+/// <param name="CountFinish">Whether the aim is for the paddle with its varnish and oil on; the design's own aim is the finished paddle.</param>
 /// <param name="Build">Board, saw and coats as on the build sheet; null for the defaults.</param>
 public sealed record CorrectionOptions(double Confidence = 0.95, bool CountFinish = true, BuildOptions? Build = null);

@@ -69,6 +69,7 @@ internal sealed class StageEstimate
     {
         var estimate = new StageEstimate(report, stage);
         var readings = reading.Readings ?? [];
+        var weighed = reading.OfBareWood(report);
         var shape = new StageShape(fine, new(report.Outline), stage.Blank, reading.Stage, StageAllowance.After(reading.Stage, saw));
         var planned = readings.Select(r => shape.At(PatternAt(fine.Form, r.XMm), r.XMm).ThicknessMm).ToArray();
         var readShares = readings.Select(r => CorrectionZones.Shares(PatternAt(fine.Form, r.XMm))).ToArray();
@@ -87,8 +88,8 @@ internal sealed class StageEstimate
             }
 
             var (mass, balance, byMass, byBalance) = estimate.Model();
-            Add(byMass, reading.MassG - mass, reading.MassErrorG);
-            Add(byBalance, reading.BalanceMm - balance, reading.BalanceErrorMm);
+            Add(byMass, weighed.MassG - mass, reading.MassErrorG);
+            Add(byBalance, weighed.BalanceMm - balance, reading.BalanceErrorMm);
             for (var k = 0; k < readings.Count; k++)
             {
                 var slope = new double[Unknowns];

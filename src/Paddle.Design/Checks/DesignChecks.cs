@@ -1,9 +1,10 @@
-using System.Globalization;
 using Paddle.Design.Balance;
+using Paddle.Design.Boards;
 using Paddle.Design.Finishing;
 using Paddle.Design.Fitting;
 using Paddle.Design.Solid;
 using Paddle.Design.Strength;
+using Paddle.Design.Units;
 using Paddle.Design.Wood;
 
 namespace Paddle.Design.Checks;
@@ -17,6 +18,7 @@ internal static class DesignChecks
     internal static IReadOnlyList<DesignCheck> Of(
         PaddleSpecification asked,
         PaddleSizes sizes,
+        double thickestMm,
         BalanceResult balance,
         MassProperties mass,
         FinishedMass finished,
@@ -25,22 +27,20 @@ internal static class DesignChecks
     {
         var (form, _, wood, loads, aims) = asked;
         var checks = new List<DesignCheck>(24);
-        AddBalance(checks, balance);
+        AddBalance(checks, balance, asked.Units);
         AddStrength(checks, strength, wood, loads);
         AddFlex(checks, aims, flex);
         AddMass(checks, aims, mass, finished, wood);
         AddShape(checks, form, sizes);
         AddWood(checks, wood);
+        checks.Add(Board(asked, thickestMm, balance.BindingLimits));
         return checks;
     }
 
     // Off balance, a paddle is less pleasant and no less safe: the maker is told, and told what it costs.
-    private static void AddBalance(List<DesignCheck> checks, BalanceResult balance) => checks.Add(AtMost(
+    private static void AddBalance(List<DesignCheck> checks, BalanceResult balance, DrawingUnits units) => checks.Add(AtMost(
         "balance.offset", Math.Abs(balance.OffsetMm), balance.ToleranceMm, "mm", CheckStatus.Warn, Asked, "Finished, it balances where asked.",
-        string.Create(
-            CultureInfo.InvariantCulture,
-            $"Finished, it balances {Math.Abs(balance.OffsetMm):0} mm {(balance.OffsetMm < 0 ? "above" : "below")} the aim; {balance.Ballast.G:0} g let in "
-            + $"{balance.Ballast.AtMm:0} mm from the top would close it.")));
+        OffBalanceWords.Say(balance, units)));
 
     private static void AddStrength(
         List<DesignCheck> checks, StrengthCheck strength, WoodInUse wood, Loads loads)
@@ -136,6 +136,26 @@ internal static class DesignChecks
         if (WoodCatalogue.Find(wood.SpeciesId) is not { } species) return;
         var status = species.Suitability == Suitability.Caution ? CheckStatus.Warn : CheckStatus.Pass;
         checks.Add(new("wood.suitability", status, 0, 0, "", species.SuitabilityReason, Practice));
+    }
+
+    // Whether a board can be had is no fault of the design; only a board in hand can be too thin for it.
+    private static DesignCheck Board(PaddleSpecification asked, double thickestMm, IReadOnlyList<BindingLimit> limits)
+    {
+        const string Sold = "boards as sold: PS 20 and suppliers' charts, read; 0.5 mm planed off each face common practice, no source";
+        var units = asked.Units;
+        if (asked.UsableThicknessMm is not { } usable)
+        {
+            var need = BoardNeed.For(thickestMm, WoodCatalogue.Find(asked.Wood.SpeciesId)?.IsSoftwood ?? false);
+            return new("board.stock", CheckStatus.Pass, need.NeededMm, need.Stock.ThicknessMm, "mm", need.InWords(units), Sold);
+        }
+
+        const double Hair = 1e-6;
+        var status = thickestMm <= usable + Hair ? CheckStatus.Pass : thickestMm <= asked.BoardThicknessMm + Hair ? CheckStatus.Warn : CheckStatus.Fail;
+        var words = $"Your board, {DrawnLength.Text(asked.BoardThicknessMm!.Value, units)}, leaves {DrawnLength.Text(usable, units)} when planed; "
+            + $"the thickest section is {DrawnLength.Text(thickestMm, units, LengthRounding.Up)}.";
+        if (status != CheckStatus.Pass) words += " It is too thin: take a thicker board, or thinner sizes.";
+        else if (limits.FirstOrDefault(limit => limit.Id == "wood.boardThicknessMm") is { } binding) words += BoardCost.InWords(binding, units);
+        return new("board.stock", status, thickestMm, usable, "mm", words, Sold);
     }
 
     private static DesignCheck AtMost(

@@ -30,6 +30,29 @@ public sealed record FinishChoice(SurfaceFinish Blade, int BladeCoats, SurfaceFi
     /// </summary>
     public static FinishChoice Usual { get; } = new(SurfaceFinish.Varnish, UsualCoats(SurfaceFinish.Varnish), SurfaceFinish.Oil, UsualCoats(SurfaceFinish.Oil), false);
 
+    /// <summary>Whether anything goes on at all.</summary>
+    public bool IsBare => !TipReinforcement && On(Blade, BladeCoats) == SurfaceFinish.None && On(Shaft, ShaftCoats) == SurfaceFinish.None;
+
+    /// <summary>Whether two finishes meet, at the end of the shaft: only there is a masking line to draw.</summary>
+    public bool Meet => On(Blade, BladeCoats) != On(Shaft, ShaftCoats);
+
+    /// <summary>What is on a surface: a finish in no coats is none.</summary>
+    internal static SurfaceFinish On(SurfaceFinish finish, int coats) => coats > 0 ? finish : SurfaceFinish.None;
+
+    /// <summary>What is done, such as <c>blade varnished, shaft and grip oiled</c>.</summary>
+    public string InWords()
+    {
+        static string Done(SurfaceFinish finish) => finish switch
+        {
+            SurfaceFinish.Varnish => "varnished",
+            SurfaceFinish.Oil => "oiled",
+            _ => "bare",
+        };
+        string blade = Done(On(Blade, BladeCoats)), shaft = Done(On(Shaft, ShaftCoats));
+        var surfaces = blade == shaft ? (IsBare ? "left bare" : $"{blade} all over") : $"blade {blade}, shaft and grip {shaft}";
+        return TipReinforcement ? $"tip reinforced, {surfaces}" : surfaces;
+    }
+
     /// <summary>Coats of a finish when none are stated.</summary>
     public static int UsualCoats(SurfaceFinish finish) => finish switch
     {

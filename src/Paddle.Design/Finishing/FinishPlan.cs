@@ -1,4 +1,5 @@
 using Paddle.Design.Solid;
+using Paddle.Design.Units;
 
 namespace Paddle.Design.Finishing;
 
@@ -23,7 +24,9 @@ public sealed record Coat(
 /// <param name="BuyVarnishLitres">Tin to buy, L.</param>
 /// <param name="VarnishDryG">Dry varnish that stays on, g.</param>
 /// <param name="OilDryG">Oil that stays in, g.</param>
-/// <param name="MaskingLineMm">Where the tape's edge lies, mm from the top of the grip: on the shaft, 25 mm above the throat.</param>
+/// <param name="MaskingLineMm">
+/// Where the tape's edge lies, mm from the top of the grip: on the shaft, 25 mm above the throat; null where no two finishes meet.
+/// </param>
 /// <param name="Coats">Every coat in order of time.</param>
 /// <param name="ReadyDay">Day on which the paddle may be used, counted from the first coat.</param>
 /// <param name="Notes">How to work, with sources.</param>
@@ -36,7 +39,7 @@ public sealed record FinishPlan(
     double BuyVarnishLitres,
     double VarnishDryG,
     double OilDryG,
-    double MaskingLineMm,
+    double? MaskingLineMm,
     IReadOnlyList<Coat> Coats,
     double ReadyDay,
     IReadOnlyList<string> Notes)
@@ -52,6 +55,9 @@ public sealed record FinishPlan(
 
     /// <summary>Loss in brush and cup, as a share of what stays on. Common practice, no source.</summary>
     public const double Loss = 0.25;
+
+    /// <summary>How far coverage may be off either way, as a share: makers' sheets differ by 2.5 to 1.</summary>
+    public const double CoverageVariation = 0.3;
 
     /// <summary>Dry film of one coat, mm: 25-37 µm on a maker's sheet for the coverage above, its thick end taken.</summary>
     public const double DryFilmMm = 0.0375;
@@ -74,7 +80,8 @@ public sealed record FinishPlan(
     /// <param name="mass">The finished paddle with its surfaces.</param>
     /// <param name="throatMm">Place of the throat, mm.</param>
     /// <param name="choice">What each surface is finished with.</param>
-    public static FinishPlan For(MassProperties mass, double throatMm, FinishChoice choice)
+    /// <param name="units">Units of the notes.</param>
+    public static FinishPlan For(MassProperties mass, double throatMm, FinishChoice choice, DrawingUnits units = DrawingUnits.Metric)
     {
         Surface[] surfaces =
         [
@@ -94,10 +101,10 @@ public sealed record FinishPlan(
             varnish > 0.25 ? Math.Ceiling(2 * varnish) / 2 : varnish > 0 ? 0.25 : 0,
             Sum(SurfaceFinish.Varnish, s => DryVarnishG(s.AreaM2, s.Coats)),
             Sum(SurfaceFinish.Oil, s => OilGPerM2Coat * s.AreaM2 * s.Coats),
-            throatMm - MaskingUpShaftMm,
+            choice.Meet ? throatMm - MaskingUpShaftMm : null,
             coats,
             coats.Select(coat => coat.StartDay + coat.WaitDays).DefaultIfEmpty().Max(),
-            Advice());
+            Advice(choice, units));
     }
 
     /// <summary>Varnish with its loss, L: <c>(A/10 + A (n - 1)/12)(1 + loss)</c>. Theory M12.</summary>
@@ -119,18 +126,28 @@ public sealed record FinishPlan(
 
     private sealed record Surface(string Zone, double AreaM2, SurfaceFinish Finish, int Coats);
 
-    // Oil under varnish stops it bonding: what is oiled waits until the last coat of varnish no longer takes a finger's mark.
+    // Oil under varnish stops it bonding: what is oiled waits until the last coat of varnish no longer takes a finger's mark. Surfaces
+    // of the same finish are coated on the same days.
     private static List<Coat> AllCoats(IReadOnlyList<Surface> surfaces)
     {
+        const double HardenDays = 7;
         var coats = new List<Coat>();
         var day = 0.0;
-        foreach (var surface in surfaces.OrderBy(surface => surface.Finish))
+        foreach (var finish in (SurfaceFinish[])[SurfaceFinish.Varnish, SurfaceFinish.Oil])
         {
-            for (var k = 1; k <= surface.Coats; k++)
+            Surface[] coated = [.. surfaces.Where(surface => surface.Finish == finish && surface.Coats > 0)];
+            var most = coated.Select(surface => surface.Coats).DefaultIfEmpty().Max();
+            for (var k = 1; k <= most; k++)
             {
-                var coat = surface.Finish == SurfaceFinish.Varnish ? Varnished(surface, k, day) : Oiled(surface, k, day);
-                coats.Add(coat with { WaitDays = k == surface.Coats ? 7 : coat.WaitDays });
-                day += coat.WaitDays;
+                var wait = 0.0;
+                foreach (var surface in coated.Where(surface => surface.Coats >= k))
+                {
+                    var coat = finish == SurfaceFinish.Varnish ? Varnished(surface, k, day) : Oiled(surface, k, day);
+                    coats.Add(k == surface.Coats ? coat with { WaitDays = HardenDays } : coat);
+                    wait = coat.WaitDays;
+                }
+
+                day += wait;
             }
         }
 
@@ -147,14 +164,29 @@ public sealed record FinishPlan(
     private static Coat Oiled(Surface surface, int number, double day) =>
         new(number, "drying oil", surface.Zone, 0, surface.AreaM2 / OilM2PerLitre * (1 + Loss), 0, day, 1);
 
-    private static string[] Advice() =>
-    [
-        "Work at 15-25 degrees C and at most 65 % humidity, one thin coat a day at most (finish makers' sheets, read).",
-        "Tape right round the shaft at the masking line; varnish the blade first and oil the shaft after it, so that no oil gets under the "
-            + "varnish (common practice, no source).",
-        "Wipe the oil dry after a quarter of an hour: what stays on top stays sticky (common practice, no source).",
-        "Three coats of spar varnish kept out about 30 % of the moisture that bare wood takes up in 14 days at 90 % humidity, linseed "
-            + "oil none and tung oil 2 %: oil is for the hand, not against water (Forest Products Laboratory RP-462, 1985, quoted).",
-        "Coverage on makers' sheets differs by 2.5 to 1: take the litres as plus or minus 30 %.",
-    ];
+    private static string[] Advice(FinishChoice choice, DrawingUnits units)
+    {
+        SurfaceFinish blade = FinishChoice.On(choice.Blade, choice.BladeCoats), shaft = FinishChoice.On(choice.Shaft, choice.ShaftCoats);
+        bool varnish = blade == SurfaceFinish.Varnish || shaft == SurfaceFinish.Varnish, oil = blade == SurfaceFinish.Oil || shaft == SurfaceFinish.Oil;
+        if (!varnish && !oil)
+            return ["Bare wood takes up water: it swells, grows heavier and greys; a worn finish is better than none (common practice, no source)."];
+        var notes = new List<string>
+        {
+            $"Work at {DrawnAmount.Temperatures(15, 25, units)} and at most 65 % humidity, one thin coat a day at most (finish makers' sheets, read).",
+        };
+        if (varnish && oil)
+        {
+            notes.Add(
+                $"Tape right round the shaft at the masking line; varnish the {(blade == SurfaceFinish.Varnish ? "blade" : "shaft")} first and oil the "
+                + $"{(blade == SurfaceFinish.Varnish ? "shaft" : "blade")} after it, so that no oil gets under the varnish (common practice, no source).");
+        }
+        else if (choice.Meet) notes.Add("Tape right round the shaft at the masking line (common practice, no source).");
+
+        if (oil) notes.Add("Wipe the oil dry after a quarter of an hour: what stays on top stays sticky (common practice, no source).");
+        notes.Add(
+            "Three coats of spar varnish kept out about 30 % of the moisture that bare wood takes up in 14 days at 90 % humidity, linseed "
+            + "oil none and tung oil 2 %: oil is for the hand, not against water (Forest Products Laboratory RP-462, 1985, quoted).");
+        notes.Add($"Coverage on makers' sheets differs by 2.5 to 1: take the {(units == DrawingUnits.Metric ? "millilitres" : "ounces")} as plus or minus {100 * CoverageVariation:0} %.");
+        return [.. notes];
+    }
 }

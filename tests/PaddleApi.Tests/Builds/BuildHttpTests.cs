@@ -118,7 +118,7 @@ public sealed class BuildHttpTests(ApiFixture api)
         var digest = Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(style)));
 
         Assert.Equal(
-            $"default-src 'none'; style-src 'sha256-{digest}'; base-uri 'none'; form-action 'none'",
+            $"default-src 'none'; style-src 'sha256-{digest}'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'",
             string.Join(';', answer.Headers.GetValues("Content-Security-Policy")));
     }
 
@@ -270,15 +270,67 @@ public sealed class BuildHttpTests(ApiFixture api)
     }
 
     [Theory]
-    [InlineData("boardThicknessMm=many", "query")]
-    [InlineData("coats=3", "coats")]
-    public async Task A_query_that_is_not_understood_is_refused(string query, string why)
+    [InlineData("boardThicknessMm=44,4", "?boardThicknessMm")]
+    [InlineData("boardThicknessMm=4,0", "?boardThicknessMm")]
+    [InlineData("boardThicknessMm= 44", "?boardThicknessMm")]
+    [InlineData("boardThicknessMm=44 mm", "?boardThicknessMm")]
+    [InlineData("boardThicknessMm=%2B44", "?boardThicknessMm")]
+    [InlineData("boardThicknessMm=44.", "?boardThicknessMm")]
+    [InlineData("boardThicknessMm=.5", "?boardThicknessMm")]
+    [InlineData("boardThicknessMm=044", "?boardThicknessMm")]
+    [InlineData("boardThicknessMm=1_0", "?boardThicknessMm")]
+    [InlineData("boardThicknessMm=0x2C", "?boardThicknessMm")]
+    [InlineData("boardThicknessMm=Infinity", "?boardThicknessMm")]
+    [InlineData("boardThicknessMm=1e999", "?boardThicknessMm")]
+    [InlineData("boardThicknessMm=", "?boardThicknessMm")]
+    [InlineData("boardThicknessMm=%D9%A4%D9%A4", "?boardThicknessMm")] // forty-four in Arabic digits
+    [InlineData("boardThicknessMm=44&boardThicknessMm=44", "?boardThicknessMm")]
+    [InlineData("usedMoisturePercent=1,2", "?usedMoisturePercent")]
+    [InlineData("usedMoisturePercent=1&usedMoisturePercent=2", "?usedMoisturePercent")]
+    [InlineData("temperatureC=2,0&relativeHumidityPercent=65", "?temperatureC")]
+    [InlineData("saw=band-saw&saw=band-saw", "?saw")]
+    [InlineData("saw=band-saw,jigsaw", "?saw")]
+    [InlineData("saw=", "?saw")]
+    public async Task A_value_that_can_be_read_in_two_ways_is_read_in_none(string query, string place)
+    {
+        using var answer = await api.Client.GetAsync($"{Address}?{query}");
+        using var body = JsonDocument.Parse(await answer.Content.ReadAsStringAsync());
+
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, answer.StatusCode);
+        Assert.Equal([place], body.RootElement.GetProperty("errors").EnumerateObject().Select(error => error.Name));
+        Assert.Null(answer.Headers.ETag);
+    }
+
+    [Theory]
+    [InlineData("coats=3", "?coats")]
+    [InlineData("Saw=jigsaw", "?Saw")]
+    [InlineData("boardThicknessMm=44&BoardThicknessMm=44", "?BoardThicknessMm")]
+    [InlineData("=3", "?")]
+    [InlineData("saw=jigsaw&unit=mm&x", "?unit ?x")]
+    public async Task A_parameter_that_is_not_known_is_refused_by_name(string query, string places)
     {
         using var answer = await api.Client.GetAsync($"{Address}?{query}");
         using var body = JsonDocument.Parse(await answer.Content.ReadAsStringAsync());
 
         Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
-        Assert.Contains(why, body.RootElement.GetProperty("detail").GetString(), StringComparison.Ordinal);
+        Assert.Equal(places.Split(' '), body.RootElement.GetProperty("errors").EnumerateObject().Select(error => error.Name));
+    }
+
+    // A strong tag names bytes (RFC 9110, 8.8.1), so the bytes must be the same too.
+    [Theory]
+    [InlineData("build", "saw=band-saw", "")]
+    [InlineData("build", "usedMoisturePercent=9.0&saw=jigsaw", "saw=jigsaw&usedMoisturePercent=9")]
+    [InlineData("build", "boardThicknessMm=4.44e1&saw=jigsaw", "saw=jigsaw&boardThicknessMm=44.40")]
+    [InlineData("build", "temperatureC=-0&relativeHumidityPercent=65", "temperatureC=0&relativeHumidityPercent=65")]
+    [InlineData("build-sheet.html", "saw=band-saw", "")]
+    public async Task The_same_asked_in_another_way_is_the_same_answer(string part, string one, string other)
+    {
+        using var first = await api.Client.GetAsync($"{Design}/{part}?{one}");
+        using var second = await api.Client.GetAsync(other.Length == 0 ? $"{Design}/{part}" : $"{Design}/{part}?{other}");
+
+        Assert.Equal(HttpStatusCode.OK, first.StatusCode);
+        Assert.Equal(second.Headers.ETag, first.Headers.ETag);
+        Assert.Equal(await second.Content.ReadAsByteArrayAsync(), await first.Content.ReadAsByteArrayAsync());
     }
 
     [Fact]

@@ -4,8 +4,8 @@ using Paddle.Design.Finishing;
 using Paddle.Design.Outline;
 using Paddle.Design.Solid;
 using Paddle.Design.Strength;
+using Paddle.Design.Units;
 using Paddle.Design.Wood;
-using Paddle.Drawings.Units;
 
 namespace PaddleApi.Contracts.Designs;
 
@@ -23,11 +23,13 @@ public static class DesignRequestReader
         var form = new PaddleForm(lengths.Places, Grip(filled.Grip!), Blade(filled.Blade!), filled.Shaft!.BendDegrees!.Value);
         var bladeAreaMm2 = form.BladeAreaMm2();
         filled = DesignDefaults.FillInForces(filled, bladeAreaMm2);
+        var units = Names.Units.Find(filled.Drawing!.Units!)!.Value;
         return new(filled, new(form, Pinned(filled), Wood(filled.Wood!), Loads(filled, bladeAreaMm2), Aims(filled.Aims!))
         {
             Finish = Finish(filled.Finish!),
             BoardThicknessMm = filled.Wood!.BoardThicknessMm,
-            LatticeMm = Names.Units.Find(filled.Drawing!.Units!) == DrawingUnits.Inch ? PaddleSpecification.ThirtySecondMm : PaddleSpecification.CaliperMm,
+            Units = units,
+            LatticeMm = units == DrawingUnits.Inch ? PaddleSpecification.ThirtySecondMm : PaddleSpecification.CaliperMm,
             SolvedBefore = new(filled.SolvedBefore ?? 0),
         });
     }

@@ -1,4 +1,5 @@
 using Paddle.Design;
+using Paddle.Design.Balance;
 using Paddle.Design.Checks;
 using Paddle.Design.Finishing;
 using Paddle.Design.Outline;
@@ -33,10 +34,17 @@ public static class DesignResponses
         Strength(report.Strength),
         new(Loads.BenchN, report.Flex.BenchFlexMm, report.Flex.TipDeflectionMm, report.Flex.FirstFrequencyHz),
         Stroke(report.Stroke),
-        report.Outcome.IsMet ? "met" : "closest",
-        Map(report.Outcome.Unmet, aim => new DesignUnmetAim(aim.Code, aim.Value, aim.Limit, aim.Unit, aim.Message, aim.Advice)),
+        OutcomeName(report.Outcome),
+        UnmetAims(report.Outcome),
         Map(report.Checks, Check),
         Map(report.Cautions, caution => new DesignCaution(caution.Id, caution.Text, caution.Source)));
+
+    /// <summary>How all aims came out, in a word.</summary>
+    internal static string OutcomeName(DesignOutcome outcome) => outcome.IsMet ? "met" : "closest";
+
+    /// <summary>The aims missed.</summary>
+    internal static IReadOnlyList<DesignUnmetAim> UnmetAims(DesignOutcome outcome) =>
+        Map(outcome.Unmet, aim => new DesignUnmetAim(aim.Code, aim.Value, aim.Limit, aim.Unit, aim.Message, aim.Advice));
 
     private static DesignLengths Lengths(PaddlePlaces places) => new(
         places.OverallMm, places.ThroatMm, places.BladeMm, places.TopHandMm, places.LowerHandMm, places.ThroatMm);

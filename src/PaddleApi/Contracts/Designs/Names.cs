@@ -2,8 +2,8 @@ using Paddle.Design.Balance;
 using Paddle.Design.Finishing;
 using Paddle.Design.Outline;
 using Paddle.Design.Strength;
+using Paddle.Design.Units;
 using Paddle.Drawings;
-using Paddle.Drawings.Units;
 
 namespace PaddleApi.Contracts.Designs;
 

@@ -1,6 +1,6 @@
 using Paddle.Design;
 using Paddle.Design.Solid;
-using Paddle.Drawings.Units;
+using Paddle.Design.Units;
 
 namespace PaddleApi.Contracts.Designs;
 

@@ -19,9 +19,8 @@ public sealed class BalanceCorrectionValidator : AbstractValidator<BalanceCorrec
         RuleFor(r => r.BalanceMm).NotNull().Saying("The balance point is required.")
             .InRange(1, 2100, "mm", $"The balance point lies on the paddle, and no paddle is longer ({Own}).");
         RuleFor(r => r.Confidence).InRange(0.5, 0.99, "", "0.5 takes the best estimate; nothing hand-made is surer than 0.99.");
-        RuleFor(r => r.Readings).Must(readings => readings is null || readings.Count <= MostReadings)
-            .Saying($"Up to {MostReadings} readings are used ({Own}).", 0, MostReadings, "readings");
-        RuleForEach(r => r.Readings).SetValidator(new ReadingRules());
+        RuleFor(r => r.Readings).AtMost(MostReadings, "readings", $"Up to {MostReadings} readings are used ({Own}).");
+        RuleForEach(r => r.Readings).SetValidator(new ReadingRules()).When(r => r.Readings?.Count <= MostReadings);
         RuleFor(r => r.ReadingErrors!).SetValidator(new ErrorRules());
         RuleFor(r => r.Build!).SetValidator(new BuildChoicesValidator());
     }

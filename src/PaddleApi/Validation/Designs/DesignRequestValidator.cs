@@ -50,6 +50,7 @@ public sealed class DesignRequestValidator : AbstractValidator<DesignRequest>
             RuleFor(b => b.LengthMm).InRange(length.Min, length.Max, "mm", $"Blade lengths of single-blade paddles ({Own}).");
             var width = OffsetTable.WidthLimitsMm;
             RuleFor(b => b.WidthMm).InRange(width.Min, width.Max, "mm", $"Blade widths of single-blade paddles ({Own}).");
+            RuleFor(b => b.Offsets).EngineCount(OffsetTable.FewestStations, OffsetTable.MostStations);
             RuleFor(b => b.ThroatThicknessMm).Pinned("blade.throatThicknessMm");
             RuleFor(b => b.MiddleThicknessMm).Pinned("blade.middleThicknessMm");
             RuleFor(b => b.TipThicknessMm).Pinned("blade.tipThicknessMm");
