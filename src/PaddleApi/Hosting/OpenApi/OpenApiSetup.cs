@@ -1,3 +1,4 @@
+using Microsoft.AspNetCore.Http.Timeouts;
 using Microsoft.Net.Http.Headers;
 using Microsoft.OpenApi;
 using PaddleApi.Hosting.Caching;
@@ -57,7 +58,7 @@ public static class OpenApiSetup
     /// <returns>The endpoint.</returns>
     public static RouteHandlerBuilder MapDescription(this IEndpointRouteBuilder routes) =>
         // It is written once, and whoever asks first on a busy machine had better wait than be told that it took too long.
-        routes.MapRead(Address, Description).ExcludeFromDescription().DisableRequestTimeout();
+        routes.MapRead(Address, Description).ExcludeFromDescription().WithMetadata(new DisableRequestTimeoutAttribute());
 
     /// <summary>Serves the page at <c>/docs</c>; it brings all it needs with it.</summary>
     /// <param name="app">The application.</param>
