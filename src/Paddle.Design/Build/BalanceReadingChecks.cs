@@ -20,9 +20,18 @@ internal static class BalanceReadingChecks
                 throw new ArgumentOutOfRangeException(nameof(reading), thickness.XMm, "A reading must lie on the paddle.");
         }
 
+        foreach (var cut in reading.EarlierRemovals ?? [])
+        {
+            if (!(cut.ThicknessMm is >= 0 and <= MostTakenMm))
+                throw new ArgumentOutOfRangeException(nameof(reading), cut.ThicknessMm, "An earlier cut must lie in 0 to 10 mm.");
+        }
+
         if (!(options.Confidence is >= 0.5 and <= 0.99))
             throw new ArgumentOutOfRangeException(nameof(options), options.Confidence, "Confidence must lie in 0.5 to 0.99.");
     }
+
+    /// <summary>Most that earlier corrections may have taken off a zone together, mm.</summary>
+    internal const double MostTakenMm = 10;
 
     private static void Positive(double value, string name)
     {
