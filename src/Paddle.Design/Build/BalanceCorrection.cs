@@ -1,4 +1,3 @@
-using MathNet.Numerics.Distributions;
 using Paddle.Design.Solid;
 using Paddle.Design.Wood;
 
@@ -59,7 +58,7 @@ public sealed record BalanceCorrection(
         var finished = new Forecast(mass, first / mass, uncertainty, FinishedForecast.Chance(first / mass, uncertainty, aim, tolerance));
 
         var goal = CutGoal.Of(report, forecast.Planned(), options.Confidence);
-        var toPlan = IsToPlan(model) && goal.Holds(finished.BalanceMm, mass, uncertainty);
+        var toPlan = IsToPlan(model, reading.PlanStepMm) && goal.HoldsMass(mass);
         var (gPerMm, firstPerMm) = forecast.PerMillimetre(estimate);
         var plan = CutPlan.For(report, forecast, estimate, fine, goal, uncertainty, leave: toPlan);
         var removedG = plan.DepthMm.Select((depth, z) => depth * gPerMm[z]).ToArray();
@@ -86,29 +85,21 @@ public sealed record BalanceCorrection(
     {
         var form = report.Specification.Form;
         var length = form.AlongShaftMm(form.Places.OverallMm);
-        ReadingTest Test(StageModel tested) => ReadingTest.Of(tested.Rows(tested.Mean), tested.Deviation, length);
-        var test = Test(model);
+        var test = ReadingTest.Of(model.Rows(model.Mean), model.Deviation, length);
         if (test.Fits) return null;
-        var count = 2 + (reading.Readings?.Count ?? 0);
-        var other = BuildStages.All.Where(stage => stage != reading.Stage)
-            .Select(stage => (Stage: stage, Test: Test(at(stage))))
-            .Where(one => one.Test.Fits)
-            .OrderByDescending(one => one.Test.Chance(count))
-            .Select(one => (BuildStage?)one.Stage)
-            .FirstOrDefault();
-        return new(test.Doubts, other, test.Doubts.Any(doubt => doubt.Deviations > BeyondBelief));
+        double? Chance(StageModel other) => ReadingTest.ChanceOf(other.Rows(other.Mean), other.Deviation);
+        var (chance, other) = BuildStages.All.Where(stage => stage != reading.Stage)
+            .Select(stage => (Chance: Chance(at(stage)), Stage: (BuildStage?)stage))
+            .MaxBy(one => one.Chance ?? -1);
+        return new(test.Doubts, chance is null ? null : other, test.Doubts.Any(doubt => doubt.Deviations > BeyondBelief));
     }
 
-    /// <summary>
-    /// Whether balance point and thicknesses lie no further off the stage's plan than reading errors put them, by chi square at 5 %.
-    /// Theory M26. The mass may: a board has its own density.
-    /// </summary>
-    private static bool IsToPlan(StageModel model)
-    {
-        var rows = model.Rows(model.Mean).Where(row => row.Kind != ReadingKind.Mass).ToArray();
-        var square = rows.Sum(row => (row.Read - row.Expected) * (row.Read - row.Expected) / (row.ReadingError * row.ReadingError));
-        return square <= ChiSquared.InvCDF(rows.Length, 0.95); // theory M26
-    }
+    // No reading lies further off the stage's plan than it can be read to, or than the plan is printed to. The mass may: a board has its
+    // own density.
+    private static bool IsToPlan(StageModel model, double stepMm) => model.Rows(model.Mean).All(row =>
+        row.Kind == ReadingKind.Mass
+        || (row.Expected - row.Read <= row.ReadingError
+            && row.Read - row.Expected <= row.ReadingError + (row.Kind == ReadingKind.Thickness ? stepMm : 0)));
 
     private static List<Removal> RemovalList(PaddleForm form, double[] depthMm, double[] grams)
     {

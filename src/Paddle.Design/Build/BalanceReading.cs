@@ -19,6 +19,7 @@ public sealed record EarlierRemoval(CorrectionZone Zone, double ThicknessMm);
 /// <param name="BalanceErrorMm">Standard uncertainty of the balance point, mm.</param>
 /// <param name="ThicknessErrorMm">Standard uncertainty of a thickness reading, mm.</param>
 /// <param name="EarlierRemovals">Wood taken beyond the plan by earlier corrections, or none.</param>
+/// <param name="PlanStepMm">What the thicknesses that the maker works to are printed to, rounded up, mm.</param>
 /// <param name="MeasuredAgain">Whether the readings have been taken again and hold.</param>
 public sealed record BalanceReading(
     BuildStage Stage,
@@ -29,6 +30,7 @@ public sealed record BalanceReading(
     double BalanceErrorMm = 2,
     double ThicknessErrorMm = 0.2,
     IReadOnlyList<EarlierRemoval>? EarlierRemovals = null,
+    double PlanStepMm = 0.1,
     bool MeasuredAgain = false);
 
 /// <summary>What the correction aims for.</summary>

@@ -10,12 +10,14 @@ internal static class BalanceReadingChecks
         Positive(reading.MassErrorG, nameof(reading.MassErrorG));
         Positive(reading.BalanceErrorMm, nameof(reading.BalanceErrorMm));
         Positive(reading.ThicknessErrorMm, nameof(reading.ThicknessErrorMm));
+        Positive(reading.PlanStepMm, nameof(reading.PlanStepMm));
         var overall = report.Specification.Form.Places.OverallMm;
         if (reading.BalanceMm >= overall)
             throw new ArgumentOutOfRangeException(nameof(reading), reading.BalanceMm, "The balance point must lie on the paddle.");
         foreach (var thickness in reading.Readings ?? [])
         {
-            Positive(thickness.ThicknessMm, nameof(thickness.ThicknessMm));
+            if (!(thickness.ThicknessMm >= 0) || !double.IsFinite(thickness.ThicknessMm))
+                throw new ArgumentOutOfRangeException(nameof(reading), thickness.ThicknessMm, "A thickness must be 0 or more.");
             if (!(thickness.XMm >= 0 && thickness.XMm <= overall))
                 throw new ArgumentOutOfRangeException(nameof(reading), thickness.XMm, "A reading must lie on the paddle.");
         }

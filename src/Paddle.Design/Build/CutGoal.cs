@@ -42,7 +42,11 @@ internal sealed record CutGoal(double AimMm, double ToleranceMm, double PlannedM
     /// <param name="massG">Its mass, g.</param>
     /// <param name="slackMm">How far beyond the tolerance still counts, mm.</param>
     internal bool Holds(double balanceMm, double massG, double slackMm) =>
-        balanceMm >= LowMm - slackMm - 1e-6 && balanceMm <= HighMm + slackMm + 1e-6 && massG <= MaximumMassG + MassSlackG;
+        balanceMm >= LowMm - slackMm - 1e-6 && balanceMm <= HighMm + slackMm + 1e-6 && HoldsMass(massG);
+
+    /// <summary>Whether a paddle is light enough.</summary>
+    /// <param name="massG">Its mass, g.</param>
+    internal bool HoldsMass(double massG) => massG <= MaximumMassG + MassSlackG;
 
     /// <summary>The same drawn in so that chance is on the maker's side; never to less than a tenth of the tolerance.</summary>
     /// <param name="uncertaintyMm">Standard uncertainty of the balance point, mm.</param>

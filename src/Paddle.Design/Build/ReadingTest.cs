@@ -39,8 +39,16 @@ internal sealed record ReadingTest(IReadOnlyList<ReadingDoubt> Doubts, double Mi
     /// <summary>Whether every reading fits, and all of them together.</summary>
     internal bool Fits => Doubts.Count == 0 && MisfitSquare <= MostMisfitSquare;
 
-    /// <summary>Share of honest paddles whose readings lie as far off together.</summary>
-    internal double Chance(int readings) => 1 - ChiSquared.CDF(readings, MisfitSquare);
+    /// <summary>Share of honest paddles whose readings lie as far off together; null where they do not fit.</summary>
+    /// <param name="rows">The readings.</param>
+    /// <param name="deviation">Standard deviation of each unknown.</param>
+    internal static double? ChanceOf(IReadOnlyList<ReadingRow> rows, IReadOnlyList<double> deviation)
+    {
+        var (_, _, misfit) = Fit(deviation, rows);
+        return misfit <= MostSquare(rows.Count) && Worst(deviation, rows).Deviations <= Most
+            ? 1 - ChiSquared.CDF(rows.Count, misfit)
+            : null;
+    }
 
     /// <summary>Tests the readings of a stage.</summary>
     /// <param name="rows">The readings, beside what is expected with no error but the cuts taken.</param>
@@ -50,7 +58,7 @@ internal sealed record ReadingTest(IReadOnlyList<ReadingDoubt> Doubts, double Mi
     {
         var kept = rows.ToList();
         var aside = new List<ReadingRow>();
-        while (aside.Count < MostDoubts)
+        while (aside.Count < MostDoubts && kept.Count > 0)
         {
             var (worst, deviations) = Worst(deviation, kept);
             if (deviations <= Most) break;
@@ -63,10 +71,12 @@ internal sealed record ReadingTest(IReadOnlyList<ReadingDoubt> Doubts, double Mi
         return new(
             [.. doubts.OrderByDescending(doubt => doubt.Deviations)],
             misfit,
-            ChiSquared.InvCDF(Math.Max(1, kept.Count), 1 - Level));
+            MostSquare(kept.Count));
     }
 
-    private static (ReadingRow Row, double Deviations) Worst(IReadOnlyList<double> deviation, List<ReadingRow> rows)
+    private static double MostSquare(int readings) => ChiSquared.InvCDF(Math.Max(1, readings), 1 - Level);
+
+    private static (ReadingRow Row, double Deviations) Worst(IReadOnlyList<double> deviation, IReadOnlyList<ReadingRow> rows)
     {
         // What the rows before and after one add is kept, so that leaving one out needs no subtraction.
         var before = new Sums[rows.Count + 1];
@@ -86,7 +96,7 @@ internal sealed record ReadingTest(IReadOnlyList<ReadingDoubt> Doubts, double Mi
         return (worst, most);
     }
 
-    private static (Vector<double> Mean, Matrix<double> Covariance, double Misfit) Fit(IReadOnlyList<double> deviation, List<ReadingRow> rows)
+    private static (Vector<double> Mean, Matrix<double> Covariance, double Misfit) Fit(IReadOnlyList<double> deviation, IReadOnlyList<ReadingRow> rows)
     {
         var (mean, covariance) = Solved(deviation, rows.Aggregate(Sums.None(deviation.Count), (sums, row) => sums.With(row)));
         var misfit = 0.0;

@@ -22,8 +22,8 @@ public enum ReadingKind
 /// <param name="Read">As read, g or mm.</param>
 /// <param name="Expected">As expected at the unknowns that the row was asked for.</param>
 /// <param name="Slope">How that grows with each unknown.</param>
-/// <param name="ReadingError">Standard uncertainty of the reading alone.</param>
-/// <param name="Error">The same with how far its place may lie off its zone's mean.</param>
+/// <param name="ReadingError">Standard uncertainty of the reading, its place included.</param>
+/// <param name="Error">The same with how far the wood there may lie off its zone's mean.</param>
 internal sealed record ReadingRow(
     ReadingKind Kind, int Index, double Read, double Expected, double[] Slope, double ReadingError, double Error);
 
@@ -37,6 +37,9 @@ internal sealed record ReadingRow(
 /// </remarks>
 internal sealed class StageModel
 {
+    // A place is found along the paddle with a tape. Common practice, no source.
+    private const double PlaceErrorMm = 1;
+
     private readonly StageSolid stage;
     private readonly DesignReport report;
     private readonly BalanceReading reading;
@@ -44,6 +47,7 @@ internal sealed class StageModel
     private readonly double[] place;    // of every node along the board, from the design's balance point, in board lengths
     private readonly double[] planned;  // at every thickness reading
     private readonly double[][] readShares;
+    private readonly double[] placeMm;  // what a place off by as much as a tape is read to does to a thickness
     private readonly double localMm;
 
     private StageModel(DesignReport report, StageSolid stage, PaddleSolid fine, BalanceReading reading, OutlineSaw saw)
@@ -55,19 +59,28 @@ internal sealed class StageModel
         var allowance = StageAllowance.After(stage.Stage, saw);
         var shape = new StageShape(fine, new(report.Outline), stage.Blank, stage.Stage, allowance);
         var patterns = readings.Select(r => StageEstimate.PatternAt(fine.Form, r.XMm)).ToArray();
-        planned = [.. readings.Select((r, k) => shape.At(patterns[k], r.XMm).ThicknessMm)];
+        double ThicknessMm(double xMm) => shape.At(StageEstimate.PatternAt(fine.Form, xMm), xMm).ThicknessMm;
+        planned = [.. readings.Select(r => ThicknessMm(r.XMm))];
+        var last = fine.Form.Places.OverallMm;
+        placeMm =
+        [
+            .. readings.Select(r => Math.Abs(
+                ThicknessMm(Math.Min(last, r.XMm + PlaceErrorMm)) - ThicknessMm(Math.Max(0, r.XMm - PlaceErrorMm))) / 2),
+        ];
         readShares = [.. patterns.Select(CorrectionZones.Shares)];
 
-        // One face is held to the tolerance nine times in ten. A zone is off on both faces alike, a place of it on each by itself.
+        // One face is held to the tolerance nine times in ten. A zone is off on both faces alike, a place of it on each by itself; and
+        // whoever planes to printed figures leaves what they were rounded up by.
         var face = allowance.FaceToleranceMm / Scatter.FifthPercentileZ;
-        localMm = Math.Sqrt(2) * face;
+        localMm = Root(Math.Sqrt(2) * face, reading.PlanStepMm / Math.Sqrt(12));
+        var zoneMm = Root(2 * face, reading.PlanStepMm / Math.Sqrt(3));
         TakenMm = Taken(reading);
         Mean = new double[StageEstimate.Unknowns];
         Deviation = new double[StageEstimate.Unknowns];
         for (var z = 0; z < TakenMm.Length; z++)
         {
             Mean[StageEstimate.FirstZone + z] = -TakenMm[z];
-            Deviation[StageEstimate.FirstZone + z] = Root(2 * face, BalanceCorrection.CutVariation * TakenMm[z]);
+            Deviation[StageEstimate.FirstZone + z] = Root(zoneMm, BalanceCorrection.CutVariation * TakenMm[z]);
         }
 
         Deviation[StageEstimate.Density] = StageScatter.DensityVariation(report.Specification.Wood);
@@ -105,7 +118,7 @@ internal sealed class StageModel
                 expected += readShares[k][z] * theta[StageEstimate.FirstZone + z];
             }
 
-            var error = reading.ThicknessErrorMm;
+            var error = Root(reading.ThicknessErrorMm, placeMm[k]);
             rows.Add(new(ReadingKind.Thickness, k, reading.Readings![k].ThicknessMm, expected, slope, error, Root(error, localMm)));
         }
 

@@ -70,7 +70,7 @@ public class ReadingTestTests
 
     [Theory]
     [MemberData(nameof(ToPlan))]
-    public void Thicknesses_printed_up_to_the_next_32nd_are_to_plan_where_read_as_coarsely(string family, string species, bool heavy)
+    public void Thicknesses_printed_up_to_the_next_32nd_are_to_plan(string family, string species, bool heavy)
     {
         var report = BuildSamples.Design(family, species);
         foreach (var stage in BuildSheet.For(report).Stages)
@@ -79,7 +79,7 @@ public class ReadingTestTests
             ThicknessReading[] readings =
                 [.. stage.Stations.Select(station => new ThicknessReading(station.XMm, Math.Ceiling(station.ThicknessMm / Step) * Step))];
             var result = BalanceCorrection.Solve(report, new(
-                stage.Stage, stage.MassG.Value * (heavy ? 1.05 : 1), stage.BalanceMm.Value, readings, ThicknessErrorMm: 0.5));
+                stage.Stage, stage.MassG.Value * (heavy ? 1.05 : 1), stage.BalanceMm.Value, readings, PlanStepMm: Step));
             Assert.Equal(CorrectionStatus.OnPlan, result.Status);
             Assert.Null(result.Doubt);
         }
@@ -241,9 +241,10 @@ public class ReadingTestTests
     [Fact]
     public void A_cut_already_taken_is_no_slip_and_is_not_asked_for_twice()
     {
+        const double Off = -9;
         var report = BuildSamples.Cherry;
         var stage = BuildSheet.For(report).Stages[(int)BuildStage.Sanded];
-        var first = BalanceCorrection.Solve(report, new(BuildStage.Sanded, stage.MassG.Value, stage.BalanceMm.Value + 16));
+        var first = BalanceCorrection.Solve(report, new(BuildStage.Sanded, stage.MassG.Value, stage.BalanceMm.Value + Off));
         Assert.Equal(CorrectionStatus.Cut, first.Status);
         ThicknessReading[] readings =
         [
@@ -256,7 +257,7 @@ public class ReadingTestTests
         var second = BalanceCorrection.Solve(report, new(
             BuildStage.Sanded,
             stage.MassG.Value - first.Removals.Sum(cut => cut.MassG),
-            stage.BalanceMm.Value + 16 + shift,
+            stage.BalanceMm.Value + Off + shift,
             readings,
             EarlierRemovals: [.. first.Removals.Select(cut => new EarlierRemoval(cut.Zone, cut.ThicknessMm))]));
         Assert.Null(second.Doubt);
