@@ -1,6 +1,8 @@
 using Paddle.Design.Balance;
+using Paddle.Design.Finishing;
 using Paddle.Design.Solid;
 using Paddle.Design.Strength;
+using Paddle.Design.Units;
 using Paddle.Design.Wood;
 
 namespace Paddle.Design;
@@ -11,7 +13,73 @@ namespace Paddle.Design;
 /// <param name="Wood">The wood as it will be used.</param>
 /// <param name="Loads">The forces it must stand.</param>
 /// <param name="Aims">What is asked of it.</param>
-public sealed record PaddleSpecification(PaddleForm Form, PinnedSizes Pinned, WoodInUse Wood, Loads Loads, Aims Aims);
+public sealed record PaddleSpecification(PaddleForm Form, PinnedSizes Pinned, WoodInUse Wood, Loads Loads, Aims Aims)
+{
+    /// <summary>Lattice of sizes when none is asked for: what a caliper shows, mm.</summary>
+    public const double CaliperMm = 0.1;
+
+    /// <summary>Lattice of a shop that measures in inches: 1/32 in, mm.</summary>
+    public const double ThirtySecondMm = 25.4 / 32;
+
+    /// <summary>The finish, which weighs on the balance.</summary>
+    public FinishChoice Finish { get; init; } = FinishChoice.Usual;
+
+    /// <summary>Thickness of the maker's board as it lies in the rack, mm; null when any board may be bought.</summary>
+    public double? BoardThicknessMm { get; init; }
+
+    /// <summary>Units that the shop measures in: sentences about the design are in them.</summary>
+    public DrawingUnits Units { get; init; }
+
+    /// <summary>Step in which the solver's sizes are rounded, mm.</summary>
+    public double LatticeMm { get; init; } = CaliperMm;
+
+    /// <summary>Sizes that are pinned only because a solver chose them before: a design read back from its code.</summary>
+    public SizeSet SolvedBefore { get; init; }
+
+    /// <summary>The sizes that no maker fixed.</summary>
+    public SizeSet Free => SolvedBefore | SizeSet.Open(Pinned);
+
+    /// <summary>The maker's own sizes, null where the solver chooses or chose.</summary>
+    internal double?[] Fixed
+    {
+        get
+        {
+            var sizes = Pinned.ToVector();
+            for (var k = 0; k < sizes.Length; k++)
+            {
+                if (Free.Has(k)) sizes[k] = null;
+            }
+
+            return sizes;
+        }
+    }
+
+    /// <summary>Thickness that the board leaves after planing, mm, or null.</summary>
+    internal double? UsableThicknessMm => BoardThicknessMm - 2 * SurfacedFaceMm;
+
+    /// <summary>Wood left outside the designed sizes on each face of a surfaced board, mm. Common practice, no source.</summary>
+    public const double SurfacedFaceMm = 0.5;
+}
+
+/// <summary>Some of the nine sizes, in the order of <see cref="PaddleSizes"/>.</summary>
+/// <param name="Bits">A bit for each.</param>
+public readonly record struct SizeSet(int Bits)
+{
+    /// <summary>The sizes that are null.</summary>
+    internal static SizeSet Open(PinnedSizes pinned)
+    {
+        var bits = 0;
+        var sizes = pinned.ToVector();
+        for (var k = 0; k < sizes.Length; k++) bits |= sizes[k] is null ? 1 << k : 0;
+        return new(bits);
+    }
+
+    /// <summary>Whether a size is among them.</summary>
+    internal bool Has(int size) => (Bits >> size & 1) != 0;
+
+    /// <summary>Those of either set.</summary>
+    public static SizeSet operator |(SizeSet a, SizeSet b) => new(a.Bits | b.Bits);
+}
 
 /// <summary>The nine sizes (mm), each fixed by the maker or null for the solver to choose; meanings as in <see cref="PaddleSizes"/>.</summary>
 /// <param name="ShaftWidthMm">Shaft width at the lower hand.</param>

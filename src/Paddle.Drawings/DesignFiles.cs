@@ -10,16 +10,16 @@ public static class DesignFiles
     /// <summary>All files, in the order in which a list shows them.</summary>
     public static IReadOnlyList<IDesignFile> All { get; } =
     [
-        new SvgFile("overview.svg", "The design in one picture for a web page, light or dark: face, edge, sections and key figures.", "1",
+        new SvgFile("overview.svg", "The design in one picture for a web page, light or dark: face, edge, sections and key figures.", "2",
             (report, context) => SvgWriter.Write(OverviewView.Draw(report, context), OverviewView.Style, scalable: true)),
-        new SvgFile("outline.svg", "The face at true scale, with marks, stations and half-breadths.", "1", OutlineSvg.Write),
-        new SvgFile("half-template.svg", "One half of the face at true scale, to trace and flip about the centre line.", "1",
+        new SvgFile("outline.svg", "The face at true scale, with marks, stations and half-breadths.", "2", OutlineSvg.Write),
+        new SvgFile("half-template.svg", "One half of the face at true scale, to trace and flip about the centre line.", "2",
             (report, context) => SvgWriter.Write(HalfTemplateView.Draw(report, context))),
-        new SvgFile("elevation.svg", "The edge at true scale: thicknesses, edge lines, the grip's saw kerfs and the bend.", "1",
+        new SvgFile("elevation.svg", "The edge at true scale: thicknesses, edge lines, the grip's saw kerfs and the bend.", "2",
             (report, context) => SvgWriter.Write(ElevationView.Draw(report, context))),
-        new SvgFile("sections.svg", "Cross-sections at true scale, with the lines for eight and sixteen sides.", "1",
+        new SvgFile("sections.svg", "Cross-sections at true scale, with the lines for eight and sixteen sides.", "2",
             (report, context) => SvgWriter.Write(SectionCards.OneSheet(report, context))),
-        new SvgFile("strength.svg", "Bending moment, strength used and bench flex along the paddle.", "1",
+        new SvgFile("strength.svg", "Bending moment, strength used and bench flex along the paddle.", "2",
             (report, context) => SvgWriter.Write(StrengthView.Draw(report, context), StrengthView.Style)),
         new OffsetsCsv(),
         new TemplateDxf(),

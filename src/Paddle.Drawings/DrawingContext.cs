@@ -1,4 +1,4 @@
-using Paddle.Drawings.Units;
+using Paddle.Design.Units;
 
 namespace Paddle.Drawings;
 

@@ -1,6 +1,6 @@
 using Paddle.Design.Outline;
+using Paddle.Design.Units;
 using Paddle.Drawings.Sheets;
-using Paddle.Drawings.Units;
 using Paddle.Drawings.Views;
 
 namespace Paddle.Drawings.Tests;

@@ -1,7 +1,7 @@
 using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;
-using Paddle.Drawings.Units;
+using Paddle.Design.Units;
 
 namespace Paddle.Drawings.Tests;
 

@@ -1,6 +1,6 @@
 using System.Globalization;
 using System.Text;
-using Paddle.Drawings.Units;
+using Paddle.Design.Units;
 
 namespace Paddle.Drawings.Tests;
 

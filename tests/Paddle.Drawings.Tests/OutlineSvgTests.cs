@@ -1,6 +1,6 @@
 using System.Xml.Linq;
+using Paddle.Design.Units;
 using Paddle.Drawings.Tests.Support;
-using Paddle.Drawings.Units;
 using Paddle.Drawings.Views;
 
 namespace Paddle.Drawings.Tests;

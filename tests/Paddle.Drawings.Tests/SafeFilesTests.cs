@@ -1,9 +1,9 @@
 using System.Globalization;
 using System.Text;
 using System.Xml.Linq;
+using Paddle.Design.Units;
 using Paddle.Drawings.Sheets;
 using Paddle.Drawings.Tests.Support;
-using Paddle.Drawings.Units;
 
 namespace Paddle.Drawings.Tests;
 

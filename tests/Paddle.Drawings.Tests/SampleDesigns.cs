@@ -37,8 +37,8 @@ internal static class SampleDesigns
                 blade,
                 bend);
             var used = WoodInUse.Resolve(WoodCatalogue.Find(wood)!, 12, 0.04, null, null);
-            var aims = new Aims(BalanceAim.LowerHand, 12, 1.5, null, null, null);
-            return PaddleDesigner.Design(new(form, new(), used, Loads.ForBodyMass(75, leastFactor: 1.5), aims));
+            var aims = new Aims(BalanceAim.LowerHand, 12, 1.3, null, null, null);
+            return PaddleDesigner.Design(new(form, new(), used, Loads.For(Duty.Touring, 75, form.BladeAreaMm2()), aims));
         });
 
     /// <summary>Id of the sample whose blade is a maker's own table of offsets, with a straight end.</summary>

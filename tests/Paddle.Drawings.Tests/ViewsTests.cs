@@ -1,8 +1,8 @@
 using System.Globalization;
 using Paddle.Design.Solid;
 using Paddle.Design.Strength;
+using Paddle.Design.Units;
 using Paddle.Drawings.Sheets;
-using Paddle.Drawings.Units;
 using Paddle.Drawings.Views;
 
 namespace Paddle.Drawings.Tests;

@@ -1,3 +1,4 @@
+using Paddle.Design.Finishing;
 using Paddle.Design.Solid;
 using Paddle.Design.Strength;
 using Paddle.Design.Wood;
@@ -5,36 +6,47 @@ using Paddle.Design.Wood;
 namespace Paddle.Design.Balance;
 
 /// <summary>
-/// The maker's problem in numbers: least mass, subject to balance, strength in every case, flex and the shape's limits, over the
-/// nine sizes. Values and exact gradients at any sizes, without allocation. Theory B1–B4.
+/// The maker's problem in numbers: least cost of mass and balance, subject to balance in tolerance, strength in every case along the
+/// grain, flex and the shape's limits, over the nine sizes. Values and exact gradients at any sizes, without allocation. Theory B1–B4.
 /// </summary>
 internal sealed class DesignProblem
 {
     internal const int N = PaddleSizes.Count;
 
     // Sizes at which the outline is taken before any are known; strength and width depend on them only weakly.
-    private static readonly double[] Typical = [30, 31, 27, 28, 27, 11, 7.5, 4.5, 29];
+    private static readonly double[] Typical = [28, 29, 24, 25, 25, 10.5, 7, 4.5, 24];
 
     // The printed stations lie closer than the coarse grid: this much strength in hand keeps their worst place within the limit.
     private const double StationMargin = 0.004;
 
+    private const double FarMm = 1000; // further than any paddle is off its balance
+
     // What a balance row is measured in, whatever the tolerance: a narrow one must not outweigh the rules of shape.
     internal const double BalanceScaleMm = 12;
 
-    private readonly NodeTerms[] nodes;
+    private readonly PlaceTerms[] nodes;
     private readonly Aims aims;
     private readonly double gramsPerMm3;
     private readonly double target;
+    private readonly double finishG;
+    private readonly double finishFirst;
+    private readonly double slopeOfGrain;
+    private readonly double strengthHair;
     private readonly ShapeRow[] shapeRows;
 
-    private DesignProblem(NodeTerms[] nodes, Aims aims, double gramsPerMm3, double target, ShapeRow[] shapeRows)
+    private DesignProblem(PaddleSpecification asked, PlaceTerms[] nodes, FinishLoad finish)
     {
-        (this.nodes, this.aims, this.gramsPerMm3, this.target, this.shapeRows) = (nodes, aims, gramsPerMm3, target, shapeRows);
+        (this.nodes, aims, shapeRows) = (nodes, asked.Aims, ShapeRow.For(asked.Free, asked.LatticeMm));
+        (gramsPerMm3, slopeOfGrain) = (asked.Wood.DensityKgM3 * 1e-6, asked.Wood.SlopeOfGrain);
+        target = BalanceTarget.Mm(asked.Form, asked.Aims);
+        strengthHair = asked.Fixed.Any(size => size is not null) ? 0.10 : 0.01;
+        (finishG, finishFirst) = (finish.MassG, finish.FirstGmm);
         var rows = 4 + shapeRows.Length; // balance and flex, each from both sides
-        foreach (var node in nodes) rows += (node.ModulusNeeded > 0 ? 1 : 0) + (node.SlendernessLimit > 0 ? 1 : 0);
+        foreach (var node in nodes) rows += node.ModulusNeeded > 0 ? 1 : 0;
         Rows = new double[rows];
         RowGradients = new double[rows * N];
         Limits = new Limit[rows];
+        Give = new double[rows];
     }
 
     /// <summary>Least allowed of each size, mm.</summary>
@@ -46,14 +58,20 @@ internal sealed class DesignProblem
     /// <summary>Where to begin.</summary>
     internal double[] Start { get; } = new double[N];
 
-    /// <summary>Mass at the last sizes evaluated, g.</summary>
+    /// <summary>Mass of the wood at the last sizes evaluated, g.</summary>
     internal double MassG { get; private set; }
 
-    /// <summary>Balance point at the last sizes evaluated, mm along the shaft's line.</summary>
+    /// <summary>Balance point of the finished paddle at the last sizes evaluated, mm along the shaft's line.</summary>
     internal double CentreMm { get; private set; }
 
-    /// <summary>Gradient of the mass, g/mm.</summary>
-    internal double[] MassGradient { get; } = new double[N];
+    /// <summary>What is made least: the mass, and what being off balance counts for, g. Theory B1 and B9.</summary>
+    internal double CostG { get; private set; }
+
+    /// <summary>Gradient of the cost, g/mm.</summary>
+    internal double[] CostGradient { get; } = new double[N];
+
+    /// <summary>How far each row has been let go because nothing can reach it; 0 for the rest. Theory B4.</summary>
+    internal double[] Give { get; }
 
     /// <summary>Rows at the last sizes evaluated; none may be negative.</summary>
     internal double[] Rows { get; }
@@ -68,27 +86,17 @@ internal sealed class DesignProblem
     internal int RowCount { get; private set; }
 
     /// <summary>States the problem for one paddle.</summary>
-    /// <param name="form">What fixes the solid apart from its sizes.</param>
-    /// <param name="pinned">Sizes that the caller fixes (mm), null where the solver may choose; in the order of the sizes.</param>
-    /// <param name="wood">The wood.</param>
-    /// <param name="loads">The forces.</param>
-    /// <param name="aims">The aims.</param>
+    /// <param name="asked">What is asked.</param>
     /// <param name="strengthReserve">Factor on every safety factor, to make up for what the coarse grid does not see.</param>
-    /// <param name="around">Sizes (mm) around which outline and moments are taken; null for typical ones.</param>
-    internal static DesignProblem State(
-        PaddleForm form,
-        ReadOnlySpan<double?> pinned,
-        WoodInUse wood,
-        Loads loads,
-        Aims aims,
-        double strengthReserve = 1,
-        PaddleSizes? around = null)
+    /// <param name="around">Sizes (mm) around which outline, moments and finish are taken; null for typical ones.</param>
+    /// <param name="leastSpineMm">Least thickness of the spine at mid-blade, mm, where it is more than the usual least.</param>
+    internal static DesignProblem State(PaddleSpecification asked, double strengthReserve = 1, PaddleSizes? around = null, double leastSpineMm = 0)
     {
-        var nodes = Nodes(
-            form, around ?? TypicalSizes(pinned), wood, loads, strengthReserve * (1 + StationMargin));
-        var target = BalanceTarget.Mm(form, aims);
-        var problem = new DesignProblem(nodes, aims, wood.DensityKgM3 * 1e-6, target, ShapeRow.For(pinned));
-        problem.SetLimits(pinned);
+        var sizes = around ?? TypicalSizes(asked);
+        var solid = PaddleSolid.Shape(asked.Form, sizes, asked.Form.Outline(sizes), StationGrid.Coarse);
+        var nodes = Nodes(asked, solid, strengthReserve * (1 + StationMargin));
+        var problem = new DesignProblem(asked, nodes, FinishLoad.On(solid, asked.Finish));
+        problem.SetLimits(asked, leastSpineMm);
         problem.LoosenUnreachableRows();
         return problem;
     }
@@ -110,7 +118,7 @@ internal sealed class DesignProblem
         foreach (ref readonly var node in nodes.AsSpan())
         {
             var pattern = node.Pattern;
-            var (from, to) = FillThickness(pattern, spine, thickness);
+            var (from, to) = FillHalves(pattern, pattern.Weights, spine, thickness);
             // The slopes of the spine are of degree one in the sizes: their gradients times the sizes give the slopes back (Euler).
             var c = -node.Hollow / 2;
             for (var k = from; k < to; k++) c += thickness[k] * v[k];
@@ -133,7 +141,7 @@ internal sealed class DesignProblem
                 Spread(firstGradient, node, byWidth, byThickness, byEdge, thickness, from, to, node.Along);
             }
 
-            if (node.ModulusNeeded <= 0 && node.BendingFlex <= 0 && node.SlendernessLimit <= 0) continue;
+            if (node.ModulusNeeded <= 0 && node.BendingFlex <= 0) continue;
 
             double cube = e * e * e + 3 * e * e * crown * m.G1 + 3 * e * crown * crown * m.G2 + crown * crown * crown * m.G3;
             var second = 4.0 / 3 * w * cube;
@@ -156,16 +164,18 @@ internal sealed class DesignProblem
                     1);
             }
 
-            if (node.ModulusNeeded > 0) AddStrengthRow(node, w, c, second, secondByThickness, secondByEdge, thickness, from, to);
-            if (node.SlendernessLimit > 0) AddPlateRow(node, w, c, thickness, from, to);
+            if (node.ModulusNeeded > 0) AddStrengthRow(node, w, c, second, secondByThickness, secondByEdge, thickness, from, to, v, spine);
         }
 
         MassG = gramsPerMm3 * volume;
-        CentreMm = first / volume;
+        var finished = MassG + finishG;
+        CentreMm = (gramsPerMm3 * first + finishFirst) / finished;
+        var (price, priceRate) = BallastPrice.Of(CentreMm - target);
+        CostG = MassG + price;
         for (var k = 0; k < N; k++)
         {
-            MassGradient[k] = gramsPerMm3 * volumeGradient[k];
-            firstGradient[k] = (firstGradient[k] - CentreMm * volumeGradient[k]) / volume;
+            firstGradient[k] = gramsPerMm3 * (firstGradient[k] - CentreMm * volumeGradient[k]) / finished;
+            CostGradient[k] = gramsPerMm3 * volumeGradient[k] + priceRate * firstGradient[k];
         }
 
         AddBalanceRows(firstGradient);
@@ -173,50 +183,94 @@ internal sealed class DesignProblem
         foreach (var row in shapeRows) AddShapeRow(row, v);
     }
 
-    private static PaddleSizes TypicalSizes(ReadOnlySpan<double?> pinned)
+    /// <summary>
+    /// Lets go of the rows of a group that hold the solution and are broken there: to where they are, and a little more, so that the last
+    /// hundredths of a hopeless limit do not drive every other size to its end. A pin that makes a place hopeless is the maker's own: there
+    /// less is held on to. A balance out of reach is left to its price. Theory B4.
+    /// </summary>
+    /// <param name="group">The group.</param>
+    /// <param name="multipliers">Multipliers of the rows at the solution.</param>
+    internal void LetGo(LimitGroup group, ReadOnlySpan<double> multipliers)
+    {
+        var worst = -1;
+        for (var r = 0; r < RowCount; r++)
+        {
+            if (Limits[r].Group != group || Rows[r] >= 0) continue;
+            if (worst < 0 || Rows[r] < Rows[worst]) worst = r;
+            if (multipliers[r] > 0) LetGo(r);
+        }
+
+        // The worst row holds the solution even where rounding has hidden its multiplier.
+        if (worst >= 0 && Rows[worst] + Give[worst] < 0) LetGo(worst);
+    }
+
+    /// <summary>Whether a row of a group has been let go.</summary>
+    internal bool HasLetGo(LimitGroup group)
+    {
+        for (var r = 0; r < RowCount; r++)
+        {
+            if (Limits[r].Group == group && Give[r] > 0) return true;
+        }
+
+        return false;
+    }
+
+    private void LetGo(int row)
+    {
+        Give[row] += Limits[row].Group switch
+        {
+            LimitGroup.Balance => FarMm,
+            LimitGroup.Strength => strengthHair - Rows[row],
+            _ => 0.02 - Rows[row],
+        };
+        Rows[row] = 0;
+    }
+
+    private static PaddleSizes TypicalSizes(PaddleSpecification asked)
     {
         Span<double> sizes = stackalloc double[N];
-        for (var k = 0; k < N; k++) sizes[k] = pinned[k] ?? Typical[k];
+        var fixedSizes = asked.Fixed;
+        for (var k = 0; k < N; k++) sizes[k] = fixedSizes[k] ?? Typical[k];
         return PaddleSizes.FromVector(sizes);
     }
 
-    private static NodeTerms[] Nodes(
-        PaddleForm form, PaddleSizes typical, WoodInUse wood, Loads loads, double reserve)
+    private static PlaceTerms[] Nodes(PaddleSpecification asked, PaddleSolid solid, double reserve)
     {
         const double Step = 2;
-        var solid = PaddleSolid.Shape(form, typical, form.Outline(typical), StationGrid.Coarse);
+        var (form, typical) = (asked.Form, solid.Sizes);
         var wider = SampleOutline(
             form,
             typical with { ShaftWidthMm = typical.ShaftWidthMm + Step, UpperWidthMm = typical.UpperWidthMm + Step },
             solid.X);
         var pressure = BladePressure.On(solid);
-        var needed = ModulusNeeded(solid, pressure, wood, loads, reserve);
-        var across = loads.Cases.First(loadCase => !loadCase.BendsAlongTheGrain);
-        var slenderness = 0.75 * across.ForceN * across.LeastFactor * reserve / wood.CrossGrainStrengthMPa;
-        var nodes = new NodeTerms[solid.Count];
+        var needed = ModulusNeeded(solid, pressure, asked.Wood, asked.Loads, reserve);
+        var centreOfPressure = pressure.CentreOfPressureMm(StrokePivots.TouringMm);
+        var nodes = new PlaceTerms[solid.Count];
         for (var i = 0; i < nodes.Length; i++)
         {
-            var (m, v) = Flex.UnitLoad(form, solid.X[i], pressure.CentreOfPressureMm(StrokePivots.TouringMm));
-            var weight = solid.WeightMm(i);
+            var (m, v) = Flex.UnitLoad(form, solid.X[i], centreOfPressure);
+            var pattern = solid.Grid.Patterns[i];
+            double weight = solid.WeightMm(i), unit = form.Lengths.Of(pattern.Segment);
 
             // Grip and blade answer to one of the two widths alone; the shaft shares them out as it tapers.
             var perWidth = (wider[i] - solid.HalfWidth[i]) / Step;
-            var shaftShare = solid.Grid.Patterns[i].Segment.Zone switch { Zone.Grip => 0, Zone.Blade => 1, _ => solid.Grid.Patterns[i].LowerShare };
-            double perShaft = perWidth * shaftShare, perUpper = perWidth * (1 - shaftShare);
-            var blade = i >= solid.Grid.FirstBladePlace;
-            nodes[i] = new NodeTerms
+            var shaftShare = pattern.Segment.Zone switch { Zone.Grip => 0, Zone.Blade => 1, _ => pattern.LowerShare };
+            var (perShaft, perUpper) = (perWidth * shaftShare, perWidth * (1 - shaftShare));
+            nodes[i] = new()
             {
-                Pattern = solid.Grid.Patterns[i],
-                Hollow = solid.Grid.Patterns[i].HollowShare * form.Grip.HollowedFaces * form.Grip.HollowDepthMm,
-                WidthBase = solid.HalfWidth[i] - perShaft * typical.ShaftWidthMm - perUpper * typical.UpperWidthMm,
+                Pattern = pattern,
+                Hollow = form.Grip.HollowedFaces * form.Grip.HollowDepthMm * pattern.HollowShare,
+                HollowRate = 2 * form.Grip.HollowDepthMm * pattern.Rates.Hollow,
+                UnitMm = unit,
                 WidthPerShaft = perShaft,
                 WidthPerUpper = perUpper,
+                WidthBase = solid.HalfWidth[i] - perShaft * typical.ShaftWidthMm - perUpper * typical.UpperWidthMm,
                 VolumeWeight = weight,
                 Along = form.AlongShaftMm(solid.X[i]),
-                BendingFlex = Loads.BenchN * weight * m * m / wood.ModulusMPa,
-                ShearFlex = Loads.BenchN * weight * Flex.ShearForm * v * v / wood.ShearModulusMPa,
+                BendingFlex = Loads.BenchN * weight * m * m / asked.Wood.ModulusMPa,
+                ShearFlex = Loads.BenchN * weight * Flex.ShearForm * v * v / asked.Wood.ShearModulusMPa,
                 ModulusNeeded = needed[i],
-                SlendernessLimit = blade ? Math.Sqrt(slenderness * pressure.StrokePressureMPa(solid.X[i], 1, StrokePivots.HardMm)) : 0,
+                AllowancePerSlope = TaperAllowance.PerSlopeAt(pattern),
             };
         }
 
@@ -230,9 +284,8 @@ internal sealed class DesignProblem
         return halfWidths;
     }
 
-    // Section modulus that the hardest case needs at each place, mm³.
-    private static double[] ModulusNeeded(
-        PaddleSolid solid, BladePressure pressure, WoodInUse wood, Loads loads, double reserve)
+    // Section modulus that the hardest case needs at each place of straight-grained, untapered wood, mm³.
+    private static double[] ModulusNeeded(PaddleSolid solid, BladePressure pressure, WoodInUse wood, Loads loads, double reserve)
     {
         var needed = new double[solid.Count];
         Span<double> moments = stackalloc double[solid.Count];
@@ -241,7 +294,7 @@ internal sealed class DesignProblem
         foreach (var loadCase in loads.AlongTheGrain)
         {
             BendingMoments.Fill(solid, pressure, loadCase, buckling, moments);
-            var allowed = loadCase.StrengthShare * wood.BendingStrengthMPa / Allowances.SpineStress / (loadCase.LeastFactor * reserve);
+            var allowed = loadCase.StrengthShare * wood.BendingStrengthMPa / (loadCase.LeastFactor * reserve);
             for (var i = 0; i < needed.Length; i++)
             {
                 if (moments[i] <= 0) continue;
@@ -255,31 +308,32 @@ internal sealed class DesignProblem
         return needed;
     }
 
-    private static (int From, int To) FillThickness(StationPattern pattern, in SpineSensitivity spine, Span<double> thickness)
+    // Half of each size's weight in the thickness, or in its rate along the segment.
+    private static (int From, int To) FillHalves(StationPattern pattern, in ThicknessWeights weights, in SpineSensitivity spine, Span<double> halves)
     {
-        thickness.Clear();
+        halves.Clear();
         switch (pattern.Segment.Zone)
         {
             case Zone.Grip:
-                thickness[3] = pattern.UpperWeight / 2;
-                thickness[8] = pattern.GripWeight / 2;
+                halves[3] = weights.Upper / 2;
+                halves[8] = weights.Grip / 2;
                 return (3, 9);
             case Zone.Shaft:
-                thickness[1] = pattern.LowerShare / 2;
-                thickness[3] = pattern.UpperWeight / 2;
+                halves[1] = weights.Spine.Shaft / 2;
+                halves[3] = weights.Upper / 2;
                 return (1, 4);
             default:
-                var weights = pattern.Spine;
-                thickness[1] = (weights.Shaft + weights.ThroatSlope * spine.ThroatByShaft) / 2;
-                thickness[4] = (weights.Throat + weights.ThroatSlope * spine.ThroatByThroat + weights.MiddleSlope * spine.MiddleByThroat) / 2;
-                thickness[5] = (weights.Middle + weights.ThroatSlope * spine.ThroatByMiddle + weights.MiddleSlope * spine.MiddleByMiddle) / 2;
-                thickness[6] = (weights.Tip + weights.MiddleSlope * spine.MiddleByTip) / 2;
+                var s = weights.Spine;
+                halves[1] = (s.Shaft + s.ThroatSlope * spine.ThroatByShaft) / 2;
+                halves[4] = (s.Throat + s.ThroatSlope * spine.ThroatByThroat + s.MiddleSlope * spine.MiddleByThroat) / 2;
+                halves[5] = (s.Middle + s.ThroatSlope * spine.ThroatByMiddle + s.MiddleSlope * spine.MiddleByMiddle) / 2;
+                halves[6] = (s.Tip + s.MiddleSlope * spine.MiddleByTip) / 2;
                 return (1, 7);
         }
     }
 
     private static void Spread(
-        Span<double> gradient, in NodeTerms node, double byWidth, double byThickness, double byEdge, ReadOnlySpan<double> thickness, int from, int to, double scale)
+        Span<double> gradient, in PlaceTerms node, double byWidth, double byThickness, double byEdge, ReadOnlySpan<double> thickness, int from, int to, double scale)
     {
         gradient[0] += scale * byWidth * node.WidthPerShaft;
         gradient[2] += scale * byWidth * node.WidthPerUpper;
@@ -289,20 +343,26 @@ internal sealed class DesignProblem
     }
 
     private void AddStrengthRow(
-        in NodeTerms node, double w, double c, double second, double secondByThickness, double secondByEdge, ReadOnlySpan<double> thickness, int from, int to)
+        in PlaceTerms node, double w, double c, double second, double secondByThickness, double secondByEdge, ReadOnlySpan<double> thickness, int from, int to,
+        ReadOnlySpan<double> v, in SpineSensitivity spine)
     {
-        // The square root makes the row nearly linear in the thickness.
-        var root = Math.Sqrt(second / (c * node.ModulusNeeded));
-        var row = NewRow(root - 1, new("strength.safetyFactor", LimitGroup.Strength, "", 0.5 / aims.MinimumSafetyFactor));
-        var rate = 0.5 * root / second;
-        Spread(row, node, rate * second / w, rate * (secondByThickness - second / c), rate * secondByEdge, thickness, from, to, 1);
-    }
+        // What the taper leaves of strength and adds to stress, L14 and L18. The face's rate is of degree one in the sizes, too.
+        Span<double> rates = stackalloc double[N];
+        FillHalves(node.Pattern, node.Pattern.Rates, spine, rates);
+        var rate = -node.HollowRate / 2;
+        for (var k = from; k < to; k++) rate += rates[k] * v[k];
+        var slope = Math.Abs(rate) / node.UnitMm;
+        double share = TaperedGrain.Share(slopeOfGrain, slope), allowance = 1 + node.AllowancePerSlope * slope;
+        var left = share / allowance;
+        var leftRate = (TaperedGrain.ShareRate(slopeOfGrain, slope) - left * node.AllowancePerSlope) / allowance;
 
-    private void AddPlateRow(in NodeTerms node, double w, double c, ReadOnlySpan<double> thickness, int from, int to)
-    {
-        var ratio = c / (w * node.SlendernessLimit);
-        var row = NewRow(ratio - 1, new("strength.edgePress", LimitGroup.Strength, "", 0.5 / aims.MinimumSafetyFactor));
-        Spread(row, node, -ratio / w, ratio / c, 0, thickness, from, to, 1);
+        // The square root makes the row nearly linear in the thickness.
+        var root = Math.Sqrt(left * second / (c * node.ModulusNeeded));
+        var row = NewRow(root - 1, new("strength.safetyFactor", LimitGroup.Strength, "", 0.5 / aims.MinimumSafetyFactor));
+        var perSecond = 0.5 * root / second;
+        Spread(row, node, perSecond * second / w, perSecond * (secondByThickness - second / c), perSecond * secondByEdge, thickness, from, to, 1);
+        var perRate = 0.5 * root / left * leftRate * Math.Sign(rate) / node.UnitMm;
+        for (var k = from; k < to; k++) row[k] += perRate * rates[k];
     }
 
     private void AddBalanceRows(ReadOnlySpan<double> centreGradient)
@@ -342,7 +402,7 @@ internal sealed class DesignProblem
 
     private Span<double> NewRow(double value, in Limit limit)
     {
-        Rows[RowCount] = value;
+        Rows[RowCount] = value + Give[RowCount];
         Limits[RowCount] = limit;
         var gradient = RowGradients.AsSpan(RowCount * N, N);
         gradient.Clear();
@@ -364,28 +424,39 @@ internal sealed class DesignProblem
         }
     }
 
-    private void SetLimits(ReadOnlySpan<double?> pinned)
+    private void SetLimits(PaddleSpecification asked, double leastSpineMm)
     {
+        var fixedSizes = asked.Fixed;
+        var usual = SizeLimits.For(asked.Wood.IsSoftwood, asked.UsableThicknessMm, asked.LatticeMm);
         for (var k = 0; k < N; k++)
         {
-            (Low[k], High[k]) = (SizeLimits.Solver[k].Min, SizeLimits.Solver[k].Max);
-            if (pinned[k] is { } size) (Low[k], High[k]) = (size, size);
+            (Low[k], High[k]) = (usual[k].Min, usual[k].Max);
+            if (fixedSizes[k] is { } size) (Low[k], High[k]) = (size, size);
         }
 
-        // A pinned thickness bounds those further down the blade from above and those further up from below.
-        ReadOnlySpan<int> thinning = [1, 4, 5, 6, 7];
-        for (var a = 0; a < thinning.Length; a++)
+        if (fixedSizes[5] is null) Low[5] = Math.Clamp(leastSpineMm, Low[5], High[5]);
+        if (fixedSizes[8] is null) Low[8] = Math.Clamp(SizeLimits.LeastGripCoreMm + asked.Form.Grip.HollowedFaces * asked.Form.Grip.HollowDepthMm, Low[8], High[8]);
+
+        // A pinned size bounds those that must be smaller from above and those that must be larger from below: down the blade, and from
+        // the lower hand to the grip.
+        BoundByPins(fixedSizes, [1, 4, 5, 6, 7]);
+        BoundByPins(fixedSizes, [0, 2]);
+        BoundByPins(fixedSizes, [1, 3]);
+        for (var k = 0; k < N; k++) Start[k] = Math.Clamp(Typical[k], Low[k], High[k]);
+    }
+
+    private void BoundByPins(double?[] fixedSizes, ReadOnlySpan<int> falling)
+    {
+        for (var a = 0; a < falling.Length; a++)
         {
-            if (pinned[thinning[a]] is not { } size) continue;
-            for (var b = 0; b < thinning.Length; b++)
+            if (fixedSizes[falling[a]] is not { } size) continue;
+            for (var b = 0; b < falling.Length; b++)
             {
-                var other = thinning[b];
-                if (pinned[other] is not null) continue;
+                var other = falling[b];
+                if (fixedSizes[other] is not null) continue;
                 if (b > a) (Low[other], High[other]) = (Math.Min(Low[other], size), Math.Min(High[other], size));
                 if (b < a) (Low[other], High[other]) = (Math.Max(Low[other], size), Math.Max(High[other], size));
             }
         }
-
-        for (var k = 0; k < N; k++) Start[k] = Math.Clamp(Typical[k], Low[k], High[k]);
     }
 }

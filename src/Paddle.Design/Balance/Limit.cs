@@ -3,7 +3,7 @@ namespace Paddle.Design.Balance;
 /// <summary>Which aim a limit belongs to; aims that clash give way in the reverse of this order.</summary>
 internal enum LimitGroup
 {
-    /// <summary>The spine thins from the shaft to the tip. The sizes' own limits always leave room for it.</summary>
+    /// <summary>The paddle thins from the lower hand to the tip and to the grip. The sizes' own limits always leave room for it.</summary>
     Thinning,
 
     /// <summary>Safety factors.</summary>

@@ -12,11 +12,12 @@ internal readonly record struct ShapeRow(
         new("blade.throat-holds-the-shaft's-depth", Throat, 1, Shaft, -1, SizeLimits.MostThroatThinningMm),
         new("blade.thins-towards-middle", Throat, 1, Middle, -1, 0, LimitGroup.Thinning),
         new("blade.thins-towards-tip", Middle, 1, Tip, -1, 0, LimitGroup.Thinning),
+        new("blade.lower-half-thins", Middle, 1, Tip, -1, -SizeLimits.LeastLowerThinningMm),
         new("blade.tip-not-thinner-than-edge", Tip, 1, Edge, -1, 0, LimitGroup.Thinning),
         new("blade.tip-thicker-than-edge", Tip, 1, Edge, -1, -SizeLimits.LeastTipOverEdgeMm),
         new("blade.tip-fairs-into-edge", Edge, 1, Tip, -1, SizeLimits.MostTipOverEdgeMm),
-        new("shaft.width-not-growing-upwards", ShaftWidth, 1, UpperWidth, -1, 0),
-        new("shaft.thickness-not-growing-upwards", Shaft, 1, Upper, -1, 0),
+        new("shaft.width-not-growing-upwards", ShaftWidth, 1, UpperWidth, -1, 0, LimitGroup.Thinning),
+        new("shaft.thickness-not-growing-upwards", Shaft, 1, Upper, -1, 0, LimitGroup.Thinning),
         new("shaft.width-taper", UpperWidth, 1, ShaftWidth, -1, SizeLimits.MostTaperMm),
         new("shaft.thickness-taper", Upper, 1, Shaft, -1, SizeLimits.MostTaperMm),
         new("shaft.not-wider-than-thick", Shaft, 1, ShaftWidth, -1, 0),
@@ -27,13 +28,17 @@ internal readonly record struct ShapeRow(
         new("shaft.fills-the-hand-below-the-grip", UpperWidth, 0.5, Upper, 0.5, -SizeLimits.LeastMeanAtGripMm),
     ];
 
+    private bool IsDifference => FirstWeight == 1 && SecondWeight == -1;
+
     /// <summary>The limits that the solver can still do something about: at least one of the two sizes is free.</summary>
-    internal static ShapeRow[] For(ReadOnlySpan<double?> pinned)
+    /// <param name="free">The sizes that are free.</param>
+    /// <param name="latticeMm">Step of the sizes, mm: a difference between two of them moves to the nearest that there is.</param>
+    internal static ShapeRow[] For(SizeSet free, double latticeMm)
     {
         var rows = new List<ShapeRow>(All.Length);
         foreach (var row in All)
         {
-            if (pinned[row.First] is null || pinned[row.Second] is null) rows.Add(row);
+            if (free.Has(row.First) || free.Has(row.Second)) rows.Add(row.IsDifference ? row with { Constant = Math.Round(row.Constant / latticeMm) * latticeMm } : row);
         }
 
         return [.. rows];

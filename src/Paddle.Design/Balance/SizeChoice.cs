@@ -1,85 +1,122 @@
+using Paddle.Design.Finishing;
 using Paddle.Design.Solid;
 using Paddle.Design.Strength;
-using Paddle.Design.Wood;
 
 namespace Paddle.Design.Balance;
 
-/// <summary>The sizes chosen for a paddle, what held them, and the solid they make.</summary>
-/// <param name="Sizes">The sizes, rounded to 0.1 mm where the solver chose them.</param>
-/// <param name="BindingLimits">The limits that bind, the costliest first.</param>
+/// <summary>The sizes chosen for a paddle, and the solid they make.</summary>
+/// <param name="Sizes">The sizes, on the lattice asked for where the solver chose them.</param>
 /// <param name="Stations">The solid at the places that a report prints.</param>
 /// <param name="Pressure">Water pressure on its blade.</param>
 /// <param name="Strength">Every load case at every printed place.</param>
 /// <param name="Fine">The solid on the fine grid.</param>
-/// <param name="Mass">Its mass and balance.</param>
+/// <param name="Mass">Mass and balance of its wood.</param>
+/// <param name="Finished">The same with its finish.</param>
 internal sealed record SizeChoice(
     PaddleSizes Sizes,
-    IReadOnlyList<BindingLimit> BindingLimits,
     PaddleSolid Stations,
     BladePressure Pressure,
     StrengthCheck Strength,
     PaddleSolid Fine,
-    MassProperties Mass)
+    MassProperties Mass,
+    FinishedMass Finished)
 {
     private const int Passes = 6;
+    private const double HopelessReserve = 1.015;
 
     /// <summary>Chooses the sizes, then looks at every printed station and the fine grid, and solves again should one fall short.</summary>
-    internal static SizeChoice For(PaddleForm form, ReadOnlySpan<double?> pinned, WoodInUse wood, Loads loads, Aims aims)
+    internal static SizeChoice For(PaddleSpecification asked)
     {
-        var grid = form.PrintedGrid();
+        var grid = asked.Form.PrintedGrid();
         Span<double> v = stackalloc double[DesignProblem.N];
-        if (AllPinned(pinned, v)) return Checked(form, PaddleSizes.FromVector(v), [], grid, wood, loads);
+        if (AllPinned(asked.Pinned.ToVector(), v)) return Checked(asked, PaddleSizes.FromVector(v), grid);
 
-        var reserve = 1.0;
-        var tightened = aims;
+        double reserve = 1, leastSpineMm = 0;
+        var tightened = asked;
         PaddleSizes? around = null;
+        SizeChoice? best = null;
         for (var pass = 1; ; pass++)
         {
-            var problem = DesignProblem.State(form, pinned, wood, loads, tightened, reserve, around);
+            var problem = DesignProblem.State(tightened, reserve, around, leastSpineMm);
             if (around is null) problem.Start.CopyTo(v);
-            var solver = SizeSolver.SolveFromSeveralStarts(problem, v);
-            var limits = BindingLimitList.Read(problem, solver, pinned, aims);
-            SizeRounding.Round(problem, v);
+            for (var k = 0; k < v.Length; k++) v[k] = Math.Clamp(v[k], problem.Low[k], problem.High[k]);
+            SizeSolver.SolveLettingGo(problem, v);
+            SizeRounding.Round(problem, v, asked.LatticeMm);
 
-            var choice = Checked(form, PaddleSizes.FromVector(v), limits, grid, wood, loads);
-            var margin = choice.Strength.Governing.Margin;
-            var strong = !solver.StrengthReached || margin >= 1;
-            var tighter = solver.MissedGroup < 0 ? Tighten(tightened, aims, choice, form, wood) : tightened;
-            if ((strong && tighter == tightened) || pass == Passes) return choice;
-            if (!strong) reserve *= 1.002 / margin;
+            var choice = Checked(asked, PaddleSizes.FromVector(v), grid);
+            var margin = choice.Strength.AlongTheGrainMargin;
+            // What is hopeless is let go; the rest is held with what the coarse grid may not see in hand.
+            var hopeless = problem.HasLetGo(LimitGroup.Strength);
+            var strong = hopeless ? reserve > 1 : margin >= 1;
+            var thicker = ThickerSpine(problem, choice, leastSpineMm);
+            var tighter = Tighten(tightened, asked, choice, problem);
+            best = Better(best, choice, asked);
+            if ((strong && thicker == leastSpineMm && tighter == tightened) || pass == Passes) return best;
+            // Where rounding ends at the very same sizes, a longer stride.
+            if (!strong) reserve *= hopeless ? HopelessReserve : Math.Pow(1.002 / margin, choice.Sizes == around ? pass * pass : 1);
+            leastSpineMm = thicker;
             tightened = tighter;
             around = choice.Sizes;
         }
     }
 
-    // Aims drawn in by as much as the rounded solid on the fine grid oversteps them; unchanged where it does not.
-    private static Aims Tighten(Aims tightened, Aims aims, SizeChoice choice, PaddleForm form, WoodInUse wood)
+    // Passes on a coarse lattice may step to and fro over a limit: the strongest counts until all hold, then what misses less balance.
+    private static SizeChoice Better(SizeChoice? best, SizeChoice choice, PaddleSpecification asked)
     {
-        const double Hair = 0.05;
-        var off = Math.Abs(choice.Mass.CentreOfMassMm - BalanceTarget.Mm(form, aims)) - aims.BalanceToleranceMm;
-        if (off > 0) tightened = tightened with { BalanceToleranceMm = Math.Max(tightened.BalanceToleranceMm - off - Hair, 0.2) };
-        if (aims.LeastBenchFlexMm is null && aims.MostBenchFlexMm is null) return tightened;
-
-        var flex = Flex.Deflections(choice.Fine, choice.Pressure.CentreOfPressureMm(StrokePivots.TouringMm), wood).BenchMm;
-        if (flex > aims.MostBenchFlexMm) tightened = tightened with { MostBenchFlexMm = tightened.MostBenchFlexMm - (flex - aims.MostBenchFlexMm) - Hair };
-        if (flex < aims.LeastBenchFlexMm) tightened = tightened with { LeastBenchFlexMm = tightened.LeastBenchFlexMm + (aims.LeastBenchFlexMm - flex) + Hair };
-        return tightened;
+        if (best is null) return choice;
+        double Strength(SizeChoice one) => Math.Min(1, one.Strength.Governing.Margin);
+        double Off(SizeChoice one) => Math.Max(
+            0, Math.Abs(one.Finished.CentreOfMassMm - BalanceTarget.Mm(asked.Form, asked.Aims)) - asked.Aims.BalanceToleranceMm);
+        var stronger = Strength(choice).CompareTo(Strength(best));
+        if (stronger != 0) return stronger > 0 ? choice : best;
+        return Off(choice) <= Off(best) ? choice : best;
     }
 
-    private static SizeChoice Checked(
-        PaddleForm form, PaddleSizes sizes, IReadOnlyList<BindingLimit> limits, StationGrid grid, WoodInUse wood, Loads loads)
+    // Across the grain the stress goes as one over the spine's thickness squared. It seldom governs, so the solver is not burdened with it:
+    // where the chosen blade falls short, the middle is asked to be thicker by as much, within what makers carve.
+    private static double ThickerSpine(DesignProblem problem, SizeChoice choice, double leastSpineMm)
     {
+        const int Middle = 5;
+        var margin = choice.Strength.Cases.Where(result => !result.Case.BendsAlongTheGrain).Min(result => result.Margin);
+        return margin >= 1 ? leastSpineMm : Math.Min(problem.High[Middle], 1.005 * choice.Sizes.MiddleThicknessMm / Math.Sqrt(margin));
+    }
+
+    // Aims drawn in by as much as the rounded solid on the fine grid oversteps them; unchanged where it does not.
+    private static PaddleSpecification Tighten(PaddleSpecification tightened, PaddleSpecification asked, SizeChoice choice, DesignProblem problem)
+    {
+        const double Hair = 0.05;
+        var (aims, drawn) = (asked.Aims, tightened.Aims);
+        if (!problem.HasLetGo(LimitGroup.Balance))
+        {
+            var off = Math.Abs(choice.Finished.CentreOfMassMm - BalanceTarget.Mm(asked.Form, aims)) - aims.BalanceToleranceMm;
+            if (off > 0) drawn = drawn with { BalanceToleranceMm = Math.Max(drawn.BalanceToleranceMm - off - Hair, 0.2) };
+        }
+
+        if ((aims.LeastBenchFlexMm ?? aims.MostBenchFlexMm) is not null && !problem.HasLetGo(LimitGroup.Flex))
+        {
+            var flex = Flex.Deflections(choice.Fine, choice.Pressure.CentreOfPressureMm(StrokePivots.TouringMm), asked.Wood).BenchMm;
+            if (flex > aims.MostBenchFlexMm) drawn = drawn with { MostBenchFlexMm = drawn.MostBenchFlexMm - (flex - aims.MostBenchFlexMm) - Hair };
+            if (flex < aims.LeastBenchFlexMm) drawn = drawn with { LeastBenchFlexMm = drawn.LeastBenchFlexMm + (aims.LeastBenchFlexMm - flex) + Hair };
+        }
+
+        return drawn == tightened.Aims ? tightened : tightened with { Aims = drawn };
+    }
+
+    private static SizeChoice Checked(PaddleSpecification asked, PaddleSizes sizes, StationGrid grid)
+    {
+        var (form, _, wood, loads, _) = asked;
         var stations = PaddleSolid.Shape(form, sizes, form.Outline(sizes), grid);
         var pressure = BladePressure.On(stations);
         var fine = PaddleSolid.Shape(form, sizes, stations.Outline, StationGrid.Fine);
+        var mass = MassProperties.Of(fine, wood.DensityKgM3);
         return new(
             sizes,
-            limits,
             stations,
             pressure,
             StrengthCheck.Of(stations, pressure, loads, wood),
             fine,
-            MassProperties.Of(fine, wood.DensityKgM3));
+            mass,
+            FinishedMass.Of(form.Places, mass, FinishLoad.On(fine, asked.Finish)));
     }
 
     private static bool AllPinned(ReadOnlySpan<double?> pinned, Span<double> v)

@@ -3,8 +3,9 @@ namespace Paddle.Design.Balance;
 /// <summary>Between what the solver may choose each size: what hands like and tools can hold. Theory B2.</summary>
 /// <remarks>
 /// Shaft: 28–40 mm accepted for the hand, trade shafts 25.4–35 mm (Kong and Lowe 2005, abstract; common practice). Blade spine
-/// 8–12 mm at mid-blade, edge 3–6 mm, tip edge 1–2 mm more (common practice, no source). A spine that must serve as ballast may
-/// stand higher than that.
+/// 9–14 mm at mid-blade (5/8 in before fairing on a club's plan), edge 3.5–5.5 mm (3/16 in usual), tip edge 1–2 mm more, shaft below
+/// the grip and grip down to 7/8 in (forums, a club workshop's magazine plan and common practice). Wood beyond that is ballast: it is
+/// named and priced, not built in.
 /// </remarks>
 public static class SizeLimits
 {
@@ -15,11 +16,37 @@ public static class SizeLimits
         "blade.throatThicknessMm", "blade.middleThicknessMm", "blade.tipThicknessMm", "blade.edgeThicknessMm", "grip.thicknessMm",
     ];
 
-    /// <summary>Limits for the solver, in the same order, mm.</summary>
-    public static IReadOnlyList<Outline.Range> Solver { get; } =
+    private static readonly Outline.Range[] Hardwood =
     [
-        new(26, 38), new(27, 40), new(24, 36), new(24, 38), new(18, 40), new(7, 22), new(5, 11), new(3, 6), new(25, 36),
+        new(25, 34), new(26, 36), new(22, 30), new(22, 30), new(18, 34), new(9, 14), new(5, 8.5), new(3.5, 5.5), new(22, 30),
     ];
+
+    private static readonly Outline.Range[] Softwood =
+    [
+        new(25, 36), new(26, 40), new(22, 30), new(22, 30), new(18, 36), new(9, 16), new(5, 8.5), new(3.5, 5.5), new(22, 30),
+    ];
+
+    /// <summary>Limits for the solver in hardwood, in the same order, mm; in softwood some go further up.</summary>
+    public static IReadOnlyList<Outline.Range> Solver => Hardwood;
+
+    /// <summary>Limits for the solver, in the same order, mm.</summary>
+    /// <param name="isSoftwood">Softwoods are carved thicker.</param>
+    /// <param name="usableThicknessMm">Thickness that the maker's board leaves, mm, or null; no thickness may exceed it.</param>
+    /// <param name="latticeMm">Step of the sizes, mm: a limit between two of them moves to the nearer.</param>
+    internal static Outline.Range[] For(bool isSoftwood, double? usableThicknessMm, double latticeMm)
+    {
+        double OnLattice(double size) => Math.Round(size / latticeMm) * latticeMm;
+        Outline.Range[] limits = [.. (isSoftwood ? Softwood : Hardwood).Select(limit => new Outline.Range(OnLattice(limit.Min), OnLattice(limit.Max)))];
+        if (usableThicknessMm is not { } most) return limits;
+        for (var k = 0; k < limits.Length; k++)
+        {
+            if (k is not 0 and not 2) limits[k] = Within(limits[k], most);
+        }
+
+        return limits;
+    }
+
+    private static Outline.Range Within(Outline.Range limit, double most) => new(Math.Min(limit.Min, most), Math.Min(limit.Max, most));
 
     /// <summary>Limits for sizes that the caller pins, in the same order, mm: wider, but still a paddle.</summary>
     public static IReadOnlyList<Outline.Range> Pinned { get; } =
@@ -27,11 +54,14 @@ public static class SizeLimits
         new(20, 45), new(20, 45), new(18, 45), new(18, 45), new(10, 45), new(4, 40), new(3, 30), new(1.5, 20), new(18, 50),
     ];
 
+    /// <summary>Wood that must stay between the hollowed faces of a grip, mm: 3/8 in (common practice, no source).</summary>
+    public const double LeastGripCoreMm = 9.5;
+
     /// <summary>Smallest mean of width and thickness at the lower hand, mm: 1 1/8 in less a shaving.</summary>
     public const double LeastMeanAtLowerHandMm = 28;
 
-    /// <summary>Smallest mean of width and thickness just below the grip, mm: 1 in.</summary>
-    public const double LeastMeanAtGripMm = 25.4;
+    /// <summary>Smallest mean of width and thickness just below the grip, mm: 7/8 in (common practice: 7/8 to 1 in; no hand closes there).</summary>
+    public const double LeastMeanAtGripMm = 22.2;
 
     /// <summary>
     /// Most that the spine may have thinned from the shaft by the throat's place, mm: the shaft's depth is held some 50 mm into the
@@ -46,10 +76,16 @@ public static class SizeLimits
     public const double MostTipOverEdgeMm = 3;
 
     /// <summary>
+    /// Least that the spine thins from the middle of the blade to its lower end, mm: a club's plan in a magazine, 2015, has 5/8 in in the
+    /// middle third over 3/8 in in the lower one before fairing; a blade as thick at the tip as in the middle is a plank.
+    /// </summary>
+    public const double LeastLowerThinningMm = 2;
+
+    /// <summary>
     /// Most that the shaft may thin from the lower hand to the grip, in width or thickness, mm. Common practice is 2–3 on a
     /// 28.6 mm shaft; a shaft made thicker at the lower hand for its strength may lose more, where the moment fades anyway.
     /// </summary>
-    public const double MostTaperMm = 6;
+    public const double MostTaperMm = 7;
 
     /// <summary>Most that the shaft may be oval: thickness over width (common practice 1.1–1.25).</summary>
     public const double MostOval = 1.25;

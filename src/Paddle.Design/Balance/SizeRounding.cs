@@ -1,19 +1,19 @@
 namespace Paddle.Design.Balance;
 
-/// <summary>Rounds solved sizes to what a caliper shows, without crossing a limit. Theory B7.</summary>
+/// <summary>Rounds solved sizes to what a caliper or an inch rule shows, without crossing a limit. Theory B7.</summary>
 /// <remarks>
-/// Sizes move by less than 0.1 mm, where the problem's own straight-line model is exact enough: begin with every size rounded up,
+/// Sizes move by less than a step of the lattice, where the problem's own straight-line model is exact enough: begin with every size rounded up,
 /// then walk the lattice down one size at a time, then by exchanges between two, while mass and broken limits together fall.
 /// </remarks>
 internal static class SizeRounding
 {
-    /// <summary>Step of the lattice, mm.</summary>
-    internal const double StepMm = 0.1;
-
     private const int N = DesignProblem.N;
 
     /// <summary>Rounds <paramref name="v"/>, at which <paramref name="problem"/> was last evaluated.</summary>
-    internal static void Round(DesignProblem problem, Span<double> v)
+    /// <param name="problem">The problem.</param>
+    /// <param name="v">The sizes, mm.</param>
+    /// <param name="stepMm">Step of the lattice, mm.</param>
+    internal static void Round(DesignProblem problem, Span<double> v, double stepMm)
     {
         Span<double> change = stackalloc double[N];
         Span<int> free = stackalloc int[N];
@@ -21,33 +21,34 @@ internal static class SizeRounding
         for (var k = 0; k < N; k++)
         {
             change[k] = 0;
-            if (problem.High[k] - problem.Low[k] < StepMm) continue;
+            if (problem.High[k] - problem.Low[k] < stepMm) continue;
             free[freeCount++] = k;
-            change[k] = Math.Ceiling(v[k] / StepMm - 1e-6) * StepMm - v[k];
+            change[k] = Math.Ceiling(v[k] / stepMm - 1e-6) * stepMm - v[k];
+            if (v[k] + change[k] > problem.High[k] + 1e-6) change[k] -= stepMm;
         }
 
         Span<int> near = stackalloc int[problem.RowCount];
-        var model = new LatticeModel(problem, v, near[..NearRows(problem, near)]);
+        var model = new LatticeModel(problem, v, near[..NearRows(problem, near, stepMm)]);
         free = free[..freeCount];
         var merit = model.Merit(change);
-        for (var sweep = 0; sweep < 6 && Improve(model, free, change, ref merit); sweep++)
+        for (var sweep = 0; sweep < 6 && Improve(model, free, change, stepMm, ref merit); sweep++)
         {
         }
 
         for (var k = 0; k < N; k++)
         {
-            if (problem.High[k] - problem.Low[k] >= StepMm) v[k] = Math.Round((v[k] + change[k]) / StepMm) * StepMm;
+            if (problem.High[k] - problem.Low[k] >= stepMm) v[k] = Math.Round((v[k] + change[k]) / stepMm) * stepMm;
         }
 
         Tidy(v);
     }
 
-    private static bool Improve(in LatticeModel model, ReadOnlySpan<int> free, Span<double> change, ref double merit)
+    private static bool Improve(in LatticeModel model, ReadOnlySpan<int> free, Span<double> change, double stepMm, ref double merit)
     {
         var improved = false;
         foreach (var a in free)
         {
-            improved |= Try(model, change, ref merit, a, -StepMm, a, 0) || Try(model, change, ref merit, a, StepMm, a, 0);
+            improved |= Try(model, change, ref merit, a, -stepMm, a, 0) || Try(model, change, ref merit, a, stepMm, a, 0);
         }
 
         if (improved) return true;
@@ -55,7 +56,7 @@ internal static class SizeRounding
         {
             foreach (var b in free)
             {
-                if (a != b) improved |= Try(model, change, ref merit, a, -StepMm, b, StepMm);
+                if (a != b) improved |= Try(model, change, ref merit, a, -stepMm, b, stepMm);
             }
         }
 
@@ -82,14 +83,14 @@ internal static class SizeRounding
     }
 
     // Rows that a move of a few tenths could break.
-    private static int NearRows(DesignProblem problem, Span<int> near)
+    private static int NearRows(DesignProblem problem, Span<int> near, double stepMm)
     {
         var count = 0;
         for (var r = 0; r < problem.RowCount; r++)
         {
             var reach = 0.0;
             for (var k = 0; k < N; k++) reach += Math.Abs(problem.RowGradients[r * N + k]);
-            if (problem.Rows[r] < 0.3 * reach) near[count++] = r;
+            if (problem.Rows[r] < 3 * stepMm * reach) near[count++] = r;
         }
 
         return count;
@@ -111,19 +112,16 @@ internal static class SizeRounding
 
         internal double Merit(ReadOnlySpan<double> change)
         {
-            Span<double> worst = stackalloc double[SizeSolver.Groups];
-            worst.Clear();
+            // Each broken row counts for itself: one that no lattice point can keep must not hide another.
             var merit = 0.0;
-            for (var k = 0; k < N; k++) merit += problem.MassGradient[k] * change[k];
+            for (var k = 0; k < N; k++) merit += problem.CostGradient[k] * change[k];
             foreach (var r in near)
             {
                 var value = problem.Rows[r];
                 for (var k = 0; k < N; k++) value += problem.RowGradients[r * N + k] * change[k];
-                ref var depth = ref worst[(int)problem.Limits[r].Group];
-                depth = Math.Max(depth, -value);
+                if (value < 0) merit -= SizeSolver.Penalty((int)problem.Limits[r].Group) * value;
             }
 
-            for (var g = 0; g < worst.Length; g++) merit += SizeSolver.Penalty(g) * worst[g];
             return merit;
         }
     }

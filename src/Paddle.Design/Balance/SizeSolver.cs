@@ -20,16 +20,20 @@ internal sealed class SizeSolver
     // Far below what a step of a millimetre changes the mass by.
     private const double LeastCurvatureGPerMm2 = 1e-3;
 
-    // Grams that one unit of a broken aim costs: far above what any aim gains in wood, and each aim far above the next.
-    private static readonly double[] Penalties = [1e7, 1e6, 2e5, 5e3, 5e2];
+    // Grams that one unit of a broken aim costs: far above what any aim gains in wood, and each aim far above the next. A millimetre of
+    // shape is worth some 0.03 of a factor's root: strength must outweigh it at that rate.
+    private static readonly double[] Penalties = [1e7, 1e6, 1e4, 2e3, 2e2];
 
     // All that hands and tools allow; a slim throat over a thin, even blade; a slim throat over a thick one. In the order of the sizes, mm.
     private static readonly double[][] OtherStarts =
     [
-        [36, 38, 34, 36, 38, 22, 14, 8, 36],
-        [30, 31, 27, 28, 24, 8.5, 8.5, 5.5, 29],
-        [30, 31, 27, 28, 22, 22, 11, 8, 24],
+        [34, 36, 30, 30, 34, 16, 8.5, 5.5, 30],
+        [28, 29, 24, 25, 24, 8.5, 7, 5.5, 24],
+        [30, 31, 24, 25, 22, 16, 8, 5, 22],
     ];
+
+    // Rows let go one after the other; each of them is a limit that nothing can reach, and there are few.
+    private const int MostLettingGo = 24;
 
     private readonly DesignProblem problem;
     private readonly QuadraticProgram strict = new(N);
@@ -74,9 +78,6 @@ internal sealed class SizeSolver
         }
     }
 
-    /// <summary>Whether every load case reached its safety factor.</summary>
-    internal bool StrengthReached => step[N + (int)LimitGroup.Strength] <= 1e-4;
-
     /// <summary>Grams that one unit of a broken aim of a group costs.</summary>
     internal static double Penalty(int group) => Penalties[group];
 
@@ -115,7 +116,23 @@ internal sealed class SizeSolver
         return best;
     }
 
-    /// <summary>Mass plus the penalty of every broken aim: what the solver makes least. Theory B4.</summary>
+    /// <summary>
+    /// Solves the problem; should an aim be out of reach, lets go of just the rows that nothing can reach, the foremost group first, and
+    /// solves again with every other row held: one hopeless limit must not take the others down with it. Theory B4.
+    /// </summary>
+    internal static SizeSolver SolveLettingGo(DesignProblem problem, Span<double> v)
+    {
+        var solver = SolveFromSeveralStarts(problem, v);
+        for (var pass = 0; pass < MostLettingGo && solver.MissedGroup >= 0; pass++)
+        {
+            problem.LetGo((LimitGroup)solver.MissedGroup, solver.RowMultipliers);
+            solver = Solve(problem, v);
+        }
+
+        return solver;
+    }
+
+    /// <summary>Cost plus the penalty of every broken aim: what the solver makes least. Theory B4.</summary>
     internal static double Merit(DesignProblem problem)
     {
         Span<double> worst = stackalloc double[Groups];
@@ -126,7 +143,7 @@ internal sealed class SizeSolver
             depth = Math.Max(depth, -problem.Rows[r]);
         }
 
-        var merit = problem.MassG;
+        var merit = problem.CostG;
         for (var g = 0; g < Groups; g++) merit += Penalties[g] * worst[g];
         return merit;
     }
@@ -143,7 +160,7 @@ internal sealed class SizeSolver
             var predicted = PredictedDrop();
             if (predicted < 1e-3 || Longest(step) < 1e-4) return;
 
-            problem.MassGradient.CopyTo(lagrangian, 0);
+            problem.CostGradient.CopyTo(lagrangian, 0);
             AddRowGradients(lagrangian, -1);
             var length = 1.0;
             var accepted = false;
@@ -228,7 +245,7 @@ internal sealed class SizeSolver
         {
             for (var j = 0; j < N; j++) hessian[i * unknowns + j] = curvature[i * N + j];
             hessian[i * unknowns + i] += floor;
-            gradient[i] = problem.MassGradient[i];
+            gradient[i] = problem.CostGradient[i];
         }
 
         for (var g = N; g < unknowns; g++)
@@ -291,7 +308,7 @@ internal sealed class SizeSolver
 
         var drop = 0.0;
         for (var g = 0; g < Groups; g++) drop += Penalties[g] * (before[g] - after[g]);
-        for (var k = 0; k < N; k++) drop -= problem.MassGradient[k] * step[k];
+        for (var k = 0; k < N; k++) drop -= problem.CostGradient[k] * step[k];
         return drop;
     }
 
@@ -304,11 +321,11 @@ internal sealed class SizeSolver
         }
     }
 
-    // Damped BFGS on the Lagrangian: what the mass and the binding rows together curve along the step taken.
+    // Damped BFGS on the Lagrangian: what the cost and the binding rows together curve along the step taken.
     private void UpdateCurvature(ReadOnlySpan<double> from, ReadOnlySpan<double> to)
     {
         Span<double> change = stackalloc double[N], slope = stackalloc double[N], product = stackalloc double[N];
-        problem.MassGradient.CopyTo(slope);
+        problem.CostGradient.CopyTo(slope);
         AddRowGradients(slope, -1);
         double along = 0, bend = 0;
         for (var k = 0; k < N; k++)

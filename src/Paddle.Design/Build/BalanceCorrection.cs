@@ -1,3 +1,4 @@
+using Paddle.Design.Finishing;
 using Paddle.Design.Solid;
 using Paddle.Design.Wood;
 
@@ -12,8 +13,15 @@ namespace Paddle.Design.Build;
 /// <param name="AimMm">Aimed balance point, mm.</param>
 /// <param name="ToleranceMm">Tolerance, mm.</param>
 /// <param name="Removals">Wood to take off beyond the plan; none when nothing is needed.</param>
+/// <param name="ThicknessPlacesMm">Places of the thickness readings in their order, mm from the top of the grip.</param>
 public sealed record BalanceCorrection(
-    CorrectionStatus Status, Doubt? Doubt, Outlook? Outlook, double AimMm, double ToleranceMm, IReadOnlyList<Removal> Removals)
+    CorrectionStatus Status,
+    Doubt? Doubt,
+    Outlook? Outlook,
+    double AimMm,
+    double ToleranceMm,
+    IReadOnlyList<Removal> Removals,
+    IReadOnlyList<double> ThicknessPlacesMm)
 {
     /// <summary>Standard uncertainty of a hand-made cut, as a share of its depth. Common practice, no source.</summary>
     public const double CutVariation = 0.15;
@@ -34,22 +42,23 @@ public sealed record BalanceCorrection(
         BalanceReadingChecks.Require(report, reading, options);
         var build = options.Build ?? new();
         var (form, _, wood, _, aims) = report.Specification;
+        double[] places = [.. (reading.Readings ?? []).Select(one => one.XMm)];
         double aim = report.Balance.TargetMm, tolerance = aims.BalanceToleranceMm;
 
         var fine = PaddleSolid.Shape(form, report.Sizes, report.Outline, StationGrid.Fine);
-        var blank = Blank.For(report.Stations, WoodCatalogue.Find(wood.SpeciesId)?.IsSoftwood ?? false, build.Saw, build.BoardThicknessMm);
+        var blank = Blank.For(
+            report.Stations, WoodCatalogue.Find(wood.SpeciesId)?.IsSoftwood ?? false, build.Saw,
+            build.BoardThicknessMm ?? report.Specification.BoardThicknessMm);
         StageModel Model(BuildStage at) =>
             StageModel.Of(report, StageSolid.Of(fine, blank, at, build.Saw), fine, reading, build.Saw);
         var model = Model(reading.Stage);
         var doubt = Doubted(report, reading, model, Model);
         if (doubt is not null && (!reading.MeasuredAgain || doubt.IsBeyondBelief))
-            return new(CorrectionStatus.MeasureAgain, doubt, null, aim, tolerance, []);
+            return new(CorrectionStatus.MeasureAgain, doubt, null, aim, tolerance, [], places);
 
         var estimate = StageEstimate.Fit(report, model);
         var finish = options.CountFinish
-            ? FinishLoad.Add(
-                fine, report.Mass.TotalG, report.Mass.CentreOfMassMm,
-                FinishPlan.For(report.Mass, form.Places.ThroatMm, build.VarnishCoats, build.OilCoats))
+            ? new Laden(report.Finished.MassG, report.Finished.CentreOfMassMm, report.Finished.ShiftMm)
             : null;
         var forecast = new FinishedForecast(
             report, StageSolid.Of(fine, blank, BuildStage.Finished, build.Saw), reading.Stage, build.Saw, model.TakenMm, finish);
@@ -58,7 +67,7 @@ public sealed record BalanceCorrection(
         var finished = new Forecast(mass, first / mass, uncertainty, FinishedForecast.Chance(first / mass, uncertainty, aim, tolerance));
 
         var goal = CutGoal.Of(report, forecast.Planned(), options.Confidence);
-        var toPlan = IsToPlan(model, reading.PlanStepMm) && goal.HoldsMass(mass);
+        var toPlan = IsToPlan(model) && goal.HoldsMass(mass);
         var (gPerMm, firstPerMm) = forecast.PerMillimetre(estimate);
         var plan = CutPlan.For(report, forecast, estimate, fine, goal, uncertainty, leave: toPlan);
         var removedG = plan.DepthMm.Select((depth, z) => depth * gPerMm[z]).ToArray();
@@ -78,7 +87,8 @@ public sealed record BalanceCorrection(
             new(Explain(estimate, model, reading), toPlan, finished, corrected, achievable, leastBad),
             aim,
             tolerance,
-            removals);
+            removals,
+            places);
     }
 
     private static Doubt? Doubted(DesignReport report, BalanceReading reading, StageModel model, Func<BuildStage, StageModel> at)
@@ -96,10 +106,10 @@ public sealed record BalanceCorrection(
 
     // No reading lies further off the stage's plan than it can be read to, or than the plan is printed to. The mass may: a board has its
     // own density.
-    private static bool IsToPlan(StageModel model, double stepMm) => model.Rows(model.Mean).All(row =>
+    private static bool IsToPlan(StageModel model) => model.Rows(model.Mean).All(row =>
         row.Kind == ReadingKind.Mass
         || (row.Expected - row.Read <= row.ReadingError
-            && row.Read - row.Expected <= row.ReadingError + (row.Kind == ReadingKind.Thickness ? stepMm : 0)));
+            && row.Read - row.Expected <= row.ReadingError + (row.Kind == ReadingKind.Thickness ? model.StepMm : 0)));
 
     private static List<Removal> RemovalList(PaddleForm form, double[] depthMm, double[] grams)
     {

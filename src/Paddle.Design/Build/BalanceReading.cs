@@ -19,7 +19,6 @@ public sealed record EarlierRemoval(CorrectionZone Zone, double ThicknessMm);
 /// <param name="BalanceErrorMm">Standard uncertainty of the balance point, mm.</param>
 /// <param name="ThicknessErrorMm">Standard uncertainty of a thickness reading, mm.</param>
 /// <param name="EarlierRemovals">Wood taken beyond the plan by earlier corrections, or none.</param>
-/// <param name="PlanStepMm">What the thicknesses that the maker works to are printed to, rounded up, mm.</param>
 /// <param name="MeasuredAgain">Whether the readings have been taken again and hold.</param>
 public sealed record BalanceReading(
     BuildStage Stage,
@@ -30,7 +29,6 @@ public sealed record BalanceReading(
     double BalanceErrorMm = 2,
     double ThicknessErrorMm = 0.2,
     IReadOnlyList<EarlierRemoval>? EarlierRemovals = null,
-    double PlanStepMm = 0.1,
     bool MeasuredAgain = false);
 
 /// <summary>What the correction aims for.</summary>
@@ -38,6 +36,6 @@ public sealed record BalanceReading(
 /// How sure the maker wants to be of ending in tolerance, 0.5 to 0.99: the aim is drawn in from the tolerance by so many standard
 /// uncertainties. At 0.5 the best estimate alone decides.
 /// </param>
-/// <param name="CountFinish">Whether the aim is for the paddle with its varnish and oil on; the design's own aim is bare wood.</param>
+/// <param name="CountFinish">Whether the aim is for the paddle with its varnish and oil on; the design's own aim is the finished paddle.</param>
 /// <param name="Build">Board, saw and coats as on the build sheet; null for the defaults.</param>
-public sealed record CorrectionOptions(double Confidence = 0.95, bool CountFinish = false, BuildOptions? Build = null);
+public sealed record CorrectionOptions(double Confidence = 0.95, bool CountFinish = true, BuildOptions? Build = null);

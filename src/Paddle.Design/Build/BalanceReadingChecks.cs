@@ -1,5 +1,12 @@
 namespace Paddle.Design.Build;
 
+/// <summary>Limits of readings that a caller may want to state.</summary>
+public static class BalanceReadingLimits
+{
+    /// <summary>Most that one earlier cut may have taken off a zone, mm. Own choice.</summary>
+    public const double MostTakenMm = 10;
+}
+
 /// <summary>Refuses readings and options that cannot be.</summary>
 internal static class BalanceReadingChecks
 {
@@ -10,7 +17,6 @@ internal static class BalanceReadingChecks
         Positive(reading.MassErrorG, nameof(reading.MassErrorG));
         Positive(reading.BalanceErrorMm, nameof(reading.BalanceErrorMm));
         Positive(reading.ThicknessErrorMm, nameof(reading.ThicknessErrorMm));
-        Positive(reading.PlanStepMm, nameof(reading.PlanStepMm));
         var overall = report.Specification.Form.Places.OverallMm;
         if (reading.BalanceMm >= overall)
             throw new ArgumentOutOfRangeException(nameof(reading), reading.BalanceMm, "The balance point must lie on the paddle.");
@@ -24,16 +30,13 @@ internal static class BalanceReadingChecks
 
         foreach (var cut in reading.EarlierRemovals ?? [])
         {
-            if (!(cut.ThicknessMm is >= 0 and <= MostTakenMm))
+            if (!(cut.ThicknessMm is >= 0 and <= BalanceReadingLimits.MostTakenMm))
                 throw new ArgumentOutOfRangeException(nameof(reading), cut.ThicknessMm, "An earlier cut must lie in 0 to 10 mm.");
         }
 
         if (!(options.Confidence is >= 0.5 and <= 0.99))
             throw new ArgumentOutOfRangeException(nameof(options), options.Confidence, "Confidence must lie in 0.5 to 0.99.");
     }
-
-    /// <summary>Most that earlier corrections may have taken off a zone together, mm.</summary>
-    internal const double MostTakenMm = 10;
 
     private static void Positive(double value, string name)
     {

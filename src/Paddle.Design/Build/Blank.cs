@@ -1,3 +1,4 @@
+using Paddle.Design.Boards;
 using Paddle.Design.Solid;
 
 namespace Paddle.Design.Build;
@@ -16,8 +17,11 @@ public sealed record Blank(
     private const double TrimMm = 25;
     private const double MarginMm = 5;
 
-    /// <summary>Wood left outside the designed sizes on each face of a surfaced board, mm. Common practice, no source.</summary>
-    public const double SurfacedFaceMm = 0.5;
+    /// <summary>Whether it is the maker's own board, and no stock to be bought.</summary>
+    public bool IsOwn { get; init; }
+
+    /// <summary>Wood to plane away between the board and the thickest section, both faces together, mm.</summary>
+    public double OverMm => ThicknessMm - ThickestSectionMm;
 
     /// <summary>The smallest board that holds a paddle. Theory M6.</summary>
     /// <param name="solid">The finished paddle at close places.</param>
@@ -35,44 +39,16 @@ public sealed record Blank(
                 nameof(thicknessMm), stated, $"The board must be at least as thick as the thickest section, {thickest:F1} mm.");
         }
 
-        var stock = BoardStock.Holding(thickest + 2 * SurfacedFaceMm, isSoftwood);
+        var stock = BoardNeed.For(thickest, isSoftwood).Stock;
         return new(
             solid.Form.Places.OverallMm + 2 * TrimMm,
             2 * (solid.HalfWidth.Max() + StageAllowance.SawMm(saw) + MarginMm),
             thicknessMm ?? stock.ThicknessMm,
             TrimMm,
             thickest,
-            thicknessMm is null ? stock.Name : "as measured");
+            thicknessMm is null ? stock.Name : "your own board, as measured")
+        {
+            IsOwn = thicknessMm is not null,
+        };
     }
-}
-
-/// <summary>A thickness that boards are sold in.</summary>
-/// <param name="Name">Name in the trade.</param>
-/// <param name="ThicknessMm">Surfaced thickness, mm.</param>
-public sealed record BoardStock(string Name, double ThicknessMm)
-{
-    /// <summary>
-    /// Surfaced softwood. Source: American Softwood Lumber Standard PS 20, dry dressed sizes, read in a table of sizes.
-    /// </summary>
-    public static IReadOnlyList<BoardStock> Softwood { get; } =
-    [
-        new("softwood nominal 1, surfaced", 19.05), new("softwood nominal 1-1/4, surfaced", 25.4),
-        new("softwood nominal 1-1/2, surfaced", 31.75), new("softwood nominal 2, surfaced", 38.1),
-    ];
-
-    /// <summary>
-    /// Surfaced hardwood (S2S). Source: suppliers' charts and pages built on the hardwood grading rules; shops vary by 1/16 in,
-    /// so the maker's own board may be stated instead.
-    /// </summary>
-    public static IReadOnlyList<BoardStock> Hardwood { get; } =
-    [
-        new("hardwood 4/4 S2S", 20.6), new("hardwood 5/4 S2S", 27.0), new("hardwood 6/4 S2S", 33.3), new("hardwood 8/4 S2S", 44.4),
-    ];
-
-    /// <summary>The thinnest stock of at least a thickness; planed-up rough stock of just that thickness beyond the last.</summary>
-    /// <param name="thicknessMm">Thickness needed, mm.</param>
-    /// <param name="isSoftwood">Softwood or hardwood sizes.</param>
-    public static BoardStock Holding(double thicknessMm, bool isSoftwood) =>
-        (isSoftwood ? Softwood : Hardwood).FirstOrDefault(stock => stock.ThicknessMm >= thicknessMm - 1e-9)
-        ?? new("planed from rough stock", Math.Ceiling(thicknessMm));
 }

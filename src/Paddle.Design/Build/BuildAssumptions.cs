@@ -1,4 +1,5 @@
 using System.Globalization;
+using Paddle.Design.Units;
 using Paddle.Design.Wood;
 
 namespace Paddle.Design.Build;
@@ -6,7 +7,7 @@ namespace Paddle.Design.Build;
 /// <summary>What the build sheet's figures rest on.</summary>
 internal static class BuildAssumptions
 {
-    internal static IReadOnlyList<string> For(WoodInUse wood)
+    internal static IReadOnlyList<string> For(WoodInUse wood, DrawingUnits units)
     {
         var source = StageScatter.DensityVariation(wood) < Scatter.SpecificGravityVariation
             ? "a weighed board, common practice, no source"
@@ -17,7 +18,7 @@ internal static class BuildAssumptions
             string.Create(
                 CultureInfo.InvariantCulture,
                 $"Every stage is the design's own solid with that stage's allowance, summed as a solid; density "
-                + $"{wood.DensityKgM3:F0} kg/m3 at {wood.MoisturePercent:F0} % moisture."),
+                + $"{DrawnAmount.Density(wood.DensityKgM3, units)} at {wood.MoisturePercent:F0} % moisture."),
             string.Create(
                 CultureInfo.InvariantCulture,
                 $"Bands hold nine paddles in ten. Mass: density varies by {100 * variation:F0} % (coefficient of variation; "
@@ -34,6 +35,4 @@ internal static class BuildAssumptions
             "A paddle takes 8-16 hours of work (a paddling magazine, 2015, p. 38, read), drying apart.",
         ];
     }
-
-    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

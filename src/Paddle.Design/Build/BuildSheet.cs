@@ -1,28 +1,24 @@
+using Paddle.Design.Balance;
 using Paddle.Design.Checks;
+using Paddle.Design.Finishing;
 using Paddle.Design.Solid;
+using Paddle.Design.Units;
 using Paddle.Design.Wood;
 
 namespace Paddle.Design.Build;
 
 /// <summary>What the maker chooses about the build.</summary>
-/// <param name="BoardThicknessMm">Thickness of the board as measured, mm, or null for the next standard surfaced one.</param>
+/// <param name="BoardThicknessMm">Thickness of the board as measured, mm, or null for the design's own or the next standard surfaced one.</param>
 /// <param name="Saw">The saw that cuts the outline.</param>
-/// <param name="VarnishCoats">Coats of varnish on the blade.</param>
-/// <param name="OilCoats">Coats of oil on shaft and grip.</param>
-/// <param name="StationSpacingMm">Largest distance between numbered stations, mm, 10 to 200.</param>
-public sealed record BuildOptions(
-    double? BoardThicknessMm = null,
-    OutlineSaw Saw = OutlineSaw.BandSaw,
-    int VarnishCoats = 6,
-    int OilCoats = 3,
-    double StationSpacingMm = 50);
+public sealed record BuildOptions(double? BoardThicknessMm = null, OutlineSaw Saw = OutlineSaw.BandSaw);
 
 /// <summary>What the caliper and the rule should read at one numbered station.</summary>
 /// <param name="Number">Number, from 1 at the top of the grip.</param>
 /// <param name="XMm">Place from the top of the grip, mm.</param>
 /// <param name="ThicknessMm">Thickness at the centre line, mm.</param>
 /// <param name="HalfBreadthMm">Centre line to the outside of the wood, mm.</param>
-public sealed record StageStation(int Number, double XMm, double ThicknessMm, double HalfBreadthMm);
+/// <param name="Mark">What the maker marks there, such as <c>throat</c>; empty at an even place.</param>
+public sealed record StageStation(int Number, double XMm, double ThicknessMm, double HalfBreadthMm, string Mark);
 
 /// <summary>One stage of the build sheet.</summary>
 /// <param name="Stage">The stage.</param>
@@ -54,6 +50,8 @@ public sealed record StageSheet(
     IReadOnlyList<Caution> Cautions);
 
 /// <summary>From board to finished paddle.</summary>
+/// <param name="Units">Units of every sentence, and of the even stations.</param>
+/// <param name="Outcome">How the design's aims came out: a paddle that is too weak is not to be built.</param>
 /// <param name="Blank">The board.</param>
 /// <param name="Stages">Every stage in order.</param>
 /// <param name="ShaftLines">Eight- and sixteen-side lines at the shaft's stations.</param>
@@ -61,11 +59,14 @@ public sealed record StageSheet(
 /// <param name="RoundOvers">Round-over bits that may be used.</param>
 /// <param name="Kerf">The kerf of the grip.</param>
 /// <param name="Sanding">Sanding by zone.</param>
-/// <param name="Finish">Varnish and oil.</param>
-/// <param name="WithFinish">Mass and balance with them on.</param>
-/// <param name="Tip">An optional reinforced tip of usual cloth.</param>
+/// <param name="Finish">What goes on, with quantities and days.</param>
+/// <param name="WithFinish">Mass and balance with it on: those of the last stage.</param>
+/// <param name="Tip">A reinforced tip of usual cloth.</param>
+/// <param name="TipChosen">Whether it is part of the design, or offered.</param>
 /// <param name="Assumptions">What the figures rest on, with sources.</param>
 public sealed record BuildSheet(
+    DrawingUnits Units,
+    DesignOutcome Outcome,
     Blank Blank,
     IReadOnlyList<StageSheet> Stages,
     IReadOnlyList<ShaftLine> ShaftLines,
@@ -76,6 +77,7 @@ public sealed record BuildSheet(
     FinishPlan Finish,
     Laden WithFinish,
     TipReinforcement Tip,
+    bool TipChosen,
     IReadOnlyList<string> Assumptions)
 {
     /// <summary>Works the sheet out, step by step in the order of the work.</summary>
@@ -86,90 +88,102 @@ public sealed record BuildSheet(
     {
         ArgumentNullException.ThrowIfNull(report);
         options ??= new();
-        ArgumentOutOfRangeException.ThrowIfLessThan(options.StationSpacingMm, 10);
-        ArgumentOutOfRangeException.ThrowIfGreaterThan(options.StationSpacingMm, 200);
-
-        var (form, wood) = (report.Specification.Form, report.Specification.Wood);
+        var (form, wood, units) = (report.Specification.Form, report.Specification.Wood, report.Specification.Units);
         var fine = PaddleSolid.Shape(form, report.Sizes, report.Outline, StationGrid.Fine);
         var blank = Blank.For(
-            report.Stations, WoodCatalogue.Find(wood.SpeciesId)?.IsSoftwood ?? false, options.Saw, options.BoardThicknessMm);
+            report.Stations, WoodCatalogue.Find(wood.SpeciesId)?.IsSoftwood ?? false, options.Saw,
+            options.BoardThicknessMm ?? report.Specification.BoardThicknessMm);
         var line = new OutlineLine(report.Outline);
         var solids = BuildStages.All.Select(stage => StageSolid.Of(fine, line, blank, stage, options.Saw)).ToArray();
-        var grid = StationGrid.Printed(form.Lengths, form.Blade.WidestAt, options.StationSpacingMm);
-        var stations = BuildStages.All.Select(stage => Stations(fine, line, blank, stage, options.Saw, grid)).ToArray();
+        var plan = StationPlan.Of(form, units);
+        var grid = StationGrid.Through(form.Lengths, [.. plan.Select(station => station.XMm)]);
+        var stations = BuildStages.All.Select(stage => Stations(fine, line, blank, stage, options.Saw, plan, grid)).ToArray();
 
         var lines = ShaftLayout.For(stations[(int)BuildStage.ShaftEightSided], [.. Zones(grid)]);
-        var gauge = SparGauge.For(lines.Max(line => Math.Max(line.WidthMm, line.ThicknessMm)));
+        var gauge = SparGauge.For(lines.Max(line => Math.Max(line.WidthMm, line.ThicknessMm)), units);
         var kerf = GripKerf.For(fine, blank, StageAllowance.After(BuildStage.GripCut, options.Saw).GripFaceMm!.Value);
-        var finish = FinishPlan.For(report.Mass, form.Places.ThroatMm, options.VarnishCoats, options.OilCoats);
-        var laden = FinishLoad.Add(fine, report.Mass.TotalG, report.Mass.CentreOfMassMm, finish);
+        var choice = report.Specification.Finish;
+        var finish = FinishPlan.For(report.Mass, form.Places.ThroatMm, choice, units);
+        var tip = TipFor(report, fine);
         var facts = new BuildFacts(
-            blank, StageAllowance.SawMm(options.Saw), report.Sizes.EdgeThicknessMm, report.Sizes.TipThicknessMm, form.BendDegrees,
-            form.Grip.Faces, gauge, kerf, finish.MaskingLineMm, report.Balance.TargetMm, report.Balance.ToleranceMm);
+            units, blank, options.Saw, report.Sizes.EdgeThicknessMm, report.Sizes.TipThicknessMm, form.BendDegrees, form.Grip.Faces, gauge, kerf,
+            choice, tip, finish.MaskingLineMm, report.Balance.TargetMm, report.Balance.ToleranceMm, report.Balance.OffsetMm);
 
-        var stages = BuildStages.All
-            .Select((stage, i) => Sheet(stage, solids, stations[i], wood, options.Saw, facts, report.Cautions, laden))
-            .ToArray();
+        var figures = solids.Select(solid => StageScatter.Of(solid, wood, options.Saw)).ToArray();
+        figures[^1] = StageScatter.WithFinish(figures[^1], report.Finished);
+        var stages = BuildStages.All.Select(stage => Sheet(stage, figures, stations, facts, report)).ToArray();
         return new(
+            units,
+            report.Outcome,
             blank,
             stages,
             lines,
             gauge,
-            RoundOver.Choices(lines.Min(line => line.WidthMm), lines.Min(line => line.ThicknessMm)),
+            RoundOver.Choices(lines.Min(line => line.WidthMm), lines.Min(line => line.ThicknessMm), units),
             kerf,
             SandingPlan.All,
             finish,
-            laden,
-            TipReinforcement.For(fine, laden.MassG, laden.BalanceMm),
-            BuildAssumptions.For(wood));
+            new Laden(report.Finished.MassG, report.Finished.CentreOfMassMm, report.Finished.ShiftMm),
+            tip,
+            choice.TipReinforcement,
+            BuildAssumptions.For(wood, units));
+    }
+
+    // What the cloth does on top of the rest of the finish, whether it is chosen or only offered.
+    private static TipReinforcement TipFor(DesignReport report, PaddleSolid fine)
+    {
+        var load = report.Finished.Load;
+        if (load.ClothG <= 0) return TipReinforcement.For(fine, report.Finished.MassG, report.Finished.CentreOfMassMm);
+        var without = FinishedMass.Of(
+            report.Specification.Form.Places, report.Mass, FinishLoad.On(fine, report.Specification.Finish with { TipReinforcement = false }));
+        return TipReinforcement.For(fine, without.MassG, without.CentreOfMassMm);
     }
 
     private static StageSheet Sheet(
         BuildStage stage,
-        StageSolid[] solids,
-        IReadOnlyList<StageStation> stations,
-        WoodInUse wood,
-        OutlineSaw saw,
+        (StageFigure MassG, StageFigure BalanceMm)[] figures,
+        IReadOnlyList<StageStation>[] stations,
         BuildFacts facts,
-        IReadOnlyList<Caution> cautions,
-        Laden withFinish)
+        DesignReport report)
     {
         var i = (int)stage;
-        var (mass, balance) = StageScatter.Of(solids[i], wood, saw);
-        var next = i + 1 < solids.Length ? solids[i + 1].CentreMm - solids[i].CentreMm : withFinish.ShiftMm;
-        var after = i + 1 < solids.Length ? BuildStages.Title(stage + 1) : "Varnish and oil";
+        var steps = new StageSteps(facts);
+        var next = i + 1 < figures.Length ? figures[i + 1].BalanceMm.Value - figures[i].BalanceMm.Value : 0;
         return new(
             stage,
             BuildStages.Id(stage),
-            BuildStages.Title(stage),
-            StageAllowance.After(stage, saw),
-            mass,
-            balance,
-            stations,
-            StageSteps.Mark(stage, facts),
-            StageSteps.Measure(stage),
-            StageSteps.StopWhen(stage, facts),
+            Title(stage, facts.Finish),
+            StageAllowance.After(stage, facts.Saw),
+            figures[i].MassG,
+            figures[i].BalanceMm,
+            stations[i],
+            steps.Mark(stage),
+            steps.Measure(stage),
+            steps.StopWhen(stage),
             next,
-            Direction(after, next),
-            StageCautions.For(stage, cautions, wood.SpeciesId));
+            i + 1 < figures.Length ? Direction(Title(stage + 1, facts.Finish), next, facts.Units) : "This is the last stage.",
+            StageCautions.For(stage, report.Cautions, report.Specification.Wood.SpeciesId));
     }
 
-    private static string Direction(string after, double move) => Math.Abs(move) < 0.5
+    private static string Title(BuildStage stage, FinishChoice finish) =>
+        stage == BuildStage.Finished ? $"{BuildStages.Title(stage)}: {finish.InWords()}" : BuildStages.Title(stage);
+
+    private static string Direction(string after, double move, DrawingUnits units) => Math.Abs(move) < LeastMoveMm(units)
         ? $"{after}: the balance point should hardly move."
-        : FormattableString.Invariant(
-            $"{after}: the balance point should move {Math.Abs(move):F0} mm towards the {(move > 0 ? "tip" : "grip")}.");
+        : $"{after}: the balance point should move {DrawnLength.Rough(Math.Abs(move), units)} towards the {(move > 0 ? "tip" : "grip")}.";
+
+    // Half of what is printed: less would be printed as nothing.
+    private static double LeastMoveMm(DrawingUnits units) => units == DrawingUnits.Metric ? 0.5 : DrawnLength.MmPerInch / 32;
 
     private static StageStation[] Stations(
-        PaddleSolid fine, OutlineLine line, Blank blank, BuildStage stage, OutlineSaw saw, StationGrid grid)
+        PaddleSolid fine, OutlineLine line, Blank blank, BuildStage stage, OutlineSaw saw, IReadOnlyList<Station> plan, StationGrid grid)
     {
         var shape = new StageShape(fine, line, blank, stage, StageAllowance.After(stage, saw));
-        var stations = new StageStation[grid.Patterns.Length];
+        var stations = new StageStation[plan.Count];
         for (var i = 0; i < stations.Length; i++)
         {
-            var pattern = grid.Patterns[i];
-            var x = fine.Form.XMm(pattern);
-            var section = shape.At(pattern, x);
-            stations[i] = new(i + 1, x, section.ThicknessMm, section.HalfWidthMm);
+            var section = shape.At(grid.Patterns[i], plan[i].XMm);
+            stations[i] = new(plan[i].Number, plan[i].XMm, section.ThicknessMm, section.HalfWidthMm, plan[i].Mark);
         }
 
         return stations;

@@ -34,10 +34,10 @@ public enum BuildStage
     /// <summary>The grip cut and faired into the shaft.</summary>
     GripCut,
 
-    /// <summary>Sanded, the grain raised and dried, the last grit still to come.</summary>
+    /// <summary>Sanded to the last grit: bare wood at its designed sizes, the last stage of the wood.</summary>
     Sanded,
 
-    /// <summary>Bare wood at its designed sizes.</summary>
+    /// <summary>The same wood with its finish on, as it goes on the water; the solid is that of <see cref="Sanded"/>.</summary>
     Finished,
 }
 
@@ -89,7 +89,7 @@ public static class BuildStages
         BuildStage.ShaftSixteenSided => "Shaft sixteen-sided",
         BuildStage.ShaftRounded => "Shaft rounded, blade scraped",
         BuildStage.GripCut => "Grip cut",
-        BuildStage.Sanded => "Sanded, grain raised",
-        _ => "Finished in bare wood",
+        BuildStage.Sanded => "Sanded: bare wood at its sizes",
+        _ => "Finished",
     };
 }

@@ -58,8 +58,8 @@ public static class CorrectionZones
         var blade = pattern.Segment.Zone == Zone.Blade;
         return zone switch
         {
-            CorrectionZone.Grip => pattern.GripWeight,
-            CorrectionZone.ShaftUpper => pattern.UpperWeight,
+            CorrectionZone.Grip => pattern.Weights.Grip,
+            CorrectionZone.ShaftUpper => pattern.Weights.Upper,
             CorrectionZone.ShaftLower when blade => 1 - Shoulder(t),
             CorrectionZone.ShaftLower => pattern.LowerShare,
             _ when !blade => 0,

@@ -1,5 +1,6 @@
 using MathNet.Numerics.Distributions;
 using MathNet.Numerics.LinearAlgebra;
+using Paddle.Design.Finishing;
 using Paddle.Design.Wood;
 
 namespace Paddle.Design.Build;

@@ -1,3 +1,4 @@
+using Paddle.Design.Finishing;
 using Paddle.Design.Wood;
 
 namespace Paddle.Design.Build;

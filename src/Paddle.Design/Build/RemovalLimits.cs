@@ -41,7 +41,7 @@ internal static class RemovalLimits
             if (most <= 0) continue;
             var place = i;
             bool Holds(double removed) =>
-                IsStrong(solid, place, removed, moments, pressure, loads, wood, reserve);
+                IsStrong(solid, place, removed, moments, loads, wood, reserve);
             limits[i] = Holds(most) ? most : Bisect(Holds, most);
         }
 
@@ -71,7 +71,7 @@ internal static class RemovalLimits
         {
             case Zone.Grip:
                 // Where cap and hollow thin the grip the crest's limit does not apply, but its share of the crest does.
-                return limits[8].Min * pattern.GripWeight + limits[3].Min * pattern.UpperWeight
+                return limits[8].Min * pattern.Weights.Grip + limits[3].Min * pattern.Weights.Upper
                     - pattern.HollowShare * solid.Form.Grip.HollowedFaces * solid.Form.Grip.HollowDepthMm;
             case Zone.Shaft:
                 var share = pattern.LowerShare;
@@ -94,7 +94,6 @@ internal static class RemovalLimits
         int i,
         double removedMm,
         double[][] moments,
-        BladePressure pressure,
         Loads loads,
         WoodInUse wood,
         double reserve)
@@ -105,15 +104,11 @@ internal static class RemovalLimits
         {
             if (moments[k][i] <= 0) continue;
             var loadCase = loads.AlongTheGrain[k];
-            var share = loadCase.StrengthShare / Allowances.SpineStress;
-            var stress = moments[k][i] / section.FlatModulusMm3 + loadCase.ThrustN / section.AreaMm2;
+            var share = StrengthCheck.StrengthShare(solid, i, loadCase, wood);
+            var stress = TaperAllowance.Factor(solid.Grid.Patterns[i], solid.FaceSlope[i]) * moments[k][i] / section.FlatModulusMm3 + loadCase.ThrustN / section.AreaMm2;
             if (stress * loadCase.LeastFactor * reserve > share * wood.BendingStrengthMPa) return false;
         }
 
-        if (i < solid.Grid.FirstBladePlace) return true;
-        var slenderness = section.HalfWidthMm / section.HalfThicknessMm;
-        var across = loads.Cases.First(loadCase => !loadCase.BendsAlongTheGrain);
-        var strip = 0.75 * pressure.StrokePressureMPa(solid.X[i], across.ForceN, across.PivotMm) * slenderness * slenderness;
-        return strip * across.LeastFactor * reserve <= wood.CrossGrainStrengthMPa;
+        return true;
     }
 }

@@ -1,3 +1,5 @@
+using Paddle.Design.Units;
+
 namespace Paddle.Design.Build;
 
 /// <summary>One round-over bit on the squared shaft.</summary>
@@ -13,11 +15,9 @@ public static class RoundOver
     /// <summary>Flat that the bearing needs, mm. Common practice, no source.</summary>
     public const double LeastFlatMm = 3;
 
-    private static readonly (double Mm, string Name)[] Sold =
-    [
-        (3.175, "1/8 in"), (4.7625, "3/16 in"), (6, "6 mm"), (6.35, "1/4 in"), (7.9375, "5/16 in"), (8, "8 mm"), (9.525, "3/8 in"),
-        (10, "10 mm"), (12, "12 mm"), (12.7, "1/2 in"), (15.875, "5/8 in"), (19.05, "3/4 in"),
-    ];
+    private static readonly double[] SoldMm = [6, 8, 10, 12, 16, 20];
+
+    private static readonly double[] SoldIn = [1.0 / 8, 3.0 / 16, 1.0 / 4, 5.0 / 16, 3.0 / 8, 1.0 / 2, 5.0 / 8, 3.0 / 4];
 
     /// <summary>
     /// Bits that never cut into the oval: <c>r &lt;= b/2</c>, and leave the bearing its flat: <c>r &lt;= (b - 3 mm)/2</c>, b
@@ -25,17 +25,19 @@ public static class RoundOver
     /// </summary>
     /// <param name="widthMm">Least width of the squared shaft, mm.</param>
     /// <param name="thicknessMm">Least thickness of the squared shaft, mm.</param>
+    /// <param name="units">Units that the shop buys its bits in.</param>
     /// <returns>Up to three bits. Radii as sold: from memory.</returns>
-    public static IReadOnlyList<RoundOverChoice> Choices(double widthMm, double thicknessMm)
+    public static IReadOnlyList<RoundOverChoice> Choices(double widthMm, double thicknessMm, DrawingUnits units = DrawingUnits.Metric)
     {
         double smaller = Math.Min(widthMm, thicknessMm), larger = Math.Max(widthMm, thicknessMm);
+        var sold = units == DrawingUnits.Metric ? SoldMm : SoldIn.Select(inches => inches * DrawnLength.MmPerInch);
         return
         [
-            .. Sold.Where(bit => bit.Mm <= (smaller - LeastFlatMm) / 2)
-                .OrderByDescending(bit => bit.Mm)
+            .. sold.Where(radius => radius <= (smaller - LeastFlatMm) / 2)
+                .OrderDescending()
                 .Take(3)
-                .Select(bit => new RoundOverChoice(
-                    bit.Mm, smaller - 2 * bit.Mm, Rounding.LeftAtCornerMm((smaller + larger) / 2, bit.Mm), bit.Name)),
+                .Select(radius => new RoundOverChoice(
+                    radius, smaller - 2 * radius, Rounding.LeftAtCornerMm((smaller + larger) / 2, radius), DrawnLength.Text(radius, units))),
         ];
     }
 }

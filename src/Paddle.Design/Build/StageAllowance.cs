@@ -45,12 +45,6 @@ public sealed record StageAllowance(
     /// <param name="saw">The saw.</param>
     public static double SawMm(OutlineSaw saw) => saw == OutlineSaw.Jigsaw ? 3.0 : 2.0;
 
-    /// <summary>
-    /// Left by the sanding before the grain is raised, mm per face: what the last grit takes (0.025 mm after P180, wide-belt
-    /// figures) and as much again for the raised grain (common practice, no source).
-    /// </summary>
-    public const double LastGritMm = 0.05;
-
     /// <summary>The allowance left after a stage.</summary>
     /// <param name="stage">The stage; the blank is as wide as the board, not as the outline.</param>
     /// <param name="saw">The saw that cut the outline.</param>
@@ -64,7 +58,6 @@ public sealed record StageAllowance(
         BuildStage.ShaftSixteenSided => new(0.5, 0.5, 0.3, null, ShaftShape.SixteenSided, 0.25),
         BuildStage.ShaftRounded => new(0.3, 0.3, 0.3, null, ShaftShape.Round, 0.2),
         BuildStage.GripCut => new(0.3, 0.3, 0.3, 0.3, ShaftShape.Round, 0.2),
-        BuildStage.Sanded => new(LastGritMm, LastGritMm, LastGritMm, LastGritMm, ShaftShape.Round, 0.15),
         _ => new(0, 0, 0, 0, ShaftShape.Round, 0.15),
     };
 }

@@ -1,4 +1,5 @@
 using Paddle.Design.Solid;
+using Paddle.Design.Units;
 using Paddle.Design.Wood;
 
 namespace Paddle.Design.Build;
@@ -72,8 +73,8 @@ internal sealed class StageModel
         // One face is held to the tolerance nine times in ten. A zone is off on both faces alike, a place of it on each by itself; and
         // whoever planes to printed figures leaves what they were rounded up by.
         var face = allowance.FaceToleranceMm / Scatter.FifthPercentileZ;
-        localMm = Root(Math.Sqrt(2) * face, reading.PlanStepMm / Math.Sqrt(12));
-        var zoneMm = Root(2 * face, reading.PlanStepMm / Math.Sqrt(3));
+        localMm = Root(Math.Sqrt(2) * face, StepMm / Math.Sqrt(12));
+        var zoneMm = Root(2 * face, StepMm / Math.Sqrt(3));
         TakenMm = Taken(reading);
         Mean = new double[StageEstimate.Unknowns];
         Deviation = new double[StageEstimate.Unknowns];
@@ -95,6 +96,9 @@ internal sealed class StageModel
 
     /// <summary>Full thickness already taken beyond the plan, mm, by zone.</summary>
     internal double[] TakenMm { get; }
+
+    /// <summary>What the thicknesses that the maker works to are printed to, rounded up, mm.</summary>
+    internal double StepMm => report.Specification.Units == DrawingUnits.Metric ? 0.1 : DrawnLength.MmPerInch / 32;
 
     internal static StageModel Of(DesignReport report, StageSolid stage, PaddleSolid fine, BalanceReading reading, OutlineSaw saw) =>
         new(report, stage, fine, reading, saw);
@@ -158,6 +162,13 @@ internal sealed class StageModel
             Spread(StageEstimate.Change, grams * place[i] / (1 + theta[StageEstimate.Change] * place[i]));
             for (var z = 0; z < shares[i].Length; z++)
                 Spread(StageEstimate.FirstZone + z, node.WeightMm * density * node.Section.AreaPerThickness * shares[i][z]);
+        }
+
+        // After the last stage the finish is on the paddle, before it none.
+        if (stage.Stage == BuildStage.Finished)
+        {
+            mass += report.Finished.Load.MassG;
+            first += report.Finished.Load.FirstGmm;
         }
 
         var balance = first / mass;

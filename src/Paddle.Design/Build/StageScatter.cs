@@ -1,3 +1,4 @@
+using Paddle.Design.Finishing;
 using Paddle.Design.Wood;
 
 namespace Paddle.Design.Build;
@@ -66,6 +67,19 @@ public static class StageScatter
         }
 
         return (StageFigure.Around(massG, Math.Sqrt(massSquare)), StageFigure.Around(solid.CentreMm, Math.Sqrt(balanceSquare)));
+    }
+
+    /// <summary>The same figures once the finish is on: what it adds is known to the coverage's spread, and errors add as squares.</summary>
+    /// <param name="bare">Mass and balance of the bare wood.</param>
+    /// <param name="finished">The paddle with its finish.</param>
+    public static (StageFigure MassG, StageFigure BalanceMm) WithFinish((StageFigure MassG, StageFigure BalanceMm) bare, FinishedMass finished)
+    {
+        ArgumentNullException.ThrowIfNull(finished);
+        double Half(StageFigure figure, double added) =>
+            Math.Sqrt(Square(figure.High - figure.Value) + Square(FinishPlan.CoverageVariation * added));
+        return (
+            StageFigure.Around(finished.MassG, Half(bare.MassG, finished.Load.MassG)),
+            StageFigure.Around(finished.CentreOfMassMm, Half(bare.BalanceMm, finished.ShiftMm))); // theory M9
     }
 
     private static double Square(double x) => x * x;

@@ -1,22 +1,34 @@
-using System.Globalization;
+using Paddle.Design.Finishing;
 using Paddle.Design.Outline;
+using Paddle.Design.Units;
 
 namespace Paddle.Design.Build;
 
-/// <summary>What to mark, what to measure and when to stop, stage by stage.</summary>
+/// <summary>What to mark, what to measure and when to stop, stage by stage, in the units of the maker's rules.</summary>
 /// <remarks>
 /// Sources: order, edge lines and kerf from woodworking magazines (no. 142, August 2004; June/July 2011) and a carver's pages, read;
 /// where no source is named, common practice.
 /// </remarks>
-internal static class StageSteps
+internal sealed class StageSteps(BuildFacts facts)
 {
-    internal static IReadOnlyList<string> Mark(BuildStage stage, BuildFacts facts) => stage switch
+    // Straight grain that a shaft asks for, 36 in: a carver's page, read.
+    private const double StraightGrainMm = 914.4;
+
+    // A round-over bit tears where the section begins to change: common practice, no source.
+    private const double BitShortOfMm = 65;
+
+    // What a hand-held caliper tells apart on a shaft that is called round: common practice, no source.
+    private const double RoundWithinMm = 0.3;
+
+    private DrawingUnits Units => facts.Units;
+
+    internal IReadOnlyList<string> Mark(BuildStage stage) => stage switch
     {
         BuildStage.Blank =>
         [
-            "Lay the board so that the straightest grain runs through grip, shaft and throat (over at least 914 mm, 36 in); slope no steeper "
+            $"Lay the board so that the straightest grain runs through grip, shaft and throat (over at least {Near(StraightGrainMm)}); slope no steeper "
                 + "than 1 in 15, growth rings lying alike all over the blade.",
-            Invariant($"Cut {facts.Blank.LengthMm:F0} x {facts.Blank.WidthMm:F0} mm from a board {facts.Blank.ThicknessMm:F1} mm thick."),
+            $"Cut {Up(facts.Blank.LengthMm)} × {Up(facts.Blank.WidthMm)} from {Board()}.",
             "Strike the centre line on both faces and square a line across at every numbered station.",
             facts.BendDegrees > 0
                 ? "A bent shaft is glued up from strips over a form, or the blank is sawn to the bend from the side: the figures follow the "
@@ -27,21 +39,18 @@ internal static class StageSteps
         [
             "Lay the half template on the centre line and trace it; flip it about the centre line and trace the other half; turn the board "
                 + "over and do the same. Both halves match because one template made them.",
-            Invariant($"Draw the saw line {facts.SawMm:F1} mm outside."),
+            $"Draw the saw line {Left(facts.SawMm)} outside.",
             "Saw the waste off in pieces, so that a kerf that closes on the blade can be opened.",
         ],
         BuildStage.EdgeLined =>
         [
             "Run a centre line right round the edge.",
-            string.Create(
-                CultureInfo.InvariantCulture,
-                $"Mark the edge thickness {facts.EdgeMm:F1} mm, half on each side of it, and round the tip {facts.TipMm:F1} mm at "
-                + $"its middle."),
+            $"Mark the edge thickness {Up(facts.EdgeMm)}, half on each side of it, and round the tip {Up(facts.TipMm)} at its middle.",
             "Draw the shaft's run-out on both faces: full thickness down to the throat, gone a quarter of the way down the blade.",
         ],
         BuildStage.BladeRoughed =>
         [
-            "Bevel the edges first, down to the edge lines and 1 mm; then take the middle down towards the spine, never the other way.",
+            $"Bevel the edges first, down to {Face(stage)} off the edge lines; then take the middle down towards the spine, never the other way.",
             "Plane with the grain: from the widest part towards the tip and towards the throat. Where it tears, turn round.",
             "Leave the shaft and the grip square: they are what the vice holds.",
         ],
@@ -51,14 +60,12 @@ internal static class StageSteps
         ],
         BuildStage.ShaftEightSided =>
         [
-            "Plane the shaft square, to its stations' width and thickness with 0.5 mm left on each face.",
+            $"Plane the shaft square, to its stations' width and thickness with {Face(stage)} left on each face.",
             "Scribe the eight-side lines as tabled at each station, on the faces and on the sides: on an oval shaft the two differ, and the "
                 + "corner facet is not at 45 degrees.",
-            string.Create(
-                CultureInfo.InvariantCulture,
-                $"A spar gauge with {facts.Gauge.BetweenFencesMm:F0} mm between its fences has its points "
-                + $"{facts.Gauge.FirstPointMm:F2} mm from each fence ({facts.Gauge.BetweenPointsMm:F2} mm apart)."),
-            "A round-over bit may do the corners where the shaft is straight: stop it 50-80 mm short of the throat and of the grip.",
+            $"A spar gauge with {facts.Gauge.Between(Units)} between its fences has its points {facts.Gauge.First(Units)} from each fence "
+                + $"({facts.Gauge.Apart(Units)} apart).",
+            $"A round-over bit may do the corners where the shaft is straight: stop it about {Near(BitShortOfMm)} short of the throat and of the grip.",
         ],
         BuildStage.ShaftSixteenSided =>
             ["Scribe the sixteen-side lines about a quarter in from each corner, as tabled; take every corner off evenly."],
@@ -66,10 +73,8 @@ internal static class StageSteps
             ["Pencil the facets; the round is right when no pencil and no flat is left. Fair the throat into the blade by eye and thumb."],
         BuildStage.GripCut =>
         [
-            string.Create(
-                CultureInfo.InvariantCulture,
-                $"Saw a kerf across {(facts.Kerf.Faces == 2 ? "each face" : "the hollowed face")} {facts.Kerf.PlaceMm:F0} mm from "
-                + $"the top, {facts.Kerf.DepthMm:F1} mm deep, and stop: {facts.Kerf.LeftMm:F1} mm of wood stays."),
+            $"Saw a kerf across {(facts.Kerf.Faces == 2 ? "each face" : "the hollowed face")} {Near(facts.Kerf.PlaceMm)} from the top, "
+                + $"{Near(facts.Kerf.DepthMm)} deep, and stop: {Up(facts.Kerf.LeftMm)} of wood stays.",
             "Pare down to the kerf from both sides with chisel and half-round rasp, then fair into the shaft. The kerf's floor is the depth gauge.",
             facts.GripFaces == GripFaces.OneSided
                 ? "Only one face is hollowed: mark it, and keep the other full."
@@ -78,16 +83,13 @@ internal static class StageSteps
         BuildStage.Sanded =>
         [
             "Scribble over the face with pencil; sand until it is gone, then change grit.",
-            "After the last grit but one wet the wood, let it dry overnight, and only then use the last grit, with the grain.",
+            "After the last grit but one wet the wood, let it dry overnight, and only then use the last grit, with the grain: "
+                + "P220 on the blade, P400 on shaft and grip.",
         ],
-        _ =>
-        [
-            "Last grit: P220 on the blade, P400 on shaft and grip. Weigh and balance before any finish goes on.",
-            Invariant($"Tape right round the shaft {facts.MaskingMm:F0} mm from the top of the grip, the edge towards the blade."),
-        ],
+        _ => [.. FinishSteps()],
     };
 
-    internal static IReadOnlyList<string> Measure(BuildStage stage) => stage switch
+    internal IReadOnlyList<string> Measure(BuildStage stage) => stage switch
     {
         BuildStage.Blank =>
         [
@@ -104,40 +106,109 @@ internal static class StageSteps
         BuildStage.ShaftSixteenSided or BuildStage.ShaftRounded => ["Caliper across four pairs of facets at each station.", "Weigh; balance."],
         BuildStage.GripCut =>
             ["Caliper at the grip's stations; try it in the hand, with the glove you wear.", "Weigh; balance: the last check before the fine tools."],
-        _ => ["Weigh to 1 g; balance to 2 mm: mark the balance point on tape, turn the paddle over and mark again, take the middle."],
+        BuildStage.Sanded =>
+        [
+            $"{Weigh()}: mark the balance point on tape, turn the paddle over and mark again, take the middle.",
+            facts.Finish.IsBare
+                ? "These are the figures of the paddle: nothing more goes on."
+                : "These are figures of bare wood: with the finish on it will weigh more and balance elsewhere, as the next stage says.",
+        ],
+        _ => facts.Finish.IsBare
+            ? [$"{Weigh()} after a week where it is kept."]
+            : [$"{Weigh()} when the last coat is hard: these are the figures of the finished paddle, not to be held against those of bare wood."],
     };
 
-    internal static string StopWhen(BuildStage stage, BuildFacts facts) => stage switch
+    internal string StopWhen(BuildStage stage) => stage switch
     {
         BuildStage.Blank => "The blank is to length and width, flat, and the grain in the shaft is straight.",
-        BuildStage.Sawn => Invariant($"The pencil line shows all round with {facts.SawMm:F1} mm outside it."),
-        BuildStage.EdgeLined => "The edge is square to the faces, fair to the eye, and half a millimetre outside the line.",
-        BuildStage.BladeRoughed => "The caliper reads the tabled thickness (1.0 mm on each face to come).",
-        BuildStage.BladePlaned => "The caliper reads the tabled thickness (0.5 mm on each face to come) and no tool mark is deeper than that.",
+        BuildStage.Sawn => $"The pencil line shows all round with {Left(facts.SawMm)} outside it.",
+        BuildStage.EdgeLined => $"The edge is square to the faces, fair to the eye, and {Left(StageAllowance.After(stage, facts.Saw).OutlineMm)} outside the line.",
+        BuildStage.BladeRoughed => $"The caliper reads the tabled thickness ({Face(stage)} on each face to come).",
+        BuildStage.BladePlaned => $"The caliper reads the tabled thickness ({Face(stage)} on each face to come) and no tool mark is deeper than that.",
         BuildStage.ShaftEightSided => "The eight flats meet the scribed lines and look even end to end.",
         BuildStage.ShaftSixteenSided => "Sixteen facets of even width; no facet has been rounded yet.",
-        BuildStage.ShaftRounded => "The caliper reads alike all round within 0.3 mm (on an oval: across opposite facets).",
-        BuildStage.GripCut => "The kerfs have just vanished, and the grip reads the tabled thickness (0.3 mm on each face to come).",
-        BuildStage.Sanded => "No scratch is left across the grain; mass within the band.",
-        _ => string.Create(
-            CultureInfo.InvariantCulture,
-            $"Mass and balance are in the band: {facts.AimMm:F0} mm from the top is the aim, {facts.ToleranceMm:F0} mm either "
-            + $"way."),
+        BuildStage.ShaftRounded => $"The caliper reads alike all round within {Left(RoundWithinMm)} (on an oval: across opposite facets).",
+        BuildStage.GripCut => $"The kerfs have just vanished, and the grip reads the tabled thickness ({Face(stage)} on each face to come).",
+        BuildStage.Sanded => "No scratch is left across the grain; mass and balance of the bare wood are in the band.",
+        _ => facts.AimMet
+            ? $"Mass and balance are in the band: {Near(facts.AimMm)} from the top is the aim, {Near(facts.ToleranceMm)} either way."
+            : $"Mass and balance are in the band: it balances {Near(Math.Abs(facts.OffsetMm))} {(facts.OffsetMm < 0 ? "above" : "below")} the aim "
+                + $"({Near(facts.AimMm)} from the top), as the design does.",
     };
 
-    private static string Invariant(FormattableString text) => FormattableString.Invariant(text);
+    private IEnumerable<string> FinishSteps()
+    {
+        var finish = facts.Finish;
+        if (finish.TipReinforcement)
+        {
+            yield return $"Lay the cloth over the last {Near(facts.Tip.LengthMm)} of both faces, on bare wood; fill its weave with resin, let it cure, wash it and "
+                + "sand it dull. The other finish goes over it.";
+        }
+
+        if (facts.MaskingMm is { } line) yield return $"Tape right round the shaft {Near(line)} from the top of the grip, the edge towards the blade.";
+        SurfaceFinish blade = FinishChoice.On(finish.Blade, finish.BladeCoats), shaft = FinishChoice.On(finish.Shaft, finish.ShaftCoats);
+        foreach (var kind in (SurfaceFinish[])[SurfaceFinish.Varnish, SurfaceFinish.Oil])
+        {
+            var zones = (blade == kind, shaft == kind) switch
+            {
+                (true, true) => finish.BladeCoats == finish.ShaftCoats
+                    ? $"the whole paddle: {Coats(finish.BladeCoats)}"
+                    : $"the whole paddle: {Coats(finish.BladeCoats)} on the blade, {Coats(finish.ShaftCoats)} on shaft and grip",
+                (true, false) => $"the blade: {Coats(finish.BladeCoats)}",
+                (false, true) => $"shaft and grip: {Coats(finish.ShaftCoats)}",
+                _ => "",
+            };
+            if (zones.Length == 0) continue;
+            yield return kind == SurfaceFinish.Varnish
+                ? $"Varnish {zones}, thinned as tabled, each sanded dull before the next."
+                : $"Oil {zones}, each wiped dry after a quarter of an hour.";
+        }
+
+        if (blade == SurfaceFinish.None && shaft == SurfaceFinish.None) yield return "Nothing goes on the wood: keep the paddle dry and out of the sun.";
+        else if (blade == SurfaceFinish.None) yield return "The blade stays bare.";
+        else if (shaft == SurfaceFinish.None) yield return "Shaft and grip stay bare.";
+    }
+
+    private string Board() => facts.Blank.IsOwn
+        ? $"your board, {Near(facts.Blank.ThicknessMm)} thick"
+        : $"a board {Near(facts.Blank.ThicknessMm)} thick ({facts.Blank.Stock})";
+
+    private string Weigh() => Units == DrawingUnits.Metric ? "Weigh to 1 g; balance to 2 mm" : "Weigh to a tenth of an ounce; balance to 1/16 in";
+
+    private string Face(BuildStage stage)
+    {
+        var left = StageAllowance.After(stage, facts.Saw);
+        return Left((stage == BuildStage.GripCut ? left.GripFaceMm : stage == BuildStage.ShaftEightSided ? left.ShaftFaceMm : left.BladeFaceMm)!.Value);
+    }
+
+    private static string Coats(int count) => count == 1 ? "one coat" : FormattableString.Invariant($"{count} coats");
+
+    private string Near(double mm) => mm > DrawnLength.FineUpToMm ? DrawnLength.Rough(mm, Units) : DrawnLength.Text(mm, Units);
+
+    private string Up(double mm) => DrawnLength.Text(mm, Units, LengthRounding.Up);
+
+    private string Left(double mm) => DrawnLength.Shaving(mm, Units);
 }
 
 /// <summary>Figures that the steps' texts quote.</summary>
 internal sealed record BuildFacts(
+    DrawingUnits Units,
     Blank Blank,
-    double SawMm,
+    OutlineSaw Saw,
     double EdgeMm,
     double TipMm,
     double BendDegrees,
     GripFaces GripFaces,
     SparGauge Gauge,
     GripKerf Kerf,
-    double MaskingMm,
+    FinishChoice Finish,
+    TipReinforcement Tip,
+    double? MaskingMm,
     double AimMm,
-    double ToleranceMm);
+    double ToleranceMm,
+    double OffsetMm)
+{
+    internal double SawMm => StageAllowance.SawMm(Saw);
+
+    internal bool AimMet => Math.Abs(OffsetMm) <= ToleranceMm;
+}

@@ -3,19 +3,23 @@ using Paddle.Design.Outline;
 namespace Paddle.Design.Fitting;
 
 /// <summary>Sizes of a blade family as the fitting uses them; all come from the catalogue of families, so that both say the same.</summary>
-/// <param name="Id">Trade name.</param>
+/// <param name="Id">Trade name in the contract.</param>
+/// <param name="Name">Name to print inside a sentence.</param>
 /// <param name="LengthMm">Default length, mm.</param>
 /// <param name="WidthMm">Default greatest width, mm.</param>
 /// <param name="AreaFactor">k in A = k L_b W, that of the family's own outline at its default size.</param>
+/// <param name="PressureAt">κ, centre of pressure of a hard stroke as a fraction of the blade from the throat, on the same outline.</param>
 /// <param name="ShortestMm">Shortest length of the trade's range, mm.</param>
 /// <param name="LongestMm">Longest length of the trade's range, mm.</param>
 /// <param name="NarrowestMm">Narrowest width of the trade's range, mm.</param>
 /// <param name="WidestMm">Widest width of the trade's range, mm.</param>
 public sealed record BladeSizes(
     string Id,
+    string Name,
     double LengthMm,
     double WidthMm,
     double AreaFactor,
+    double PressureAt,
     double ShortestMm,
     double LongestMm,
     double NarrowestMm,
@@ -30,9 +34,9 @@ public sealed record BladeSizes(
         double length = family.DefaultLengthMm;
         double width = family.DefaultWidthMm;
         var plan = BladePlan.For(new BladeShape(family, length, width, family.DefaultWidestAt, family.DefaultFullness, null));
-        double area = new HalfBreadthCurve(plan.Draw(0, BladeShape.NominalShaftHalfWidthMm)).AreaMm2();
+        var outline = new HalfBreadthCurve(plan.Draw(0, BladeShape.NominalShaftHalfWidthMm));
         return new BladeSizes(
-            family.Id, length, width, area / (length * width),
+            family.Id, InSentence(family.Name), length, width, outline.AreaMm2() / (length * width), PressureCentre(outline),
             family.UsualLengthMm.Min, family.UsualLengthMm.Max, family.UsualWidthMm.Min, family.UsualWidthMm.Max);
     }
 
@@ -41,33 +45,65 @@ public sealed record BladeSizes(
     /// <param name="widthMm">W, mm.</param>
     /// <returns>A, mm².</returns>
     public double AreaMm2(double lengthMm, double widthMm) => AreaFactor * lengthMm * widthMm; // theory F20
+
+    // Strips of the blade push with their width times the square of their distance from the hard stroke's pivot, 450 mm above the throat (theory L5, L6).
+    private static double PressureCentre(HalfBreadthCurve outline)
+    {
+        const int Strips = 400;
+        const double PivotMm = 450;
+        double moment = 0, force = 0;
+        for (int i = 0; i < Strips; i++)
+        {
+            double x = (i + 0.5) / Strips * outline.EndMm;
+            double push = outline.HalfBreadthMm(x) * (x + PivotMm) * (x + PivotMm);
+            moment += push * x;
+            force += push;
+        }
+
+        return moment / force / outline.EndMm;
+    }
+
+    // Names of shapes are common nouns; a place keeps its capitals, which its second word gives away.
+    private static string InSentence(string name) =>
+        name.Contains(' ', StringComparison.Ordinal) && char.IsUpper(name[name.IndexOf(' ', StringComparison.Ordinal) + 1])
+            ? name
+            : char.ToLowerInvariant(name[0]) + name[1..];
 }
 
-/// <summary>A blade chosen: family and size, with the reason.</summary>
+/// <summary>A blade chosen: family and size as they follow from the person, before they are rounded.</summary>
 /// <param name="Family">Sizes of the family.</param>
-/// <param name="LengthMm">Length, whole mm.</param>
-/// <param name="WidthMm">Greatest width, whole mm.</param>
+/// <param name="LengthMm">Length, mm.</param>
+/// <param name="WidthMm">Greatest width, mm.</param>
 /// <param name="BendDegrees">Bend between shaft and blade, degrees; 0 for a straight paddle.</param>
-public sealed record ChosenBlade(BladeSizes Family, double LengthMm, double WidthMm, double BendDegrees)
+/// <param name="WantedAreaMm2">Area that the person and the outing ask of this family, mm².</param>
+public sealed record ChosenBlade(BladeSizes Family, double LengthMm, double WidthMm, double BendDegrees, double WantedAreaMm2)
 {
     /// <summary>Area, mm², by the family's area factor.</summary>
     public double AreaMm2 => Family.AreaMm2(LengthMm, WidthMm);
+
+    /// <summary>Length to make, whole mm.</summary>
+    public double MadeLengthMm => Math.Round(LengthMm);
+
+    /// <summary>Width to make, whole mm.</summary>
+    public double MadeWidthMm => Math.Round(WidthMm);
 }
 
 /// <summary>
-/// Which blade family suits a water and a stroke, and what size carries the area. Ranges of length and width are the catalogue's
-/// (common practice, no source); area factors those of its outlines.
+/// Which blade family suits a water and a seat, and its size: the length fits the body, the width carries the area. Ranges of length and width
+/// are the catalogue's (common practice, no source); area factors those of its outlines.
 /// </summary>
 public static class BladeChoice
 {
     /// <summary>Bend of a bent-shaft paddle, degrees: 12 is the most usual (common practice, no source; 5 to 15 is the trade's range).</summary>
     public const double BentShaftDegrees = 12;
 
-    /// <summary>Cadence from which a seated paddler is taken to sit and switch, strokes a minute. Source: forum and mailing-list reports, 45 to 60.</summary>
-    public const double SwitchingStrokesPerMinute = 50;
+    /// <summary>Hand spacing for which the families' default lengths are meant, mm: 35 in, a practitioner's figure (common practice, no source).</summary>
+    public const double ReferenceSpacingMm = 889;
 
-    /// <summary>Cadence from which a long straight-sided blade is offered on deep water, strokes a minute (common practice, no source: high cadence).</summary>
-    public const double QuickStrokesPerMinute = 55;
+    // Shares of body and area in the blade's length; the width takes the rest. A child needs blade enough to move its share of the boat; a tall
+    // person's blade grows nearly as the shaft, or the paddle would no longer balance at the lower hand. Calibrated so that a child of 1.2 m gets a paddle
+    // of 43 to 45 in and a man of 1.9 m one that stands between chin and nose (service's own choice).
+    private const double SmallSpacingPower = 0.4, LargeSpacingPower = 0.8, DragPower = 1.0 / 6;
 
     /// <summary>The families by trade name.</summary>
     public static IReadOnlyList<BladeSizes> Families { get; } = [.. BladeFamilies.All.Select(BladeSizes.Of)];
@@ -79,46 +115,65 @@ public static class BladeChoice
     public static BladeSizes Family(string id) =>
         Families.FirstOrDefault(f => f.Id == id) ?? throw new ArgumentException($"No blade family is called {id}.", nameof(id));
 
-    /// <summary>Family that suits the water, the seat and the stroke, and why.</summary>
-    /// <param name="water">Kind of water.</param>
+    /// <summary>Whether a bent shaft is made: asked for by a race or a wish, for somebody who sits, away from rapids.</summary>
     /// <param name="seat">Seat.</param>
-    /// <param name="strokesPerMinute">Cadence.</param>
-    /// <param name="sensitiveJoints">Whether joints are to be spared.</param>
-    /// <returns>Family, bend in degrees and the reason. Source: uses named in the trade (common practice, no source; power and cadence order from forum reports).</returns>
-    public static (BladeSizes Family, double BendDegrees, string Reason) Choose(WaterKind water, SeatPlan seat, double strokesPerMinute, bool sensitiveJoints)
+    /// <param name="water">Kind of water.</param>
+    /// <param name="purpose">What the outing is for.</param>
+    /// <param name="wished">Whether a bent shaft is wished for.</param>
+    /// <returns>Whether. Cadence has no say: how quick somebody paddles today must not turn one kind of paddle into another.</returns>
+    public static bool IsBent(SeatPlan seat, WaterKind water, OutingPurpose? purpose, bool wished)
     {
         ArgumentNullException.ThrowIfNull(seat);
-        bool switches = seat.Posture == Posture.Sitting && strokesPerMinute >= SwitchingStrokesPerMinute;
-        return water switch
-        {
-            WaterKind.FastWater => (Family("square-tip"), 0, "Fast water: a short, wide, square blade bites at once and stands the bottom."),
-            _ when switches => (Family("teardrop"), BentShaftDegrees, "Seated at a quick cadence: a short, wide blade on a bent shaft stays nearer upright at the end of a short stroke."),
-            WaterKind.Shallow => (Family("sugar-island"), 0, "Shallow water: straight sides and a square tip put the area in a short blade."),
-            WaterKind.River when sensitiveJoints => (Family("sturgeon-nose"), 0, "River, joints to spare: a blunt point enters quietly and loads the hands gradually."),
-            WaterKind.River => (Family("sugar-island"), 0, "River: straight sides and a square tip hold in mixed depth."),
-            _ when strokesPerMinute >= QuickStrokesPerMinute => (Family("voyageur"), 0, "Deep water at a quick cadence: a long narrow blade asks little of each stroke."),
-            _ when seat.Place == SeatPlace.Bow && !sensitiveJoints => (Family("beavertail"), 0, "Deep water in the bow: full area low on the blade, for power."),
-            _ => (Family("ottertail"), 0, "Deep water: widest near the hand, narrow at the tip, quiet to recover under water and easy on the hands."),
-        };
+        return seat.Posture == Posture.Sitting && water != WaterKind.FastWater && (wished || purpose == OutingPurpose.Race);
     }
 
+    /// <summary>Family that suits the water and the seat, and why.</summary>
+    /// <param name="water">Kind of water.</param>
+    /// <param name="place">Which seat.</param>
+    /// <param name="bent">Whether the shaft is bent.</param>
+    /// <param name="sensitiveJoints">Whether joints are to be spared.</param>
+    /// <returns>Family and the reason. Source: uses named in the trade (common practice, no source; power order from forum reports).</returns>
+    public static (BladeSizes Family, string Reason) Choose(WaterKind water, SeatPlace place, bool bent, bool sensitiveJoints) => water switch
+    {
+        WaterKind.FastWater => (Family("square-tip"), "Fast water: a short, wide blade with a square tip bites at once and stands the bottom."),
+        _ when bent => (Family("teardrop"), "Bent shaft: a short, wide teardrop stays nearer upright at the end of a short seated stroke."),
+        WaterKind.Shallow => (Family("sugar-island"), "Shallow water: the straight sides and square tip of a Sugar Island put the area in a short blade."),
+        WaterKind.River when sensitiveJoints => (Family("sturgeon-nose"), "River, joints to spare: the blunt point of a sturgeon nose enters quietly and loads the hands gradually."),
+        WaterKind.River => (Family("sugar-island"), "River: the straight sides and square tip of a Sugar Island hold in mixed depth."),
+        _ when place == SeatPlace.Bow && !sensitiveJoints => (Family("beavertail"), "Lake, bow seat: a beavertail has its full area low on the blade, for power."),
+        _ => (Family("ottertail"), "Lake: an ottertail is widest near the hand and narrow at the tip, quiet to recover under water and easy on the hands."),
+    };
+
     /// <summary>
-    /// Size a family for an area, keeping its proportions as far as its range allows: both sides scale by √(A/A₀), and where one
-    /// meets its limit the other takes up the rest.
+    /// Size a family for a person: L_b = L₀ (S/889)^n μ^(1/6), n 0.4 below 889 mm and 0.8 above, and W = A/(k L_b), with A the outing's area. The trade's lengths hold from the mean woman's
+    /// hand spacing to that of the 95th percentile of men and shrink or grow in proportion beyond; the stroke moves a small person's width about its own
+    /// as far as the family's narrowest and widest stand off its usual one. Where a limit is met the area gives way, not the length.
     /// </summary>
-    /// <param name="family">The family.</param>
-    /// <param name="areaMm2">A, area wanted, mm².</param>
+    /// <param name="family">The family; L₀ and A₀ are its default length and area.</param>
+    /// <param name="spacingMm">S, the body's hand spacing, mm.</param>
+    /// <param name="demand">What the outing asks.</param>
     /// <param name="bendDegrees">Bend, degrees.</param>
     /// <param name="longestMm">Longest blade the water allows, mm; a value below the family's shortest gives the shortest.</param>
-    /// <returns>The blade, whole millimetres, inside the family's range.</returns>
-    public static ChosenBlade Size(BladeSizes family, double areaMm2, double bendDegrees, double longestMm = double.PositiveInfinity)
+    /// <returns>The blade.</returns>
+    /// <remarks>Source: service's own choice, calibrated on common practice and not validated.</remarks>
+    public static ChosenBlade Size(
+        BladeSizes family, double spacingMm, StrokeDemand demand, double bendDegrees, double longestMm = double.PositiveInfinity)
     {
         ArgumentNullException.ThrowIfNull(family);
-        double longest = Math.Floor(Math.Max(family.ShortestMm, Math.Min(family.LongestMm, longestMm)));
-        double scale = Math.Sqrt(areaMm2 / family.AreaMm2(family.LengthMm, family.WidthMm)); // theory F21
-        double length = Math.Clamp(family.LengthMm * scale, family.ShortestMm, longest);
-        double width = Math.Clamp(areaMm2 / (family.AreaFactor * length), family.NarrowestMm, family.WidestMm);
-        length = Math.Clamp(areaMm2 / (family.AreaFactor * width), family.ShortestMm, longest);
-        return new ChosenBlade(family, Math.Round(length), Math.Round(width), bendDegrees);
+        ArgumentNullException.ThrowIfNull(demand);
+        double small = Math.Min(1, spacingMm / Survey.HandSpacing.Women.Mean);
+        double large = Math.Max(1, spacingMm / Survey.HandSpacing.Men.Percentile95);
+        double shortest = Math.Max(PaddleLengths.BladeLengthLimitsMm.Min, small * family.ShortestMm);
+        double usualArea = family.AreaMm2(family.LengthMm, family.WidthMm);
+        double drag = EffortArea.DragShare(demand.BodyMassKg);
+        double body = family.LengthMm * Math.Pow(drag, DragPower)
+            * Math.Pow(spacingMm / ReferenceSpacingMm, spacingMm < ReferenceSpacingMm ? SmallSpacingPower : LargeSpacingPower);
+        double fitting = Math.Clamp(body, shortest, large * family.LongestMm);
+        double own = drag * usualArea / (family.AreaFactor * fitting) / family.WidthMm;
+
+        double area = demand.AreaShare * usualArea;
+        double length = Math.Clamp(fitting, shortest, Math.Max(shortest, longestMm)); // theory F21
+        double width = Math.Clamp(area / (family.AreaFactor * length), Math.Min(own, 1) * family.NarrowestMm, Math.Min(own, 1) * family.WidestMm);
+        return new ChosenBlade(family, length, width, bendDegrees, area);
     }
 }

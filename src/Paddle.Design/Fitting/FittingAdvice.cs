@@ -30,13 +30,11 @@ public sealed record MethodResult(
 /// <param name="LongReachMm">Mean of the long-reach rules that applied, mm, or null.</param>
 /// <param name="SeatedMm">Mean of the seated rules that applied, mm, or null.</param>
 /// <param name="SpreadMm">Longest less shortest of all rules that applied, mm.</param>
-/// <param name="Flagged">Whether the spread is above 100 mm.</param>
+/// <param name="Flagged">Whether the length used lies outside what the rules of its style span, beyond their scatter.</param>
 public sealed record RuleSpread(string UsedId, double? LongReachMm, double? SeatedMm, double SpreadMm, bool Flagged);
 
 /// <summary>What the water model says of the blade chosen; low and high stand for the low and high drag coefficient.</summary>
 /// <param name="Demand">Pull, slip and area the outing asks for.</param>
-/// <param name="TargetAreaMm2">Area asked for after the trade's limits, mm².</param>
-/// <param name="BladeAreaMm2">Area of the blade chosen, mm².</param>
 /// <param name="DragCoefficientLow">Fully submerged plate of the blade's proportions.</param>
 /// <param name="DragCoefficientHigh">Plate in a shallow flume.</param>
 /// <param name="SlipAtLowCoefficientMS">Slip with the low coefficient, m/s (the larger slip).</param>
@@ -46,8 +44,6 @@ public sealed record RuleSpread(string UsedId, double? LongReachMm, double? Seat
 /// <param name="StrokesPerDay">Strokes in a day of this outing.</param>
 public sealed record BladeInWater(
     StrokeDemand Demand,
-    double TargetAreaMm2,
-    double BladeAreaMm2,
     double DragCoefficientLow,
     double DragCoefficientHigh,
     double SlipAtLowCoefficientMS,
@@ -72,6 +68,7 @@ public sealed record FittingCaution(string Id, string Text, string Source);
 /// <param name="OverallLengthMm">Overall length with its band, mm.</param>
 /// <param name="HandSpacingMm">Hand spacing with its band, mm.</param>
 /// <param name="FreeboardMm">Clear shaft between lower hand and throat, mm.</param>
+/// <param name="Duty">How hard the paddle is used.</param>
 /// <param name="Blade">Blade chosen.</param>
 /// <param name="Shaft">Shaft section that fits the hand.</param>
 /// <param name="Grip">Grip that fits the hand and the wrist.</param>
@@ -87,6 +84,7 @@ public sealed record FittingAdvice(
     ValueBand OverallLengthMm,
     ValueBand HandSpacingMm,
     double FreeboardMm,
+    PaddleDuty Duty,
     ChosenBlade Blade,
     ShaftSection Shaft,
     GripSize Grip,

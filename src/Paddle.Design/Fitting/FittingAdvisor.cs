@@ -9,13 +9,10 @@ public static class FittingAdvisor
     public const double BentShaftShorterMm = 75;
 
     /// <summary>
-    /// Body mass above which a tougher wood is suggested, kg (service's own choice: half the body's weight leant on a long blade of cherry
-    /// leaves less than the usual safety factor).
+    /// Share of a seat's height above 130 mm that the clear shaft takes up: it spreads the trade's 25 to 50 mm over the usual seats, 65 to
+    /// 190 mm above the water (service's own choice; what is left the paddler makes up by leaning).
     /// </summary>
-    public const double HeavyPaddlerKg = 95;
-
-    private const double DefaultHoursPerDay = 4;
-    private const double Mm2PerM2 = 1_000_000;
+    public const double FreeboardOverSeatHeight = 0.2;
 
     /// <summary>Scatter of that shortening, mm: 50 to 100 taken as even.</summary>
     private static readonly double BentShaftShorterErrorMm = (100 - 50) / Math.Sqrt(12);
@@ -30,7 +27,7 @@ public static class FittingAdvisor
     }
 
     /// <summary>
-    /// Freeboard: 38 mm, a tenth of what the seat stands above 130 mm more, a little more where the paddler steers; kept within 25 to 50.
+    /// Freeboard: 38 mm, a fifth of what the seat stands above 130 mm more, a little more where the paddler steers; kept within 25 to 50.
     /// </summary>
     /// <param name="seat">Seat.</param>
     /// <returns>c, whole mm.</returns>
@@ -40,7 +37,7 @@ public static class FittingAdvisor
         ArgumentNullException.ThrowIfNull(seat);
         double steering = seat.Place switch { SeatPlace.Stern => 6, SeatPlace.Solo => 3, _ => 0 };
         double seatHeight = seat.HeightAboveWaterMm ?? LengthRules.DefaultSeatHeightMm;
-        double freeboard = LengthRules.DefaultFreeboardMm + (0.1 * (seatHeight - LengthRules.DefaultSeatHeightMm)) + steering; // theory F27
+        double freeboard = LengthRules.DefaultFreeboardMm + (FreeboardOverSeatHeight * (seatHeight - LengthRules.DefaultSeatHeightMm)) + steering; // theory F27
         return Math.Round(Math.Clamp(freeboard, LengthRules.LowestFreeboardMm, LengthRules.HighestFreeboardMm));
     }
 
@@ -52,115 +49,61 @@ public static class FittingAdvisor
         var outing = request.Outing ?? new OutingPlan();
         var wishes = request.Preferences ?? new PaddlerPreferences();
         string label = string.IsNullOrWhiteSpace(request.Label) ? "Fitted paddle" : request.Label;
-        var reasons = new List<string>();
 
-        // 1. Body: hand spacing, hands, heights above the seat.
-        var body = SpacingChoice.Of(paddler);
-        reasons.Add(body.Reason);
-        reasons.Add(FormattableString.Invariant($"About {Survey.PooledPercentile(Survey.HandSpacing, body.ValueMm):0} % of the adults surveyed have a smaller hand spacing."));
-        double handLength = paddler.HandLengthMm ?? FromStatureOrMean(paddler, Survey.HandLengthLines);
-        double handBreadth = paddler.HandBreadthMm ?? FromStatureOrMean(paddler, Survey.HandBreadthLines);
-        if (paddler.HandLengthMm is null || paddler.HandBreadthMm is null)
-        {
-            reasons.Add(FormattableString.Invariant($"Hand size not fully measured: {handLength:0} by {handBreadth:0} mm taken from the survey{(paddler.StatureMm is null ? "'s mean" : " at this stature")}. Measure the hand before cutting the grip."));
-        }
-
-        if (paddler.ShoulderBreadthMm is not null)
-        {
-            reasons.Add("Shoulder breadth only checks the other measurements: two upper arms added to it overstate the hand spacing by about a fifth, because the shoulder joints lie inside the shoulder points.");
-        }
-
+        // 1. Body: hand spacing, hands, mass, heights above the seat.
+        var person = PersonInFull.Of(paddler);
+        var body = person.Spacing;
         var seated = SeatedBody.Of(paddler);
         double seatHeight = seat.HeightAboveWaterMm ?? LengthRules.DefaultSeatHeightMm;
 
-        // 2. Water and stroke: area, family, depth.
+        // 2. Water and stroke: family, size, depth.
         double cadence = outing.StrokesPerMinute ?? EffortArea.DefaultStrokesPerMinute(outing.Effort);
+        double hours = outing.HoursPerDay ?? EffortArea.ReferenceHours;
         double density = FreshWater.DensityKgM3(water.TemperatureC ?? FreshWater.DefaultTemperatureC);
-        var demand = EffortArea.Demand(paddler.BodyMassKg ?? EffortArea.DefaultBodyMassKg, outing.Effort, cadence, density);
-        double area = EffortArea.TradeAreaMm2(demand.TargetAreaMm2, water.Kind);
-        var (family, bend, familyReason) = BladeChoice.Choose(water.Kind, seat, cadence, wishes.SensitiveJoints);
-        reasons.Add(familyReason);
-        var immersion = ImmersionDepth.Check(BladeChoice.Size(family, area, bend), area, water.DepthMm);
+        var demand = EffortArea.Demand(person.BodyMassKg, outing.Effort, cadence, hours);
+        bool bent = BladeChoice.IsBent(seat, water.Kind, outing.Purpose, wishes.BentShaft);
+        var (family, familyReason) = BladeChoice.Choose(water.Kind, seat.Place, bent, wishes.SensitiveJoints);
+        var immersion = ImmersionDepth.Check(family, body.ValueMm, demand, bent ? BladeChoice.BentShaftDegrees : 0, water.DepthMm);
         var blade = immersion.Blade;
-        if (!immersion.Fits)
-        {
-            reasons.Add(FormattableString.Invariant($"Depth {immersion.DepthMm:0} mm is too shallow for the {family.Id} first chosen (needs {immersion.NeededMm:0} mm): a {blade.Family.Id} of {blade.LengthMm:0} mm is offered instead."));
-        }
+        var inWater = EffortArea.InWater(demand, blade, immersion.ImmersedShare, density, cadence * 60 * hours);
 
-        var inWater = InWater(demand, area, blade, immersion.ImmersedShare, density, cadence * 60 * (outing.HoursPerDay ?? DefaultHoursPerDay));
-        reasons.Add(FormattableString.Invariant($"Blade area {blade.AreaMm2 / 100:0} cm² (asked {area / 100:0}): at {demand.BodyMassKg:0} kg, {cadence:0} strokes/min and {demand.BoatSpeedMS:0.0} m/s each pull averages {demand.MeanPullN:0} N and the blade slips {inWater.SlipAtHighCoefficientMS:0.00} to {inWater.SlipAtLowCoefficientMS:0.00} m/s."));
-
-        // 3. Hands: shaft, grip, wrist.
-        var shaft = ShaftFit.Fit(handLength, wishes);
-        var grip = GripFit.Fit(handLength, handBreadth, water.Kind, blade.BendDegrees, wishes);
-        reasons.Add(FormattableString.Invariant($"Shaft: hands of this length grip hardest at {shaft.LowMm:0.0} mm and find {shaft.HighMm:0.0} mm most comfortable (studies of handles); wooden shafts are commonly slimmer, 28.6 by 33 mm or so, to save weight, and 28 mm across is the least to accept."));
-        reasons.Add(grip.Reason);
+        // 3. Strength and hands: duty, wood, shaft, grip, wrist.
+        var duty = Duties.Of(outing.Purpose, water.Kind);
+        double freeboard = FreeboardMm(seat);
+        var wood = SuggestedWood.For(duty, water.Kind, wishes.LightCarry);
+        double loadedMass = Math.Clamp(person.BodyMassKg, SuggestedDesign.LoadedMassLimitsKg.Min, SuggestedDesign.LoadedMassLimitsKg.Max);
+        var shaft = ShaftFit.Fit(
+            person.HandLengthMm, ShaftFit.ForStrokesMm(loadedMass, duty, freeboard, family, blade.LengthMm, wood), wishes);
+        var grip = GripFit.Fit(person.HandLengthMm, person.HandBreadthMm, water.Kind, blade.BendDegrees, wishes);
 
         // 4. Length.
-        double freeboard = FreeboardMm(seat);
-        bool bent = blade.BendDegrees > 0;
         double fitted = bent ? body.ValueMm - BentShaftShorterMm : body.ValueMm;
         double spacingError = bent ? LengthMethods.Join(body.StandardErrorMm, BentShaftShorterErrorMm) : body.StandardErrorMm;
-        string species = Species(water.Kind, wishes, demand.BodyMassKg);
-        double? hardStroke = EffortArea.HardStrokeN(demand.BodyMassKg, outing.Effort);
-        var design = SuggestedDesign.Of(label, fitted, freeboard, blade, grip, shaft, species, demand.BodyMassKg, hardStroke).WithinLimits();
-        double spacing = design.HandSpacingMm;
+        var design = new SuggestedDesign(
+            label, fitted, freeboard, blade.Family.Id, blade.MadeLengthMm, blade.MadeWidthMm, blade.BendDegrees, shaft, grip, wood.Species, loadedMass, duty)
+            .WithinLimits();
         var (lengthMethods, spread) = LengthMethods.Show(
-            grip.TopHandMm, spacing, body, handBreadth, freeboard, blade.LengthMm, seatHeight, paddler.StatureMm, seated);
+            grip.TopHandMm, design.HandSpacingMm, body, person.HandBreadthMm, freeboard, blade.MadeLengthMm, seatHeight, paddler.StatureMm, seated, bent);
         var spacingMethods = bent ? Shortened(body.Methods, fitted, spacingError) : body.Methods;
-        if (bent)
-        {
-            reasons.Add(FormattableString.Invariant($"Bent shaft: the hands are set {BentShaftShorterMm} mm closer than the body's own spacing (common practice 50 to 100), as the seated stroke is short and ends at the hip."));
-        }
-
-        reasons.Add("Overall length is grip end to hand + hand spacing + freeboard + blade, with the hands taken at their middles; the bar-on-the-head rule of the trade adds half a hand and is shown beside it.");
-        reasons.Add(FormattableString.Invariant($"Only the shaft, {grip.TopHandMm + spacing + freeboard:0} mm from grip end to throat, fits the body: another blade changes the overall length millimetre for millimetre."));
-        reasons.Add(hardStroke is { } force
-            ? FormattableString.Invariant($"The paddle is to bear a hard stroke of {force:0} N: the peak of trained paddlers of {demand.BodyMassKg:0} kg and one standard deviation more. The best racers pull half as hard again: ask for a hard effort if that may happen.")
-            : "The paddle is to bear the hardest strokes of the best racers, as the effort is hard.");
-        if (seated is null)
-        {
-            reasons.Add("Without a sitting height or a stature the rules for seated paddlers cannot be shown.");
-        }
 
         // 5. Put together.
-        double overallError = LengthMethods.Join(spacingError, LengthMethods.FreeboardErrorMm);
-        var cautions = doubts.Concat(FittingCautions.Of(fitted, design, inWater, immersion, spread, seated, seatHeight, water, lengthMethods)).ToList();
-        var alternatives = FittingAlternatives.Of(design, area, blade, handLength, handBreadth, water, wishes, seated, seatHeight)
+        var story = new FittingStory(person, seat, water, wishes, demand, immersion, familyReason, inWater, duty, wood, shaft, grip, design, seated is null);
+        var cautions = doubts.Concat(FittingCautions.Of(story, fitted, spread, seated, seatHeight, lengthMethods)).ToList();
+        var alternatives = FittingAlternatives.Of(design, story, seated, seatHeight)
             .Select(other => other with { Design = other.Design.WithinLimits() }).Take(2).ToList();
         return new FittingAdvice(
-            Band(design.OverallLengthMm, overallError),
+            Band(design.OverallLengthMm, LengthMethods.Join(spacingError, LengthMethods.FreeboardErrorMm)),
             Band(design.HandSpacingMm, spacingError),
-            freeboard, blade, shaft, grip, immersion, inWater,
+            freeboard, duty, blade, shaft, grip, immersion, inWater,
             [.. spacingMethods, .. lengthMethods],
-            spread, reasons, alternatives, cautions, design);
+            spread, [.. FittingReasons.Of(story)], alternatives, cautions, design);
     }
 
-    private static double FromStatureOrMean(PaddlerMeasurements paddler, StatureLines lines) =>
-        paddler.StatureMm is { } h ? Survey.PooledLine(lines).At(h) : Survey.PooledMean(lines.Dimension);
-
     private static ValueBand Band(double value, double error) => new(value, Math.Round(value - error), Math.Round(value + error));
-
-    private static string Species(WaterKind water, PaddlerPreferences wishes, double bodyMassKg) =>
-        water == WaterKind.FastWater ? "white-ash"
-        : wishes.LightCarry ? "sitka-spruce"
-        : bodyMassKg > HeavyPaddlerKg ? "white-ash"
-        : "black-cherry";
 
     private static IReadOnlyList<MethodResult> Shortened(IReadOnlyList<MethodResult> methods, double fittedMm, double errorMm) =>
     [
         new MethodResult("bent-shaft", "handSpacingMm", fittedMm, errorMm, "body's spacing less 75 mm; common practice 50 to 100, no source", "used"),
         .. methods.Select(m => m.Role == "used" ? m with { Role = "basis" } : m),
     ];
-
-    private static BladeInWater InWater(StrokeDemand demand, double targetAreaMm2, ChosenBlade blade, double immersedShare, double density, double strokesPerDay)
-    {
-        var drag = PlateDrag.Band(PlateDrag.AspectRatio(blade.LengthMm, blade.WidthMm));
-        double areaM2 = blade.AreaMm2 * immersedShare / Mm2PerM2;
-        double most = PlateDrag.SlipMS(demand.MeanPullN, drag.Low, areaM2, density);
-        double least = PlateDrag.SlipMS(demand.MeanPullN, drag.High, areaM2, density);
-        return new BladeInWater(
-            demand, targetAreaMm2, blade.AreaMm2, drag.Low, drag.High, most, least,
-            PlateDrag.FroudeEfficiency(demand.BoatSpeedMS, most), PlateDrag.FroudeEfficiency(demand.BoatSpeedMS, least), strokesPerDay);
-    }
 }

@@ -3,11 +3,9 @@ namespace Paddle.Design.Fitting;
 /// <summary>Other paddles that would also do, the most telling first. There are always at least two.</summary>
 internal static class FittingAlternatives
 {
-    public static IEnumerable<FittingAlternative> Of(
-        SuggestedDesign design, double areaMm2, ChosenBlade blade, double handLengthMm, double handBreadthMm, WaterPlan water, PaddlerPreferences wishes,
-        SeatedBody? seated, double seatHeightMm)
+    public static IEnumerable<FittingAlternative> Of(SuggestedDesign design, FittingStory story, SeatedBody? seated, double seatHeightMm)
     {
-        if (wishes.SensitiveJoints && seated is not null)
+        if (story.Wishes.SensitiveJoints && seated is not null)
         {
             var low = (design with { HandSpacingMm = seated.ShoulderHeightMm + seatHeightMm - design.FreeboardMm }).WithinLimits();
             if (low.HandSpacingMm <= design.HandSpacingMm - LengthRules.LowestFreeboardMm)
@@ -19,35 +17,9 @@ internal static class FittingAlternatives
             }
         }
 
-        bool shortBlade = blade.Family.Id is "sugar-island" or "square-tip" or "teardrop";
-        var other = BladeChoice.Size(BladeChoice.Family(shortBlade ? "ottertail" : "sugar-island"), areaMm2, 0);
-        if (!shortBlade || water.DepthMm is not { } depth || depth >= ImmersionDepth.NeededMm(other.LengthMm))
-        {
-            var grip = GripFit.Fit(handLengthMm, handBreadthMm, shortBlade ? WaterKind.DeepLake : water.Kind, 0, wishes);
-            var shaft = ShaftFit.Fit(handLengthMm, wishes);
-            double spacing = blade.BendDegrees > 0 ? design.HandSpacingMm + FittingAdvisor.BentShaftShorterMm : design.HandSpacingMm;
-            string id = shortBlade ? "deeper-water" : "shallower-water";
-            yield return new FittingAlternative(
-                id,
-                shortBlade
-                    ? FormattableString.Invariant($"For deep water: the same area in a longer, quieter blade; needs {ImmersionDepth.NeededMm(other.LengthMm):0} mm of water.")
-                    : FormattableString.Invariant($"For shallower water: the same area in a shorter, wider blade; needs {ImmersionDepth.NeededMm(other.LengthMm):0} mm of water."),
-                SuggestedDesign.Of(design.Label + (shortBlade ? ", deeper water" : ", shallower water"), spacing, design.FreeboardMm, other, grip, shaft, design.Species, design.BodyMassKg, design.HardStrokeN));
-        }
-
-        if (design.Species != "sitka-spruce")
-        {
-            var light = ShaftFit.Fit(handLengthMm, new PaddlerPreferences(LightCarry: true));
-            yield return new FittingAlternative(
-                "lighter-carry",
-                "Lighter on the portage: a softwood of two thirds to four fifths of the weight and the slimmest shaft that fits the hand; it dents more easily.",
-                design with { Label = design.Label + ", lighter carry", Species = "sitka-spruce", ShaftWidthMm = light.WidthMm, ShaftThicknessMm = light.ThicknessMm });
-        }
-        else
-        {
-            yield return new FittingAlternative(
-                "harder-use", "For rocks and years of hire: a tougher, heavier wood.", design with { Label = design.Label + ", harder use", Species = "white-ash" });
-        }
+        if (OtherBend(design, story) is { } otherBend) yield return otherBend;
+        if (OtherDepth(design, story) is { } otherDepth) yield return otherDepth;
+        yield return OtherWood(design, story);
 
         bool atTop = design.FreeboardMm >= LengthRules.HighestFreeboardMm;
         yield return new FittingAlternative(
@@ -59,4 +31,85 @@ internal static class FittingAlternatives
                 FreeboardMm = atTop ? LengthRules.LowestFreeboardMm : LengthRules.HighestFreeboardMm,
             });
     }
+
+    // The family that a straight shaft would have here.
+    private static BladeSizes StraightFamily(FittingStory story) =>
+        BladeChoice.Choose(story.Water.Kind, story.Seat.Place, false, story.Wishes.SensitiveJoints).Family;
+
+    // Who sits may switch sides with a bent shaft, and who has one may want both faces.
+    private static FittingAlternative? OtherBend(SuggestedDesign design, FittingStory story)
+    {
+        if (story.Seat.Posture != Posture.Sitting || story.Water.Kind == WaterKind.FastWater) return null;
+        return story.IsBent
+            ? new FittingAlternative(
+                "straight-shaft",
+                "With a straight shaft: the body's own hand spacing and a longer blade, for steering, leaning on the blade and pulling with either face.",
+                Other(design, story, ", straight shaft", StraightFamily(story), 0))
+            : new FittingAlternative(
+                "sit-and-switch",
+                "For sitting, switching sides and a quick cadence: a bent shaft with the hands closer and a short, wide blade.",
+                Other(design, story, ", sit and switch", BladeChoice.Family("teardrop"), BladeChoice.BentShaftDegrees));
+    }
+
+    private static FittingAlternative? OtherDepth(SuggestedDesign design, FittingStory story) =>
+        design.BladeFamily is not ("sugar-island" or "square-tip" or "teardrop") || story.Immersion.ImmersedShare < 1 ? Shallower(design, story) : Deeper(design, story);
+
+    private static FittingAlternative? Deeper(SuggestedDesign design, FittingStory story)
+    {
+        var longer = BladeChoice.Family("ottertail");
+        if (story.IsBent && StraightFamily(story) == longer) return null; // a straight shaft has it already
+        double needed = ImmersionDepth.NeededMm(BladeChoice.Size(longer, story.Person.Spacing.ValueMm, story.Demand, 0).MadeLengthMm);
+        return story.Water.DepthMm < needed ? null : new FittingAlternative(
+            "deeper-water",
+            FormattableString.Invariant($"For deep water: a longer, narrower, quieter blade; it needs {needed:0} mm of water."),
+            Other(design, story, ", deeper water", longer, 0, WaterKind.DeepLake));
+    }
+
+    // The longer of the two short blades that the water takes whole; where it takes neither, the shorter.
+    private static FittingAlternative? Shallower(SuggestedDesign design, FittingStory story)
+    {
+        var shorter = Other(design, story, ", shallower water", BladeChoice.Family("sugar-island"), 0, WaterKind.Shallow);
+        var shortest = Other(design, story, ", shallower water", BladeChoice.Family("square-tip"), 0, WaterKind.Shallow);
+        var other = story.Water.DepthMm < ImmersionDepth.NeededMm(shorter.BladeLengthMm) ? shortest : shorter;
+        double needed = ImmersionDepth.NeededMm(other.BladeLengthMm);
+        return story.IsBent || other.BladeLengthMm >= design.BladeLengthMm ? null : new FittingAlternative(
+            "shallower-water",
+            FormattableString.Invariant($"For shallower water: a shorter, wider blade; it needs {needed:0} mm of water") + (story.Water.DepthMm < needed ? ", so even of it some stays out here." : "."),
+            other);
+    }
+
+    private static FittingAlternative OtherWood(SuggestedDesign design, FittingStory story) => story.Wood == SuggestedWood.Spruce
+        ? new("harder-use", "For rocks and years of hire: a tougher, heavier wood.", InWood(design, story, SuggestedWood.Ash, story.Wishes, ", harder use"))
+        : new(
+            "lighter-carry",
+            "Lighter on the portage: a softwood of two thirds to four fifths of the weight, with a thicker shaft where it needs one; it dents more easily.",
+            InWood(design, story, SuggestedWood.Spruce, story.Wishes with { LightCarry = true }, ", lighter carry"));
+
+    private static SuggestedDesign InWood(SuggestedDesign design, FittingStory story, SuggestedWood wood, PaddlerPreferences wishes, string suffix) => design with
+    {
+        Label = design.Label + suffix,
+        Species = wood.Species,
+        Shaft = Shaft(design, story, wood, story.Immersion.Blade.Family, design.BladeLengthMm, wishes),
+    };
+
+    private static SuggestedDesign Other(
+        SuggestedDesign design, FittingStory story, string suffix, BladeSizes family, double bendDegrees, WaterKind? water = null)
+    {
+        var kind = water ?? story.Water.Kind;
+        double spacing = story.Person.Spacing.ValueMm;
+        var blade = ImmersionDepth.Check(family, spacing, story.Demand, bendDegrees, story.Water.DepthMm).Blade;
+        return new SuggestedDesign(
+            design.Label + suffix,
+            bendDegrees > 0 ? spacing - FittingAdvisor.BentShaftShorterMm : spacing,
+            design.FreeboardMm, family.Id, blade.MadeLengthMm, blade.MadeWidthMm, bendDegrees,
+            Shaft(design, story, story.Wood, family, blade.LengthMm, story.Wishes),
+            GripFit.Fit(story.Person.HandLengthMm, story.Person.HandBreadthMm, kind, bendDegrees, story.Wishes),
+            design.Species, design.BodyMassKg, design.Duty);
+    }
+
+    private static ShaftSection Shaft(
+        SuggestedDesign design, FittingStory story, SuggestedWood wood, BladeSizes family, double bladeLengthMm, PaddlerPreferences wishes) => ShaftFit.Fit(
+        story.Person.HandLengthMm,
+        ShaftFit.ForStrokesMm(design.BodyMassKg, design.Duty, design.FreeboardMm, family, bladeLengthMm, wood),
+        wishes);
 }

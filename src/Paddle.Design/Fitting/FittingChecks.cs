@@ -3,7 +3,7 @@ namespace Paddle.Design.Fitting;
 /// <summary>Refuses people, boats and waters that cannot be, and warns where two measurements sit badly together.</summary>
 public static class FittingChecks
 {
-    /// <summary>Lowest body mass over stature squared accepted, kg/m² (assumption, no source: below any walking adult).</summary>
+    /// <summary>Lowest body mass over stature squared accepted, kg/m² (assumption, no source: below anybody fit to paddle).</summary>
     public const double LowestMassIndex = 11;
 
     /// <summary>Highest body mass over stature squared accepted, kg/m² (assumption, no source).</summary>
@@ -60,7 +60,8 @@ public static class FittingChecks
 
     private static InputRefusal Missing(string jsonPointer) => new(
         jsonPointer,
-        "Nothing here gives a hand spacing. Measure it with a bar on the head (best), or give the arm span, or the stature.",
+        RefusalCodes.NoWayToHandSpacing,
+        "Nothing here gives a hand spacing: give it as measured with a bar on the head (best), or the arm span, or the stature.",
         MeasureInstead: [MeasurementCatalogue.HandSpacing.Id, MeasurementCatalogue.ArmSpan.Id, MeasurementCatalogue.Stature.Id]);
 
     private static IEnumerable<InputRefusal> Ranges(FittingRequest request, PaddlerMeasurements paddler)
@@ -80,6 +81,7 @@ public static class FittingChecks
         found.Add(Known("/seat/place", request.Seat?.Place));
         found.Add(Known("/water/kind", request.Water?.Kind));
         found.Add(Known("/outing/effort", request.Outing?.Effort));
+        found.Add(Known("/outing/purpose", request.Outing?.Purpose));
         return found.OfType<InputRefusal>();
     }
 
@@ -91,6 +93,7 @@ public static class FittingChecks
     private static InputRefusal? Seat(double? heightMm) => heightMm is < 0
         ? new InputRefusal(
             "/seat/heightAboveWaterMm",
+            RefusalCodes.SeatBelowWater,
             FormattableString.Invariant($"A seat {-heightMm.Value} mm below the water would be flooded. Give the height of the seat above the water, boat loaded as usual."),
             heightMm,
             MeasurementCatalogue.SeatHeight.Lowest,
@@ -101,7 +104,7 @@ public static class FittingChecks
 
     private static InputRefusal? Known<T>(string jsonPointer, T? value)
         where T : struct, Enum =>
-        value is { } v && !Enum.IsDefined(v) ? new InputRefusal(jsonPointer, "Unknown value; known are: " + string.Join(", ", Enum.GetNames<T>()) + ".") : null;
+        value is { } v && !Enum.IsDefined(v) ? new InputRefusal(jsonPointer, RefusalCodes.UnknownName, "Unknown value; known are: " + string.Join(", ", Enum.GetNames<T>()) + ".") : null;
 
     private sealed record Pair(MeasurementInstruction Doubted, double ValueMm, MeasurementInstruction Against, double AgainstMm, double ExpectedMm, double Apart);
 
@@ -154,13 +157,15 @@ public static class FittingChecks
 
         if (p.ShoulderBreadthMm is { } breadth)
         {
-            double mean = Survey.PooledMean(Survey.ShoulderBreadth);
+            // The survey gives no line from stature to breadth: the mean in proportion to stature, with the whole spread of breadths as scatter.
+            double share = p.StatureMm is { } tall ? tall / Survey.PooledMean(Survey.Stature) : 1;
+            double expected = share * Survey.PooledMean(Survey.ShoulderBreadth);
             double deviation = Survey.PooledStandardDeviation(Survey.ShoulderBreadth);
-            double apart = HandSpacingMethods.StandardErrorsApart(breadth, MeasurementCatalogue.ShoulderBreadth.TypicalError, mean, deviation);
+            double apart = HandSpacingMethods.StandardErrorsApart(breadth, MeasurementCatalogue.ShoulderBreadth.TypicalError, expected, deviation);
 
-            // Against the whole survey, not against this person's stature: it can be doubted, never contradict.
+            // It sets nothing, so it can be doubted but never contradict.
             yield return new Pair(
-                MeasurementCatalogue.ShoulderBreadth, breadth, MeasurementCatalogue.ShoulderBreadth, mean, mean,
+                MeasurementCatalogue.ShoulderBreadth, breadth, MeasurementCatalogue.ShoulderBreadth, expected, expected,
                 Math.Min(apart, HandSpacingMethods.RefusalStandardErrors));
         }
     }
@@ -171,6 +176,7 @@ public static class FittingChecks
 
     private static InputRefusal Contradiction(Pair p) => new(
         "/paddler/" + p.Doubted.Id,
+        RefusalCodes.MeasurementsContradict,
         FormattableString.Invariant($"{p.Doubted.Name} {p.ValueMm:0} mm and {Lower(p.Against.Name)} {p.AgainstMm:0} mm cannot belong to one person: {p.ExpectedMm:0} mm would be expected, {p.Apart:0.0} standard errors away. Measure both again."),
         p.ValueMm,
         Unit: "mm",
@@ -179,7 +185,7 @@ public static class FittingChecks
     private static FittingCaution Doubt(Pair p) => new(
         "doubtful-" + p.Doubted.Id,
         p.Doubted == p.Against
-            ? FormattableString.Invariant($"{p.Doubted.Name} {p.ValueMm:0} mm is far from the survey's mean of {p.ExpectedMm:0} mm: measure it again. It is not used for hand spacing.")
+            ? FormattableString.Invariant($"{p.Doubted.Name} {p.ValueMm:0} mm is far from the {p.ExpectedMm:0} mm of the people surveyed: measure it again. It is not used for hand spacing.")
             : FormattableString.Invariant($"{p.Doubted.Name} {p.ValueMm:0} mm is {p.Apart:0.0} standard errors from the {p.ExpectedMm:0} mm that {Lower(p.Against.Name)} {p.AgainstMm:0} mm suggests: measure both again before cutting wood."),
         Survey.Source + "; tape errors assumed");
 
@@ -193,7 +199,8 @@ public static class FittingChecks
             {
                 yield return new InputRefusal(
                     "/paddler/bodyMassKg",
-                    FormattableString.Invariant($"{mass:0} kg at a stature of {stature:0} mm is not an adult's body ({index:0} kg/m², accepted {LowestMassIndex} to {HighestMassIndex}). Check both and their units."),
+                    RefusalCodes.BodyMassImpossible,
+                    FormattableString.Invariant($"{mass:0.#} kg at a stature of {stature:0} mm is nobody's body ({index:0} kg/m², accepted {LowestMassIndex} to {HighestMassIndex}). Check both and their units."),
                     mass,
                     LowestMassIndex * metres * metres,
                     HighestMassIndex * metres * metres,
@@ -206,22 +213,19 @@ public static class FittingChecks
     private static IEnumerable<FittingCaution> Extrapolations(PaddlerMeasurements p)
     {
         if (p.StatureMm is { } stature && stature is < Survey.ShortestStatureMm or > Survey.TallestStatureMm)
-        {
-            yield return new FittingCaution(
-                "outside-survey",
-                FormattableString.Invariant($"A stature of {p.StatureMm:0} mm lies outside the adults measured ({Survey.ShortestStatureMm} to {Survey.TallestStatureMm} mm): what is estimated from it is an extrapolation, and there are no data for children at all. Measure the hand spacing with a bar on the head."),
-                Survey.Source);
-        }
+            yield return Outside(FormattableString.Invariant($"A stature of {p.StatureMm:0} mm"), p.StatureMm < Survey.ShortestStatureMm, p.HandSpacingMm is null);
 
         var spanLine = Survey.PooledLine(Survey.ArmSpanLines);
         if (p is { ArmSpanMm: { } span, StatureMm: null } && (span < spanLine.At(Survey.ShortestStatureMm) || span > spanLine.At(Survey.TallestStatureMm)))
-        {
-            yield return new FittingCaution(
-                "outside-survey",
-                FormattableString.Invariant($"An arm span of {span:0} mm lies at or beyond the ends of the adults measured: what is estimated from it is an extrapolation, and there are no data for children at all. Measure the hand spacing with a bar on the head."),
-                Survey.Source);
-        }
+            yield return Outside(FormattableString.Invariant($"An arm span of {span:0} mm"), span < spanLine.At(Survey.ShortestStatureMm), p.HandSpacingMm is null);
     }
+
+    private static FittingCaution Outside(string what, bool below, bool spacingEstimated) => new(
+        "outside-survey",
+        what + FormattableString.Invariant($" lies {(below ? "below" : "beyond")} the adults surveyed ({Survey.ShortestStatureMm} to {Survey.TallestStatureMm} mm tall): what is estimated from it carries their proportions on.")
+        + (below ? " There are no children among them, and a child soon outgrows a paddle: measure again each season." : string.Empty)
+        + (spacingEstimated ? " Measure the hand spacing with a bar on the head." : string.Empty),
+        Survey.Source);
 
     private static string Lower(string name) => char.ToLowerInvariant(name[0]) + name[1..];
 }

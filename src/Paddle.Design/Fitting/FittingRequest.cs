@@ -48,7 +48,7 @@ public enum Effort
     /// <summary>Keeping on.</summary>
     Steady,
 
-    /// <summary>Training or racing.</summary>
+    /// <summary>Pressing on, at the pace of training.</summary>
     Hard,
 }
 
@@ -87,13 +87,17 @@ public sealed record WaterPlan(WaterKind Kind = WaterKind.DeepLake, double? Dept
 /// <param name="HoursPerDay">Hours of paddling a day; 4 where unknown (assumption).</param>
 /// <param name="StrokesPerMinute">Cadence, strokes a minute; by effort where unknown.</param>
 /// <param name="Effort">Effort; easy by default.</param>
-public sealed record OutingPlan(double? HoursPerDay = null, double? StrokesPerMinute = null, Effort Effort = Effort.Easy);
+/// <param name="Purpose">What it is for; where nothing is said a day, on moving water with an expedition's strength.</param>
+public sealed record OutingPlan(
+    double? HoursPerDay = null, double? StrokesPerMinute = null, Effort Effort = Effort.Easy, OutingPurpose? Purpose = null);
 
 /// <summary>What the paddler cares for besides fit.</summary>
 /// <param name="SensitiveJoints">Spare shoulders, elbows and fingers.</param>
 /// <param name="StraighterWrist">Keep the grip hand's wrist straighter.</param>
 /// <param name="LightCarry">Weight counts on portages.</param>
-public sealed record PaddlerPreferences(bool SensitiveJoints = false, bool StraighterWrist = false, bool LightCarry = false);
+/// <param name="BentShaft">A bent shaft, for sitting and switching sides; made only for who sits.</param>
+public sealed record PaddlerPreferences(
+    bool SensitiveJoints = false, bool StraighterWrist = false, bool LightCarry = false, bool BentShaft = false);
 
 /// <summary>The question "which paddle for this person".</summary>
 /// <param name="Paddler">Body measurements.</param>

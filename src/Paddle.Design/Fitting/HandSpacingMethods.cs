@@ -62,9 +62,23 @@ public static class HandSpacingMethods
 
     /// <summary>S = −72.8 + 0.5481 H.</summary>
     /// <param name="statureMm">H, stature, mm.</param>
-    /// <returns>The estimate; its error joins body shape (32 mm), tape error and elbow judgement, about 49 mm.</returns>
+    /// <returns>The estimate; its error joins body shape (32 mm), tape error and elbow judgement, about 49 mm, and beyond the survey's ends what the line itself may be off.</returns>
     public static SpacingEstimate FromStature(double statureMm) => // theory F6
-        new("stature", FromStatureLine.At(statureMm), Math.Sqrt(StatureVariance + Square(JudgementErrorMm)), Survey.Source + ", derived line; tape and elbow errors assumed");
+        new("stature", FromStatureLine.At(statureMm), Math.Sqrt(StatureVariance + Square(JudgementErrorMm) + Square(ExtrapolationErrorMm(statureMm))), Survey.Source + ", derived line; tape and elbow errors assumed");
+
+    /// <summary>
+    /// What the line from stature may be off beyond the statures measured: nobody knows whether children keep to the line or to the adults'
+    /// proportion S = 0.5055 H, and the two part by the difference of their slopes, 43 mm a metre.
+    /// </summary>
+    /// <param name="statureMm">H, stature, mm.</param>
+    /// <returns>Standard error, mm; 0 inside the survey.</returns>
+    /// <remarks>Source: derived from ANSUR II; that the difference is one standard error is an assumption.</remarks>
+    public static double ExtrapolationErrorMm(double statureMm)
+    {
+        double beyond = Math.Max(0, Math.Max(Survey.ShortestStatureMm - statureMm, statureMm - Survey.TallestStatureMm));
+        double proportion = Survey.PooledMean(Survey.HandSpacing) / Survey.PooledMean(Survey.Stature);
+        return (FromStatureLine.Slope - proportion) * beyond; // theory F40
+    }
 
     /// <summary>S = −14.1 + 0.4995 span.</summary>
     /// <param name="armSpanMm">Arm span, finger tip to finger tip, mm.</param>

@@ -2,20 +2,17 @@ namespace Paddle.Design.Fitting;
 
 /// <summary>Whether a blade can be immersed in the depth given.</summary>
 /// <param name="DepthMm">Depth of the water, mm; null where unlimited or unknown.</param>
-/// <param name="NeededMm">Depth the blade first chosen needs, mm.</param>
+/// <param name="NeededMm">Depth that the blade which fits the body needs, mm.</param>
 /// <param name="Fits">Whether that blade fits.</param>
-/// <param name="Blade">The blade to use: the one chosen where it fits, else one that does; else the shortest there is.</param>
+/// <param name="Blade">The blade to use: the one that fits the body, shortened as far as its family goes where the water asks for it.</param>
 /// <param name="ImmersedShare">Share of that blade's length that can be under water, 0 to 1.</param>
 public sealed record ImmersionAdvice(double? DepthMm, double NeededMm, bool Fits, ChosenBlade Blade, double ImmersedShare);
 
-/// <summary>Depth a blade needs, and the family and length that fit a shallower water.</summary>
+/// <summary>Depth a blade needs, and the length that fits a shallower water.</summary>
 public static class ImmersionDepth
 {
     /// <summary>Water to leave between tip and bottom, mm (assumption, no source).</summary>
     public const double BottomClearanceMm = 50;
-
-    /// <summary>Families to try when the first does not fit, the longer blade first (common practice, no source).</summary>
-    private static readonly string[] Shorter = ["sugar-island", "square-tip", "teardrop"];
 
     /// <summary>Depth needed with the blade upright and its throat at the water: L_b + clearance.</summary>
     /// <param name="bladeLengthMm">L_b, mm.</param>
@@ -24,30 +21,22 @@ public static class ImmersionDepth
     public static double NeededMm(double bladeLengthMm) => bladeLengthMm + BottomClearanceMm; // theory F22
 
     /// <summary>
-    /// Check a blade against a depth; where it does not fit, shorten it within its family, else take the first shorter family
-    /// that fits, each sized for the same area.
+    /// Check a blade against a depth; where it does not fit, shorten it within its family, the width taking up the area as far as it can. The family
+    /// stays: another one is offered as an alternative, so that a centimetre of water never turns one paddle into another.
     /// </summary>
-    /// <param name="chosen">The blade chosen for area.</param>
-    /// <param name="areaMm2">Area wanted, mm².</param>
+    /// <param name="family">The family chosen.</param>
+    /// <param name="spacingMm">The body's hand spacing, mm.</param>
+    /// <param name="demand">What the outing asks.</param>
+    /// <param name="bendDegrees">Bend, degrees.</param>
     /// <param name="depthMm">Depth, mm; null where unlimited or unknown.</param>
     /// <returns>The advice.</returns>
-    public static ImmersionAdvice Check(ChosenBlade chosen, double areaMm2, double? depthMm)
+    public static ImmersionAdvice Check(BladeSizes family, double spacingMm, StrokeDemand demand, double bendDegrees, double? depthMm)
     {
-        ArgumentNullException.ThrowIfNull(chosen);
+        var chosen = BladeChoice.Size(family, spacingMm, demand, bendDegrees);
         double needed = NeededMm(chosen.LengthMm);
-        if (depthMm is not { } depth || depth >= needed)
-        {
-            return new ImmersionAdvice(depthMm, needed, true, chosen, 1);
-        }
-
+        if (depthMm is not { } depth || depth >= needed) return new ImmersionAdvice(depthMm, needed, true, chosen, 1);
         double longest = depth - BottomClearanceMm;
-        var fitting = Candidates(chosen).FirstOrDefault(f => f.ShortestMm <= longest);
-        var family = fitting ?? BladeChoice.Families.MinBy(f => f.ShortestMm)!;
-        double bend = family.Id == "teardrop" ? BladeChoice.BentShaftDegrees : 0;
-        var blade = BladeChoice.Size(family, areaMm2, bend, longest);
+        var blade = BladeChoice.Size(family, spacingMm, demand, bendDegrees, longest);
         return new ImmersionAdvice(depthMm, needed, false, blade, Math.Clamp(longest / blade.LengthMm, 0, 1));
     }
-
-    private static IEnumerable<BladeSizes> Candidates(ChosenBlade chosen) =>
-        Shorter.Select(BladeChoice.Family).Prepend(chosen.Family);
 }

@@ -1,7 +1,48 @@
 namespace Paddle.Design.Fitting;
 
+/// <summary>Stable codes of refusals, for programs; the words may change, these do not.</summary>
+public static class RefusalCodes
+{
+    /// <summary>A value outside its range.</summary>
+    public const string OutOfRange = "out-of-range";
+
+    /// <summary>A value of the right kind that this place does not take.</summary>
+    public const string NotAccepted = "not-accepted";
+
+    /// <summary>A name that is not known here.</summary>
+    public const string UnknownName = "unknown-name";
+
+    /// <summary>Nothing gives a hand spacing.</summary>
+    public const string NoWayToHandSpacing = "no-way-to-hand-spacing";
+
+    /// <summary>Two measurements that cannot belong to one person.</summary>
+    public const string MeasurementsContradict = "measurements-contradict";
+
+    /// <summary>A body mass that nobody of this stature has.</summary>
+    public const string BodyMassImpossible = "body-mass-impossible";
+
+    /// <summary>A seat under water.</summary>
+    public const string SeatBelowWater = "seat-below-water";
+
+    /// <summary>Customers given twice or not at all.</summary>
+    public const string CustomersOrGroups = "customers-or-groups";
+
+    /// <summary>A customer with no figure, or with more than one.</summary>
+    public const string OneFigureEach = "one-figure-each";
+
+    /// <summary>Shares that add up to nothing.</summary>
+    public const string NoShares = "no-shares";
+
+    /// <summary>A shortest stock length above the longest.</summary>
+    public const string StockLimitsCross = "stock-limits-cross";
+
+    /// <summary>No length on the step between the stock limits.</summary>
+    public const string NoLengthOnStep = "no-length-on-step";
+}
+
 /// <summary>Why an input is refused, in words that let the caller put it right.</summary>
 /// <param name="JsonPointer">JSON Pointer to the input, such as <c>/paddler/armSpanMm</c>.</param>
+/// <param name="Code">Stable code, of <see cref="RefusalCodes"/>.</param>
 /// <param name="Message">What is wrong and why, in plain words.</param>
 /// <param name="Value">The value given, if there was one.</param>
 /// <param name="Low">Lowest value accepted, if a range was broken.</param>
@@ -10,6 +51,7 @@ namespace Paddle.Design.Fitting;
 /// <param name="MeasureInstead">Names of the measurements that would answer (see the measurement catalogue).</param>
 public sealed record InputRefusal(
     string JsonPointer,
+    string Code,
     string Message,
     double? Value = null,
     double? Low = null,
@@ -26,7 +68,7 @@ public sealed record InputRefusal(
     /// <param name="why">Why the range is what it is.</param>
     /// <returns>The refusal.</returns>
     public static InputRefusal OutOfRange(string jsonPointer, double value, double low, double high, string unit, string why) =>
-        new(jsonPointer, FormattableString.Invariant($"{value} {unit} is outside {low} to {high} {unit}: {why}"), value, low, high, unit);
+        new(jsonPointer, RefusalCodes.OutOfRange, FormattableString.Invariant($"{value} {unit} is outside {low} to {high} {unit}: {why}"), value, low, high, unit);
 
     /// <summary>Check a value against a range; a value that is not a number never passes.</summary>
     /// <param name="jsonPointer">JSON Pointer to the input.</param>

@@ -4,6 +4,7 @@ namespace Paddle.Design.Fitting;
 public static class LengthMethods
 {
     private const string Quantity = "overallLengthMm";
+    private const string BarRule = "bar-on-head-rule";
     private const double NoseErrorMm = 10;
 
     /// <summary>Every overall-length rule that applies, the service's own first, and how far they lie apart.</summary>
@@ -16,6 +17,7 @@ public static class LengthMethods
     /// <param name="seatAboveWaterMm">z, mm.</param>
     /// <param name="statureMm">H, mm, or null.</param>
     /// <param name="seated">Heights above the seat, or null.</param>
+    /// <param name="bent">Whether the shaft is bent.</param>
     /// <returns>Methods and spread. A cap is listed and left out of the spread.</returns>
     public static (IReadOnlyList<MethodResult> Methods, RuleSpread Spread) Show(
         double topHandMm,
@@ -26,31 +28,46 @@ public static class LengthMethods
         double bladeLengthMm,
         double seatAboveWaterMm,
         double? statureMm,
-        SeatedBody? seated)
+        SeatedBody? seated,
+        bool bent)
     {
         ArgumentNullException.ThrowIfNull(body);
         var methods = new List<MethodResult>
         {
             new("service-geometry", Quantity, LengthRules.OwnGeometryMm(topHandMm, usedSpacingMm, freeboardMm, bladeLengthMm), Join(body.StandardErrorMm, FreeboardErrorMm), "geometry: grip end to hand + hand spacing + freeboard + blade, hands at their middles; allowances common practice, no source", "used", "service"),
-            new("bar-on-head-rule", Quantity, LengthRules.BarOnHeadMm(topHandMm, body.ValueMm, handBreadthMm, freeboardMm, bladeLengthMm), Join(body.StandardErrorMm, FreeboardErrorMm), "R1, common practice, no source; counts half the lower hand besides the freeboard", "beside", "long-reach"),
+            new(BarRule, Quantity, LengthRules.BarOnHeadMm(topHandMm, body.ValueMm, handBreadthMm, freeboardMm, bladeLengthMm), Join(body.StandardErrorMm, FreeboardErrorMm), "common practice, no source; counts half the lower hand besides the freeboard", "beside", "long-reach"),
         };
         if (statureMm is { } h)
         {
             double low = LengthRules.FloorToChinMm(h);
             double high = LengthRules.FloorToNoseMm(h);
-            methods.Add(new("floor-to-chin-or-nose", Quantity, (low + high) / 2, (high - low) / Math.Sqrt(12), "R2, a boating-education course; middle of chin to nose, ratios Drillis and Contini 1966 (from memory) and ANSUR II", "beside", "long-reach"));
+            methods.Add(new("floor-to-chin-or-nose", Quantity, (low + high) / 2, (high - low) / Math.Sqrt(12), "a boating-education course; middle of chin to nose, ratios Drillis and Contini 1966 (from memory) and ANSUR II", "beside", "long-reach"));
         }
 
         if (seated is not null)
         {
-            methods.Add(new("nose-to-seat", Quantity, LengthRules.NoseToSeatMm(seated.EyeHeightMm, bladeLengthMm), Join(seated.EyeHeightErrorMm, NoseErrorMm), "R3, a hobby paddle-making guide; " + seated.Source, "beside", "seated"));
-            methods.Add(new("shoulder-to-water", Quantity, LengthRules.ShoulderToWaterMm(seated.ShoulderHeightMm, seatAboveWaterMm, bladeLengthMm), Join(seated.ShoulderHeightErrorMm, MeasurementCatalogue.SeatHeight.TypicalError), "R4, an outfitter's article and a boating-education course; " + seated.Source, "beside", "seated"));
-            methods.Add(new("crown-cap", Quantity, LengthRules.CrownCapMm(seated.SittingHeightMm, seatAboveWaterMm, bladeLengthMm), Join(seated.SittingHeightErrorMm, MeasurementCatalogue.SeatHeight.TypicalError), "R5, common practice and assumption, no source; an upper limit", "cap", "cap"));
+            methods.Add(new("nose-to-seat", Quantity, LengthRules.NoseToSeatMm(seated.EyeHeightMm, bladeLengthMm), Join(seated.EyeHeightErrorMm, NoseErrorMm), "a hobby paddle-making guide; " + seated.Source, "beside", "seated"));
+            methods.Add(new("shoulder-to-water", Quantity, LengthRules.ShoulderToWaterMm(seated.ShoulderHeightMm, seatAboveWaterMm, bladeLengthMm), Join(seated.ShoulderHeightErrorMm, MeasurementCatalogue.SeatHeight.TypicalError), "an outfitter's article and a boating-education course; " + seated.Source, "beside", "seated"));
+            methods.Add(new("crown-cap", Quantity, LengthRules.CrownCapMm(seated.SittingHeightMm, seatAboveWaterMm, bladeLengthMm), Join(seated.SittingHeightErrorMm, MeasurementCatalogue.SeatHeight.TypicalError), "common practice and assumption, no source; an upper limit", "cap", "cap"));
         }
 
         var ranked = methods.Where(m => m.Role != "cap").Select(m => m.ValueMm).ToList();
         double spread = ranked.Max() - ranked.Min();
-        return (methods, new RuleSpread("service-geometry", Mean(methods, "long-reach"), Mean(methods, "seated"), spread, spread > LengthRules.FlaggedSpreadMm));
+        return (methods, new RuleSpread("service-geometry", Mean(methods, "long-reach"), Mean(methods, "seated"), spread, IsNews(methods, bent)));
+    }
+
+    /// <summary>
+    /// The rules of the two styles always lie 200 mm or more apart: that is no news. News is a length outside what the independent rules of its own
+    /// style span, by more than twice their scatter. Bent shafts lie between the styles.
+    /// </summary>
+    private static bool IsNews(IReadOnlyList<MethodResult> methods, bool bent)
+    {
+        var used = methods.Single(m => m.Role == "used");
+        var others = methods.Where(m => m.Role == "beside" && m.Id != BarRule && (bent || m.Group == "long-reach")).ToList();
+        return others.Count > 0 && (others.All(m => used.ValueMm > m.ValueMm + Scatter(m)) || others.All(m => used.ValueMm < m.ValueMm - Scatter(m)));
+
+        double Scatter(MethodResult m) =>
+            LengthRules.FlaggedStandardErrors * Join(Join(used.StandardErrorMm, m.StandardErrorMm), LengthRules.RuleScatterMm); // theory F39
     }
 
     /// <summary>Scatter of the freeboard allowance, mm: 25 to 50 taken as even.</summary>

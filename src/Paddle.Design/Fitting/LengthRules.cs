@@ -28,8 +28,11 @@ public static class LengthRules
     /// <summary>Nose height over stature (about the standing eye height less 45 mm; the 45 mm is an assumption).</summary>
     public const double NoseOverStature = 0.91;
 
-    /// <summary>Spread between the rules above which a result is flagged, mm.</summary>
-    public const double FlaggedSpreadMm = 100;
+    /// <summary>Scatter of one rule against another of the same style, mm, one standard deviation (assumption, no source: two inches).</summary>
+    public const double RuleScatterMm = 50;
+
+    /// <summary>Standard errors by which a length must lie outside its style's rules to be worth a word.</summary>
+    public const double FlaggedStandardErrors = 2;
 
     /// <summary>
     /// Overall length as the service builds it: L = g + S + c + L_b. Hands are taken at their middles, so half the lower hand

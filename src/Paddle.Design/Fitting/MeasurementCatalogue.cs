@@ -30,14 +30,14 @@ public static class MeasurementCatalogue
 
     /// <summary>Hand spacing by the bar-on-the-head test.</summary>
     public static readonly MeasurementInstruction HandSpacing = new(
-        "handSpacingMm", "Hand spacing, bar on the head", "mm",
+        "handSpacingMm", "Hand spacing by a bar on the head", "mm",
         [
             "Sit or stand upright and rest a broomstick or a straight bar on the crown of the head.",
             "Grip it so that both elbows make a right angle, upper arms level and forearms upright: look in a mirror or ask a helper.",
             "Have the middle of each fist marked on the bar (under the middle knuckle) and measure between the marks.",
             "Put the bar down and repeat twice; take the middle of the three readings. One degree of elbow shifts it by about 12 mm.",
         ],
-        HandSpacingMethods.BarErrorMm, 500, 1100, "the service designs paddles for hand spacings in this range", "hand spacing; measured beats every estimate",
+        HandSpacingMethods.BarErrorMm, 400, 1100, "the service designs paddles for hand spacings in this range", "hand spacing; measured beats every estimate",
         ErrorAssumed);
 
     /// <summary>Stature.</summary>
@@ -47,8 +47,8 @@ public static class MeasurementCatalogue
             "Stand without shoes with heels, seat and shoulders against a wall, looking level.",
             "Lay a book flat against the wall down on the crown, mark its underside, and measure from the floor.",
         ],
-        HandSpacingMethods.HomeStatureErrorMm, 1200, 2200,
-        "the survey behind the estimates holds adults of 1409 to 1993 mm and no children; further out nothing can be said",
+        HandSpacingMethods.HomeStatureErrorMm, 900, 2200,
+        "the survey behind the estimates holds adults of 1409 to 1993 mm; a child's estimate carries their proportions on, and so far is as far as that goes",
         "estimates hand spacing and hand size where they were not measured, and checks them where they were", ErrorAssumed);
 
     /// <summary>Sitting height.</summary>
@@ -58,7 +58,7 @@ public static class MeasurementCatalogue
             "Sit upright on a flat hard stool against a wall, looking level.",
             "Mark the crown on the wall with a book and measure down to the seat.",
         ],
-        10, 600, 1200, "no adult of the statures accepted sits outside it", "eye and shoulder height above the seat; rules for seated paddlers", ErrorAssumed);
+        10, 450, 1200, "nobody of the statures accepted sits outside it", "eye and shoulder height above the seat; rules for seated paddlers", ErrorAssumed);
 
     /// <summary>Shoulder breadth.</summary>
     public static readonly MeasurementInstruction ShoulderBreadth = new(
@@ -67,7 +67,7 @@ public static class MeasurementCatalogue
             "Feel for the bony point at the outer top of each shoulder.",
             "Have a helper measure straight between the two points, across the back, arms hanging.",
         ],
-        10, 250, 550, "no adult of the survey comes near the ends of it",
+        10, 180, 550, "nobody of the statures accepted comes near the ends of it",
         "a check of the other measurements only: adding two upper arms to it overstates hand spacing by about a fifth", ErrorAssumed);
 
     /// <summary>Arm span.</summary>
@@ -77,26 +77,26 @@ public static class MeasurementCatalogue
             "Stand with the back to a wall, arms stretched out level, palms forward.",
             "Have a helper mark both middle finger tips on the wall and measure between the marks.",
         ],
-        HandSpacingMethods.HomeSpanErrorMm, 1150, 2350, "it is the range of spans that go with the statures accepted",
+        HandSpacingMethods.HomeSpanErrorMm, 850, 2350, "it is the range of spans that go with the statures accepted",
         "the best estimate of hand spacing without a bar test", ErrorAssumed);
 
     /// <summary>Hand length.</summary>
     public static readonly MeasurementInstruction HandLength = new(
         "handLengthMm", "Hand length", "mm",
         ["Lay the hand flat, palm up.", "Measure from the wrist crease nearest the palm to the tip of the middle finger."],
-        3, 120, 260, "it is far beyond any adult hand of the survey (165 to 210 mm for nine in ten)", "shaft section and grip length", ErrorAssumed);
+        3, 90, 260, "it runs from a small child's hand to far beyond the survey's (165 to 210 mm for nine adults in ten)", "shaft section and grip length", ErrorAssumed);
 
     /// <summary>Hand breadth.</summary>
     public static readonly MeasurementInstruction HandBreadth = new(
         "handBreadthMm", "Hand breadth", "mm",
         ["Lay the hand flat, fingers together.", "Measure across the four knuckles, thumb left out."],
-        2, 55, 120, "it is far beyond any adult hand of the survey (72 to 96 mm for nine in ten)", "grip width", ErrorAssumed);
+        2, 40, 120, "it runs from a small child's hand to far beyond the survey's (72 to 96 mm for nine adults in ten)", "grip width", ErrorAssumed);
 
     /// <summary>Body mass.</summary>
     public static readonly MeasurementInstruction BodyMass = new(
         "bodyMassKg", "Body mass", "kg",
         ["Weigh yourself in light clothes."],
-        1, 30, 250, "loads and blade area are scaled from adults", "blade area and the loads the paddle is checked for", ErrorAssumed);
+        1, 10, 250, "loads and blade area are scaled from an adult's, down to a small child's", "blade, shaft and the loads the paddle is checked for", ErrorAssumed);
 
     /// <summary>Seat height above the water.</summary>
     public static readonly MeasurementInstruction SeatHeight = new(
@@ -105,7 +105,7 @@ public static class MeasurementCatalogue
             "With the boat afloat and loaded as usual, sit down and have a helper measure from the water straight up to the top of the pressed cushion, along the outside of the hull.",
             "On land: seat above the inside of the hull, less the draught at the seat (75 to 125 mm is usual), plus the pressed cushion.",
         ],
-        15, 0, 500, "a seat is above the water and below the shoulder of a canoe", "the rules for seated paddlers and the height of the grip hand", ErrorAssumed);
+        15, 0, 500, "a seat is above the water and below the shoulder of a canoe", "the shaft left clear below the lower hand, the rules for seated paddlers and the height of the grip hand", ErrorAssumed);
 
     /// <summary>Water depth.</summary>
     public static readonly MeasurementInstruction WaterDepth = new(
@@ -118,4 +118,14 @@ public static class MeasurementCatalogue
     [
         HandSpacing, ArmSpan, Stature, SittingHeight, HandLength, HandBreadth, ShoulderBreadth, BodyMass, SeatHeight, WaterDepth,
     ];
+
+    /// <summary>The plain name of a measurement inside a sentence.</summary>
+    /// <param name="id">Name of the input it feeds.</param>
+    /// <returns>The name, its first letter small.</returns>
+    /// <exception cref="ArgumentException">There is no such measurement.</exception>
+    public static string NameInSentence(string id)
+    {
+        string name = All.FirstOrDefault(m => m.Id == id)?.Name ?? throw new ArgumentException($"No measurement is called {id}.", nameof(id));
+        return char.ToLowerInvariant(name[0]) + name[1..];
+    }
 }

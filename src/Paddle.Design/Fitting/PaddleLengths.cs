@@ -24,14 +24,14 @@ public sealed record PaddleLengths(double HandSpacingMm, double FreeboardMm, dou
     // A grip hand may sit lower than its pattern says, but its middle stays on the grip.
     private const double LeastTopHandMm = 5, MostTopHandMm = 60, MostTopHandShareOfGrip = 0.7;
 
-    /// <summary>Hand spacings that fit a person, mm (service's own limits).</summary>
-    public static Range HandSpacingLimitsMm { get; } = new(500, 1100);
+    /// <summary>Hand spacings that fit a person, from a child of 0.9 m up, mm (service's own limits).</summary>
+    public static Range HandSpacingLimitsMm { get; } = new(400, 1100);
 
     /// <summary>Freeboards, mm (service's own limits; custom is 25–50).</summary>
     public static Range FreeboardLimitsMm { get; } = new(0, 150);
 
     /// <summary>Overall lengths, mm (service's own limits).</summary>
-    public static Range OverallLimitsMm { get; } = new(1000, 2100);
+    public static Range OverallLimitsMm { get; } = new(800, 2100);
 
     /// <summary>Blade lengths, mm (service's own limits).</summary>
     public static Range BladeLengthLimitsMm { get; } = new(350, 1000);

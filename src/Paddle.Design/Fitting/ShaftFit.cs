@@ -1,14 +1,31 @@
 namespace Paddle.Design.Fitting;
 
-/// <summary>An oval shaft that fits a hand.</summary>
+/// <summary>An oval shaft that fits a hand and bears the outing's strokes.</summary>
 /// <param name="EquivalentDiameterMm">Diameter of the round of the same girth, mm.</param>
-/// <param name="LowMm">Diameter that lets the hand grip hardest, mm.</param>
-/// <param name="HighMm">Diameter rated most comfortable, mm.</param>
-/// <param name="WidthMm">Short axis, across the blade (parallel to its face), mm.</param>
-/// <param name="ThicknessMm">Long axis, square to the blade's face, mm.</param>
-public sealed record ShaftSection(double EquivalentDiameterMm, double LowMm, double HighMm, double WidthMm, double ThicknessMm);
+/// <param name="LowMm">Diameter at which the hand grips hardest, mm: information, thicker than wooden shafts are made.</param>
+/// <param name="HighMm">Diameter the hand finds most comfortable, mm: information, thicker than wooden shafts are made.</param>
+/// <param name="WidthMm">Short axis at the lower hand, across the blade (parallel to its face), mm.</param>
+/// <param name="ThicknessMm">Long axis at the lower hand, square to the blade's face, mm.</param>
+/// <param name="UpperWidthMm">Short axis below the grip, mm; null where the shaft may taper as a design likes.</param>
+/// <param name="UpperThicknessMm">Long axis below the grip, mm; null where the shaft may taper as a design likes.</param>
+/// <param name="SetBy">What asked for the size.</param>
+public sealed record ShaftSection(
+    double EquivalentDiameterMm, double LowMm, double HighMm, double WidthMm, double ThicknessMm, double? UpperWidthMm, double? UpperThicknessMm, ShaftSizeSetBy SetBy);
 
-/// <summary>Shaft section from hand length.</summary>
+/// <summary>What asked for a shaft's size.</summary>
+public enum ShaftSizeSetBy
+{
+    /// <summary>The hand.</summary>
+    Hand,
+
+    /// <summary>The strokes it must bear.</summary>
+    Strokes,
+
+    /// <summary>The thinnest and thickest shafts made.</summary>
+    Limits,
+}
+
+/// <summary>Shaft section from the hand and the strokes.</summary>
 public static class ShaftFit
 {
     /// <summary>Diameter over hand length that the hand finds most comfortable. Source: Kong and Lowe 2005 (abstract).</summary>
@@ -17,14 +34,29 @@ public static class ShaftFit
     /// <summary>Diameter over hand length that lets the hand grip hardest. Source: Rossi et al., about 2014 (abstract).</summary>
     public const double ForceOverHandLength = 0.179;
 
-    /// <summary>Smallest equivalent diameter accepted, mm (from the two studies and common practice; wood shafts of 28.6 are kept for weight).</summary>
-    public const double SmallestMm = 28;
+    /// <summary>The trade's round hardwood shaft, mm: 1 1/8 in. Source: a book on canoe paddles, as quoted on a carving blog.</summary>
+    public const double TradeMm = 28.6;
 
-    /// <summary>Largest equivalent diameter accepted, mm (Kong and Lowe 2005: 30 to 40 rated best).</summary>
+    /// <summary>Thinnest shaft suggested, mm: 7/8 in, a child's (common practice, no source).</summary>
+    public const double SmallestMm = 22;
+
+    /// <summary>Thickest shaft suggested, mm (Kong and Lowe 2005: 30 to 40 rated best).</summary>
     public const double LargestMm = 40;
 
     /// <summary>Long over short axis (common practice, no source: 1.1 to 1.25).</summary>
     public const double OvalRatio = 1.15;
+
+    // Sparing the joints: a little more to hold than the hand likes; carrying light: a little less (service's own choices).
+    private const double JointsShare = 1.05, LightShare = 0.94;
+
+    /// <summary>Thickest shaft that a hand alone asks for, mm: as carved in hardwood (calibrated on what makers carve). Strokes may ask for more.</summary>
+    public const double LargestForHandMm = 30.5;
+
+    // A slim shaft thins a little to the grip (common practice, no source: 2 to 3 mm); thicker ones are left to the design.
+    private const double SlimWidthMm = 25, SlimTaperMm = 2;
+
+    // The paddle whose shaft is known to bear: an ottertail.
+    private static readonly BladeSizes TradeBlade = BladeChoice.Family("ottertail");
 
     /// <summary>Diameter of the round with the same girth as an oval: perimeter/π, Ramanujan's approximation of the ellipse.</summary>
     /// <param name="widthMm">One axis, mm.</param>
@@ -34,22 +66,63 @@ public static class ShaftFit
     public static double EquivalentDiameterMm(double widthMm, double thicknessMm) =>
         0.5 * ((3 * (widthMm + thicknessMm)) - Math.Sqrt(((3 * widthMm) + thicknessMm) * (widthMm + (3 * thicknessMm)))); // theory F23
 
-    /// <summary>Shaft for a hand. The long axis stands square to the blade's face: stiffer under load, and it tells the hand the blade's angle.</summary>
+    /// <summary>Shaft that a hand holds as the mean man's hand holds the trade's shaft: D = 28.6 × hand length/193.3.</summary>
     /// <param name="handLengthMm">Hand length, mm.</param>
-    /// <param name="preferences">Sensitive joints lean to comfort, light carry to the smaller section, else between the two.</param>
-    /// <returns>The section, sizes to 0.1 mm. Source: Kong and Lowe 2005; Rossi et al.; oval: common practice, no source.</returns>
-    public static ShaftSection Fit(double handLengthMm, PaddlerPreferences preferences)
+    /// <returns>D, mm.</returns>
+    /// <remarks>
+    /// Source: in proportion to the hand, as Kong and Lowe 2005 and Rossi et al. found both of their diameters. Those are a fifth
+    /// thicker than wooden shafts are made, so the trade's shaft, made for men, gives the size and the studies only the proportion.
+    /// </remarks>
+    public static double ForHandMm(double handLengthMm) => TradeMm * handLengthMm / Survey.HandLength.Men.Mean; // theory F24
+
+    /// <summary>
+    /// Shaft that bears a person's strokes as the trade's cherry shaft bears those of 75 kg in touring: bending stress M/D³ the same, so
+    /// D = 28.6 ∛((m/75)^⅔ · duty · b/b₀ · R₀/R), b = c + κ L_b from the lower hand to where the water pushes.
+    /// </summary>
+    /// <param name="bodyMassKg">m, kg.</param>
+    /// <param name="duty">Duty.</param>
+    /// <param name="freeboardMm">c, mm.</param>
+    /// <param name="blade">Family, for κ.</param>
+    /// <param name="bladeLengthMm">L_b, mm.</param>
+    /// <param name="wood">Wood, for R.</param>
+    /// <returns>D, mm.</returns>
+    /// <remarks>Source: elementary beam theory; that the trade's shaft suffices is common practice. The design's own strength check has the last word.</remarks>
+    public static double ForStrokesMm(double bodyMassKg, PaddleDuty duty, double freeboardMm, BladeSizes blade, double bladeLengthMm, SuggestedWood wood)
+    {
+        ArgumentNullException.ThrowIfNull(blade);
+        ArgumentNullException.ThrowIfNull(wood);
+        double force = EffortArea.MassScale(bodyMassKg / EffortArea.ReferenceBodyMassKg) * Duties.StrengthOverTouring(duty);
+        double lever = (freeboardMm + (blade.PressureAt * bladeLengthMm)) / (LengthRules.DefaultFreeboardMm + (TradeBlade.PressureAt * TradeBlade.LengthMm));
+        return TradeMm * Math.Cbrt(force * lever / wood.StrengthOverCherry); // theory F38
+    }
+
+    /// <summary>
+    /// Shaft for a hand and its strokes: the thicker of the two asks. The long axis stands square to the blade's face: stiffer under load, and it
+    /// tells the hand the blade's angle. Against the strokes w t² = D³, so an oval needs 2 % less girth than a round.
+    /// </summary>
+    /// <param name="handLengthMm">Hand length, mm.</param>
+    /// <param name="strokesMm">Diameter of the round that bears the strokes, mm.</param>
+    /// <param name="preferences">Sensitive joints ask for more to hold, light carry for less.</param>
+    /// <returns>The section, sizes to 0.1 mm.</returns>
+    public static ShaftSection Fit(double handLengthMm, double strokesMm, PaddlerPreferences preferences)
     {
         ArgumentNullException.ThrowIfNull(preferences);
-        double low = Math.Clamp(ForceOverHandLength * handLengthMm, SmallestMm, LargestMm); // theory F24
-        double high = Math.Clamp(ComfortOverHandLength * handLengthMm, SmallestMm, LargestMm);
-        double target = preferences switch
-        {
-            { SensitiveJoints: true } => high,
-            { LightCarry: true } => low,
-            _ => (low + high) / 2,
-        };
-        double width = target / EquivalentDiameterMm(1, OvalRatio);
-        return new ShaftSection(Math.Round(target, 1), Math.Round(low, 1), Math.Round(high, 1), Math.Round(width, 1), Math.Round(width * OvalRatio, 1));
+        double wish = preferences.SensitiveJoints ? JointsShare : preferences.LightCarry ? LightShare : 1;
+        double hand = Math.Min(wish * ForHandMm(handLengthMm), LargestForHandMm);
+        double girth = EquivalentDiameterMm(1, OvalRatio);
+        double strokes = strokesMm * girth / Math.Cbrt(OvalRatio * OvalRatio);
+        double target = Math.Clamp(Math.Max(hand, strokes), SmallestMm, LargestMm);
+        double width = target / girth;
+        double thickness = width * OvalRatio;
+        bool slim = width < SlimWidthMm;
+        return new ShaftSection(
+            Math.Round(target, 1),
+            Math.Round(ForceOverHandLength * handLengthMm, 1),
+            Math.Round(ComfortOverHandLength * handLengthMm, 1),
+            Math.Round(width, 1),
+            Math.Round(thickness, 1),
+            slim ? Math.Round(width - SlimTaperMm, 1) : null,
+            slim ? Math.Round(thickness - SlimTaperMm, 1) : null,
+            Math.Max(hand, strokes) is < SmallestMm or > LargestMm ? ShaftSizeSetBy.Limits : hand >= strokes ? ShaftSizeSetBy.Hand : ShaftSizeSetBy.Strokes);
     }
 }

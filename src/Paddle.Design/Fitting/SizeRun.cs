@@ -61,7 +61,7 @@ public sealed record SizeRunRequest(
     int? FleetCount = null,
     double? ShortestStockMm = null,
     double? LongestStockMm = null,
-    double BladeLengthMm = 600,
+    double BladeLengthMm = SizeRun.DefaultBladeLengthMm,
     double FreeboardMm = LengthRules.DefaultFreeboardMm);
 
 /// <summary>One size of the run.</summary>
@@ -112,6 +112,9 @@ public static class SizeRun
     /// <summary>Most sizes asked for, and the length of the misfit curve.</summary>
     public const int MostSizes = 8;
 
+    /// <summary>Blade length where none is given, mm: that of the ottertail, as a fitting on a lake gives it to a hand spacing of 35 in.</summary>
+    public const double DefaultBladeLengthMm = 620;
+
     /// <summary>Answer a size run.</summary>
     /// <param name="request">Customers, number of sizes, step, fleet and stock limits.</param>
     /// <returns>The advice, or the refusals. The same request always gives the same answer.</returns>
@@ -131,7 +134,7 @@ public static class SizeRun
         var lengths = SizeLattice.Lengths(customers, request.StepMm, request.ShortestStockMm, request.LongestStockMm);
         if (lengths.Count == 0)
         {
-            return new SizeRunOutcome(null, [new InputRefusal("/longestStockMm", "No multiple of the step lies between the shortest and the longest stock length: widen the limits or take a smaller step.", request.LongestStockMm, Unit: "mm")]);
+            return new SizeRunOutcome(null, [new InputRefusal("/longestStockMm", RefusalCodes.NoLengthOnStep, "No multiple of the step lies between the shortest and the longest stock length: widen the limits or take a smaller step.", request.LongestStockMm, Unit: "mm")]);
         }
 
         var best = SizeLattice.Solve(customers, lengths, MostSizes);

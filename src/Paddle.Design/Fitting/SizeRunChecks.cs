@@ -21,7 +21,7 @@ public static class SizeRunChecks
     public static Range FleetLimits { get; } = new(1, 1_000_000);
 
     /// <summary>Overall lengths of paddles that customers may name, mm; wider than what is designed, for fleets as they are.</summary>
-    public static Range OverallLimitsMm { get; } = new(900, 2200);
+    public static Range OverallLimitsMm { get; } = new(800, 2200);
 
     /// <summary>Shares of groups, in any unit: they are taken in proportion.</summary>
     public static Range ShareLimits { get; } = new(0, 1_000_000_000);
@@ -49,7 +49,7 @@ public static class SizeRunChecks
         yield return Overall("/longestStockMm", r.LongestStockMm);
         if (r is { ShortestStockMm: { } low, LongestStockMm: { } high } && low > high)
         {
-            yield return new InputRefusal("/shortestStockMm", "The shortest stock length is longer than the longest.", low, High: high, Unit: "mm");
+            yield return new InputRefusal("/shortestStockMm", RefusalCodes.StockLimitsCross, "The shortest stock length is longer than the longest.", low, High: high, Unit: "mm");
         }
     }
 
@@ -57,7 +57,7 @@ public static class SizeRunChecks
     {
         if (r.Customers is null == r.Groups is null)
         {
-            return [new InputRefusal("/customers", "Give either a list of customers or a population in groups, not both and not neither.")];
+            return [new InputRefusal("/customers", RefusalCodes.CustomersOrGroups, "Give either a list of customers or a population in groups, not both and not neither.")];
         }
 
         if (r.Customers is { } customers)
@@ -75,7 +75,7 @@ public static class SizeRunChecks
         var found = r.Groups.SelectMany(GroupOf);
         return r.Groups.Sum(g => g.Share) > 0
             ? found
-            : found.Append(new InputRefusal("/population", "The shares add up to nothing: at least one group must have a share above 0."));
+            : found.Append(new InputRefusal("/population", RefusalCodes.NoShares, "The shares add up to nothing: at least one group must have a share above 0."));
     }
 
     /// <summary>The same rules as <see cref="One"/> without the words: a long list must not pay for messages nobody needs.</summary>
@@ -94,7 +94,7 @@ public static class SizeRunChecks
         if (given != 1)
         {
             yield return new InputRefusal(
-                at, "Give exactly one of overall length, hand spacing and stature.", MeasureInstead: [MeasurementCatalogue.HandSpacing.Id, MeasurementCatalogue.Stature.Id]);
+                at, RefusalCodes.OneFigureEach, "Give exactly one of overall length, hand spacing and stature.", MeasureInstead: [MeasurementCatalogue.HandSpacing.Id, MeasurementCatalogue.Stature.Id]);
             yield break;
         }
 
@@ -113,7 +113,7 @@ public static class SizeRunChecks
             CustomerQuantity.OverallLength => Overall(at + "/meanMm", g.MeanMm),
             CustomerQuantity.HandSpacing => InputRefusal.Unless(at + "/meanMm", g.MeanMm, MeasurementCatalogue.HandSpacing.Lowest, MeasurementCatalogue.HandSpacing.Highest, "mm", MeasurementCatalogue.HandSpacing.WhyTheRange + "."),
             CustomerQuantity.Stature => InputRefusal.Unless(at + "/meanMm", g.MeanMm, MeasurementCatalogue.Stature.Lowest, MeasurementCatalogue.Stature.Highest, "mm", MeasurementCatalogue.Stature.WhyTheRange + "."),
-            _ => new InputRefusal(at + "/quantity", "Unknown quantity."),
+            _ => new InputRefusal(at + "/quantity", RefusalCodes.UnknownName, "Unknown quantity."),
         };
     }
 

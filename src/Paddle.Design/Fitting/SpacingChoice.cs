@@ -37,8 +37,8 @@ public sealed record SpacingChoice(double ValueMm, double StandardErrorMm, IRead
                 measured.ValueMm,
                 measured.StandardErrorMm,
                 [Method(measured, "used"), .. estimates.Select(e => Method(e, "check"))],
-                FormattableString.Invariant($"The hand spacing of {bar:0} mm was measured with a bar on the head, so it is used as it is; ") + (estimates.Count > 0
-                    ? "estimates only check it."
+                FormattableString.Invariant($"The hand spacing of {bar:0} mm was measured with a bar on the head, so it goes before every estimate; ") + (estimates.Count > 0
+                    ? "those from other measurements only check it."
                     : "no other measurement was given to check it."));
         }
 
@@ -61,7 +61,7 @@ public sealed record SpacingChoice(double ValueMm, double StandardErrorMm, IRead
             only.ValueMm,
             only.StandardErrorMm,
             [Method(only, "used")],
-            FormattableString.Invariant($"Hand spacing estimated from {only.Id.Replace('-', ' ')}: one person in three lies more than {only.StandardErrorMm:0} mm off. A bar on the head would settle it."));
+            FormattableString.Invariant($"Hand spacing estimated from {(paddler.StatureMm is null ? "arm span" : "stature")}: one person in three lies more than {only.StandardErrorMm:0} mm off. A bar on the head would settle it."));
     }
 
     private static MethodResult Method(SpacingEstimate e, string role) => new(e.Id, Quantity, e.ValueMm, e.StandardErrorMm, e.Source, role);

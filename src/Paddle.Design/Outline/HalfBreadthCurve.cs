@@ -64,6 +64,14 @@ public sealed class HalfBreadthCurve
         return 2 * area;
     }
 
+    /// <summary>Area of both halves from a piece's start at <paramref name="fromMm"/> to the end, mm². Theory O2.</summary>
+    public double AreaFromMm2(double fromMm)
+    {
+        var area = 0.0;
+        foreach (var piece in pieces) area += piece.X0 >= fromMm - 1e-9 ? piece.AreaUnder() : 0;
+        return 2 * area;
+    }
+
     /// <summary>x (mm) of the centroid of the outline. Theory O3: ∮½x² dy = ∫x·y dx over both halves, exact.</summary>
     public double CentroidMm() => 2 * Integrate(static (x, y) => x * y) / AreaMm2();
 

@@ -49,6 +49,13 @@ public sealed record PaddleForm(PaddlePlaces Places, GripShape Grip, BladeShape 
     /// <summary>The places that a report prints: no more than 10 mm apart, and one at every knot.</summary>
     public StationGrid PrintedGrid() => StationGrid.Printed(Lengths, Blade.WidestAt, 10);
 
+    /// <summary>Area of the blade's face (mm²) under a shaft of usual width, which changes it by less than 1 %.</summary>
+    public double BladeAreaMm2()
+    {
+        const double UsualMm = 28, UsualUpperMm = 24;
+        return PaddleOutline.Draw(Places, Grip, BladePlan, UsualMm, UsualUpperMm).AreaFromMm2(Places.ThroatMm);
+    }
+
     /// <summary>The outline for given shaft widths.</summary>
     public HalfBreadthCurve Outline(PaddleSizes sizes) => PaddleOutline.Draw(Places, Grip, BladePlan, sizes.ShaftWidthMm, sizes.UpperWidthMm);
 }
@@ -66,6 +73,7 @@ public sealed class PaddleSolid
         EdgeHalfThickness = new double[count];
         Area = new double[count];
         FlatSecondMoment = new double[count];
+        FaceSlope = new double[count];
         CurveParameter = new double[count];
     }
 
@@ -99,6 +107,9 @@ public sealed class PaddleSolid
     /// <summary>Second moments of the sections for bending across the faces, mm⁴.</summary>
     public double[] FlatSecondMoment { get; }
 
+    /// <summary>Slopes of the steeper face along the paddle, rise over run, none negative: how far the taper cuts the grain.</summary>
+    public double[] FaceSlope { get; }
+
     /// <summary>Parameters of the outline's Béziers at the places.</summary>
     internal double[] CurveParameter { get; }
 
@@ -121,6 +132,7 @@ public sealed class PaddleSolid
             solid.X[i] = form.XMm(pattern);
             solid.HalfThickness[i] = pattern.ThicknessMm(sizes, slopes, hollow) / 2;
             solid.EdgeHalfThickness[i] = pattern.EdgeShare * sizes.EdgeThicknessMm / 2;
+            solid.FaceSlope[i] = pattern.FaceSlope(sizes, slopes, form.Grip.HollowDepthMm, form.Lengths.Of(pattern.Segment));
         }
 
         outline.Sample(solid.X, solid.HalfWidth, solid.CurveParameter);
@@ -150,9 +162,17 @@ public sealed class PaddleSolid
             var section = solid.Section(i);
             solid.Area[i] = section.AreaMm2;
             solid.FlatSecondMoment[i] = section.FlatSecondMomentMm4;
+            solid.FaceSlope[i] = FaceSlope[i] + Math.Abs(RemovalSlope(removedMm, i)) / 2;
         }
 
         return solid;
+    }
+
+    // Ends of a cut run out over the next places: their slope is that of the chord to the neighbours.
+    private double RemovalSlope(ReadOnlySpan<double> removedMm, int i)
+    {
+        int before = Math.Max(0, i - 1), after = Math.Min(Count - 1, i + 1);
+        return X[after] > X[before] ? (removedMm[after] - removedMm[before]) / (X[after] - X[before]) : 0;
     }
 
     /// <summary>The section at place <paramref name="i"/>.</summary>

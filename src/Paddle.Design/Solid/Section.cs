@@ -32,6 +32,20 @@ public readonly record struct Section(double HalfWidthMm, double HalfThicknessMm
         4 * HalfWidthMm * HalfWidthMm * HalfWidthMm
         * (EdgeHalfThicknessMm / 3 + Crown * SectionMoments.Integral(2, 1, Moments.P, Moments.R));
 
+    /// <summary>
+    /// Mean distance (mm) from the spine at which bending across the faces is carried: η = w∫u h³du/∫h³du. Theory S12.
+    /// </summary>
+    public double BendingSpreadMm
+    {
+        get
+        {
+            double e = EdgeHalfThicknessMm, k = Crown;
+            double first = e * e * e / 2 + 3 * e * e * k * Moments.U1 + 3 * e * k * k * Moments.U2 + k * k * k * Moments.U3;
+            double cube = e * e * e + 3 * e * e * k * Moments.G1 + 3 * e * k * k * Moments.G2 + k * k * k * Moments.G3;
+            return cube > 0 ? HalfWidthMm * first / cube : 0;
+        }
+    }
+
     /// <summary>Section modulus for bending across the faces, mm³: I/c.</summary>
     public double FlatModulusMm3 => FlatSecondMomentMm4 / HalfThicknessMm;
 }

@@ -13,6 +13,15 @@ namespace Paddle.Design.Solid;
 /// <param name="G3">∫0..1 g³ du.</param>
 public readonly record struct SectionMoments(double P, double R, double G1, double G2, double G3)
 {
+    /// <summary>∫0..1 u·g du.</summary>
+    public double U1 { get; private init; }
+
+    /// <summary>∫0..1 u·g² du.</summary>
+    public double U2 { get; private init; }
+
+    /// <summary>∫0..1 u·g³ du.</summary>
+    public double U3 { get; private init; }
+
     /// <summary>Ellipse of the shaft: p = 2, r = ½.</summary>
     public static SectionMoments Ellipse { get; } = For(2, 0.5);
 
@@ -20,7 +29,12 @@ public readonly record struct SectionMoments(double P, double R, double G1, doub
     /// <param name="p">Crown exponent, above 0.</param>
     /// <param name="r">Crown power, above 0.</param>
     /// <remarks>∫0..1 u^m (1 − u^p)^(k·r) du = B((m + 1)/p, k·r + 1)/p. Source: definition of Euler's Beta function with t = u^p.</remarks>
-    public static SectionMoments For(double p, double r) => new(p, r, Integral(0, 1, p, r), Integral(0, 2, p, r), Integral(0, 3, p, r));
+    public static SectionMoments For(double p, double r) => new(p, r, Integral(0, 1, p, r), Integral(0, 2, p, r), Integral(0, 3, p, r))
+    {
+        U1 = Integral(1, 1, p, r),
+        U2 = Integral(1, 2, p, r),
+        U3 = Integral(1, 3, p, r),
+    };
 
     /// <summary>∫0..1 u^m g(u)^k du.</summary>
     /// <param name="m">Power of u.</param>

@@ -12,21 +12,14 @@ public sealed class StationPattern
         Coordinate = coordinate;
         Weight = weight;
         Moments = SectionMoments.Ellipse;
+        Weights = ThicknessWeights.At(segment, coordinate);
+        Rates = ThicknessWeights.RatesAt(segment, coordinate);
         switch (segment.Zone)
         {
-            case Zone.Grip:
-                var (cap, crest) = (GripProfile.Cap(coordinate), GripProfile.CrestShare(coordinate));
-                GripWeight = cap * crest;
-                UpperWeight = cap * (1 - crest);
-                HollowShare = GripProfile.HollowShare(coordinate);
-                break;
             case Zone.Shaft:
-                LowerShare = ReferenceEquals(segment, Segment.UpperShaft) ? Smooth.Step(coordinate) : 1;
-                UpperWeight = 1 - LowerShare;
-                Spine = new SpineWeights(LowerShare, 0, 0, 0, 0, 0);
+                LowerShare = Weights.Spine.Shaft;
                 break;
-            default:
-                Spine = SpineProfile.Weights(coordinate);
+            case Zone.Blade:
                 EdgeShare = BladeBlend.EdgeShare(coordinate);
                 Moments = SectionMoments.For(BladeBlend.CrownExponent(coordinate), BladeBlend.CrownPower(coordinate));
                 break;
@@ -54,13 +47,13 @@ public sealed class StationPattern
     public double EdgeShare { get; }
 
     /// <summary>Share of the grip's hollow.</summary>
-    public double HollowShare { get; }
+    public double HollowShare => Weights.Hollow;
 
-    internal double GripWeight { get; }
+    /// <summary>How the sizes mix into the thickness.</summary>
+    internal ThicknessWeights Weights { get; }
 
-    internal double UpperWeight { get; }
-
-    internal SpineWeights Spine { get; }
+    /// <summary>How they mix into the thickness's change along the segment's coordinate.</summary>
+    internal ThicknessWeights Rates { get; }
 
     internal PerimeterPattern Perimeter { get; }
 
@@ -71,16 +64,70 @@ public sealed class StationPattern
     public static StationPattern At(Segment segment, double coordinate, double weight = 0) => new(segment, coordinate, weight);
 
     /// <summary>Full thickness (mm) here, for the sizes and the inner slopes of their spine.</summary>
-    internal double ThicknessMm(PaddleSizes sizes, in SpineSlopes slopes, double hollowMm) =>
-        GripWeight * sizes.GripThicknessMm
-        + UpperWeight * sizes.UpperThicknessMm
+    internal double ThicknessMm(PaddleSizes sizes, in SpineSlopes slopes, double hollowMm) => Weights.Sum(sizes, slopes, hollowMm);
+
+    /// <summary>
+    /// Slope of the steeper face along the paddle, rise over run, 0 or more: half the thickness's change, a hollow's in full, since a
+    /// one-sided grip takes it all from one face.
+    /// </summary>
+    /// <param name="sizes">The sizes.</param>
+    /// <param name="slopes">Inner slopes of their spine.</param>
+    /// <param name="hollowDepthMm">Depth of the grip's hollow on each hollowed face, mm.</param>
+    /// <param name="unitMm">Length of one unit of the segment's coordinate, mm.</param>
+    internal double FaceSlope(PaddleSizes sizes, in SpineSlopes slopes, double hollowDepthMm, double unitMm) =>
+        Math.Abs(Rates.Sum(sizes, slopes, 2 * hollowDepthMm)) / (2 * unitMm);
+}
+
+/// <summary>Weights of the sizes, the spine's inner slopes and the hollow's depth in a thickness, or in its change.</summary>
+internal readonly record struct ThicknessWeights(double Grip, double Upper, SpineWeights Spine, double Hollow)
+{
+    internal static ThicknessWeights At(Segment segment, double coordinate)
+    {
+        switch (segment.Zone)
+        {
+            case Zone.Grip:
+                var cap = GripProfile.Cap(coordinate);
+                var crest = GripProfile.CrestShare(coordinate);
+                return new(cap * crest, cap * (1 - crest), default, GripProfile.HollowShare(coordinate));
+            case Zone.Shaft:
+                var lower = ReferenceEquals(segment, Segment.UpperShaft) ? Smooth.Step(coordinate) : 1;
+                return new(0, 1 - lower, new(lower, 0, 0, 0, 0, 0), 0);
+            default:
+                return new(0, 0, SpineProfile.Weights(coordinate), 0);
+        }
+    }
+
+    /// <summary>
+    /// Change along the coordinate, by central differences inside the segment: its curves are cubics, so that this is good to 1e-7. The
+    /// rounded top of the grip is no taper of a bent stick and counts as level.
+    /// </summary>
+    internal static ThicknessWeights RatesAt(Segment segment, double coordinate)
+    {
+        const double Half = 1e-4;
+        if (segment.Zone == Zone.Grip && segment.ClosesAtStart) return default;
+        var at = Math.Clamp(coordinate, segment.From + Half, segment.To - Half);
+        ThicknessWeights before = At(segment, at - Half), after = At(segment, at + Half);
+        double Rate(double from, double to) => (to - from) / (2 * Half);
+        SpineWeights a = before.Spine, b = after.Spine;
+        return new(
+            Rate(before.Grip, after.Grip),
+            Rate(before.Upper, after.Upper),
+            new(
+                Rate(a.Shaft, b.Shaft), Rate(a.Throat, b.Throat), Rate(a.Middle, b.Middle), Rate(a.Tip, b.Tip),
+                Rate(a.ThroatSlope, b.ThroatSlope), Rate(a.MiddleSlope, b.MiddleSlope)),
+            Rate(before.Hollow, after.Hollow));
+    }
+
+    internal double Sum(PaddleSizes sizes, in SpineSlopes slopes, double hollowMm) =>
+        Grip * sizes.GripThicknessMm
+        + Upper * sizes.UpperThicknessMm
         + Spine.Shaft * sizes.ShaftThicknessMm
         + Spine.Throat * sizes.ThroatThicknessMm
         + Spine.Middle * sizes.MiddleThicknessMm
         + Spine.Tip * sizes.TipThicknessMm
         + Spine.ThroatSlope * slopes.AtThroat
         + Spine.MiddleSlope * slopes.AtMiddle
-        - HollowShare * hollowMm;
+        - Hollow * hollowMm;
 }
 
 /// <summary>Slopes of the spine thickness at the throat and middle knots, mm per blade.</summary>

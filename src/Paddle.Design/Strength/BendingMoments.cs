@@ -11,7 +11,7 @@ internal static class BendingMoments
     /// <summary>Fills the moments (N·mm) at every place.</summary>
     /// <param name="solid">The solid.</param>
     /// <param name="pressure">Water pressure on its blade.</param>
-    /// <param name="loadCase">A case that bends along the grain.</param>
+    /// <param name="loadCase">The case; one across the grain has the moments of its stroke.</param>
     /// <param name="bucklingN">Thrust at which the shaft would buckle, N: how near it is decides how far a thrust's moments grow.</param>
     /// <param name="moments">Receives the moments, one for each place.</param>
     internal static void Fill(

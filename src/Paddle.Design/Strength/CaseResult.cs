@@ -1,33 +1,25 @@
 namespace Paddle.Design.Strength;
 
-/// <summary>How one load case comes out.</summary>
+/// <summary>How one load case comes out. Theory L14.</summary>
 /// <param name="Case">The case.</param>
-/// <param name="MaxStressMPa">Stress where the safety factor is least, MPa; elementary beam or plate-strip theory.</param>
+/// <param name="StressMPa">Stress where the safety factor is least, MPa, with the allowance for a tapering spine.</param>
 /// <param name="AtMm">Where that is, mm from the top of the grip.</param>
 /// <param name="StrengthMPa">
-/// Strength it is held against, MPa: 5th percentile at the moisture and grain of the wood, less the allowance of
-/// <see cref="Allowances.SpineStress"/> for what beam theory misses, times the fatigue fraction for repeated loads.
+/// Strength it is held against there, MPa: 5th percentile at the wood's moisture, at the slope of the board's grain and of the taper
+/// together, times the share for the load's duration and number.
 /// </param>
 /// <param name="MeanStrengthMPa">The same from the mean strength, MPa.</param>
+/// <param name="MaxStressMPa">Greatest stress anywhere, MPa.</param>
+/// <param name="MaxStressAtMm">Where that is, mm from the top of the grip.</param>
 public sealed record CaseResult(
-    LoadCase Case, double MaxStressMPa, double AtMm, double StrengthMPa, double MeanStrengthMPa)
+    LoadCase Case, double StressMPa, double AtMm, double StrengthMPa, double MeanStrengthMPa, double MaxStressMPa, double MaxStressAtMm)
 {
-    /// <summary>Strength over stress.</summary>
-    public double SafetyFactor => StrengthMPa / MaxStressMPa;
+    /// <summary>Strength over stress where that is least.</summary>
+    public double SafetyFactor => StrengthMPa / StressMPa;
 
     /// <summary>Safety factor over the least factor asked of the case: 1 or more when it holds.</summary>
     public double Margin => SafetyFactor / Case.LeastFactor;
 
     /// <summary>Mean strength over stress.</summary>
-    public double SafetyFactorOnMean => MeanStrengthMPa / MaxStressMPa;
-}
-
-/// <summary>Allowances for what the elementary theory does not see.</summary>
-public static class Allowances
-{
-    /// <summary>
-    /// The spine stress of a tapering, wood-like (orthotropic) blade is up to 5 % above beam theory. Source: 3-D finite-element
-    /// models of such solids in 20-node bricks, made apart from this project. Theory L14.
-    /// </summary>
-    public const double SpineStress = 1.05;
+    public double SafetyFactorOnMean => MeanStrengthMPa / StressMPa;
 }

@@ -7,9 +7,9 @@ namespace Paddle.Design.Strength;
 /// <param name="Case">The case.</param>
 /// <param name="MomentsNm">Bending moment at each place, N·m.</param>
 /// <param name="StressesMPa">Stress on the face at each place, MPa; 0 where the solid closes.</param>
-/// <param name="StrengthMPa">Strength that the stress is held against, as in <see cref="CaseResult.StrengthMPa"/>, MPa.</param>
+/// <param name="StrengthsMPa">Strength that the stress is held against at each place, MPa.</param>
 public sealed record StrengthCurve(
-    LoadCase Case, IReadOnlyList<double> MomentsNm, IReadOnlyList<double> StressesMPa, double StrengthMPa);
+    LoadCase Case, IReadOnlyList<double> MomentsNm, IReadOnlyList<double> StressesMPa, IReadOnlyList<double> StrengthsMPa);
 
 /// <summary>Moments, stresses and the bench flex along the paddle, for a picture of what <see cref="StrengthCheck"/> sums up.</summary>
 /// <param name="XsMm">The places, mm.</param>
@@ -29,19 +29,23 @@ public sealed record StrengthCurves(
     public static StrengthCurves Of(PaddleSolid solid, StrengthCheck check, Loads loads, WoodInUse wood)
     {
         var pressure = BladePressure.On(solid);
-        var cases = loads.AlongTheGrain.Select(loadCase => Curve(solid, pressure, check, loadCase)).ToArray();
+        var cases = loads.AlongTheGrain.Select(loadCase => Curve(solid, pressure, check.BucklingLoadN, loadCase, wood)).ToArray();
         return new(solid.X, cases, Deflections(solid, pressure.CentreOfPressureMm(StrokePivots.TouringMm), wood));
     }
 
-    private static StrengthCurve Curve(PaddleSolid solid, BladePressure pressure, StrengthCheck check, LoadCase loadCase)
+    private static StrengthCurve Curve(PaddleSolid solid, BladePressure pressure, double bucklingN, LoadCase loadCase, WoodInUse wood)
     {
         var moments = new double[solid.Count];
-        BendingMoments.Fill(solid, pressure, loadCase, check.BucklingLoadN, moments);
-        var stresses = new double[solid.Count];
-        for (var i = 0; i < solid.Count; i++) stresses[i] = StrengthCheck.StressMPa(solid, i, moments[i], loadCase.ThrustN);
+        BendingMoments.Fill(solid, pressure, loadCase, bucklingN, moments);
+        double[] stresses = new double[solid.Count], strengths = new double[solid.Count];
+        for (var i = 0; i < solid.Count; i++)
+        {
+            stresses[i] = StrengthCheck.StressMPa(solid, i, moments[i], loadCase.ThrustN);
+            strengths[i] = wood.BendingStrengthMPa * StrengthCheck.StrengthShare(solid, i, loadCase, wood);
+        }
 
         for (var i = 0; i < moments.Length; i++) moments[i] /= 1000;
-        return new(loadCase, moments, stresses, check.Cases.First(result => result.Case.Id == loadCase.Id).StrengthMPa);
+        return new(loadCase, moments, stresses, strengths);
     }
 
     private static double[] Deflections(PaddleSolid solid, double centreOfPressureMm, WoodInUse wood)

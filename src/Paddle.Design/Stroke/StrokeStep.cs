@@ -25,8 +25,8 @@ public static class StrokeStep
     /// <param name="form">What fixes the solid apart from its sizes.</param>
     /// <param name="pressure">Water pressure on its blade.</param>
     /// <param name="loads">The forces.</param>
-    /// <param name="mass">Its mass.</param>
-    public static StrokeFigures Of(PaddleForm form, BladePressure pressure, Loads loads, MassProperties mass)
+    /// <param name="massG">Mass of the finished paddle, g.</param>
+    public static StrokeFigures Of(PaddleForm form, BladePressure pressure, Loads loads, double massG)
     {
         var places = form.Places;
         var area = pressure.AreaMm2;
@@ -36,7 +36,7 @@ public static class StrokeStep
         var hands = HandForces.Of(form, loads.Touring.ForceN, centre - places.ThroatMm);
         var mean = loads.Touring.ForceN / Loads.PeakOverMean;
         double slip = PlateDrag.SlipMS(mean, drag.Low, area * 1e-6, WaterKgM3), slipLow = PlateDrag.SlipMS(mean, drag.High, area * 1e-6, WaterKgM3);
-        var lift = mass.TotalG / 1000 * 9.80665 * LiftM; // theory K5
+        var lift = massG / 1000 * 9.80665 * LiftM; // theory K5
         return new(
             area / 100,
             aspect,

@@ -8,6 +8,9 @@ public sealed record WoodInUse
     /// <summary>Identifier of the species.</summary>
     public required string SpeciesId { get; init; }
 
+    /// <summary>Whether it is sold and carved as a softwood.</summary>
+    public required bool IsSoftwood { get; init; }
+
     /// <summary>Moisture the values hold at, percent of ovendry mass.</summary>
     public required double MoisturePercent { get; init; }
 
@@ -89,6 +92,7 @@ public sealed record WoodInUse
         return new WoodInUse
         {
             SpeciesId = species.Id,
+            IsSoftwood = species.IsSoftwood,
             MoisturePercent = moisturePercent,
             SlopeOfGrain = slopeOfGrain,
             DensityKgM3 = measuredDensityKgM3 ?? WoodDensity.KgM3(species, moisturePercent),

@@ -3,6 +3,7 @@ using System.Numerics;
 using System.Text;
 using Paddle.Design;
 using Paddle.Drawings.Solids;
+using Paddle.Drawings.Views;
 
 namespace Paddle.Drawings.Files;
 
@@ -10,6 +11,7 @@ namespace Paddle.Drawings.Files;
 /// <remarks>Header of 80 bytes, count of facets, then 50 bytes a facet, little-endian; from memory of the format's public descriptions.</remarks>
 internal sealed class SolidStl : IBlockwiseDesignFile
 {
+    private const int HeaderCharacters = 80;
     private const int FacetBytes = 50;
     private const int FacetsPerBlock = 1200;
 
@@ -19,7 +21,7 @@ internal sealed class SolidStl : IBlockwiseDesignFile
 
     public string Description => "The solid as a closed mesh in millimetres, for a viewer, a mill or a model.";
 
-    public string Version => "1";
+    public string Version => "2";
 
     public bool DependsOnPaper => false;
 
@@ -33,8 +35,7 @@ internal sealed class SolidStl : IBlockwiseDesignFile
         var mesh = new SolidMesh(report);
         var header = new byte[84];
 
-        // A header that began with "solid" would be taken for the text form.
-        Encoding.ASCII.GetBytes("Canoe paddle, binary STL, millimetres").CopyTo(header, 0);
+        Encoding.ASCII.GetBytes(Name(report)).CopyTo(header, 0);
         BinaryPrimitives.WriteUInt32LittleEndian(header.AsSpan(80), (uint)mesh.Facets().LongCount());
         yield return header;
 
@@ -50,6 +51,15 @@ internal sealed class SolidStl : IBlockwiseDesignFile
         }
 
         if (filled > 0) yield return block.AsMemory(0, filled);
+    }
+
+    // A header that began with "solid" would be taken for the text form. What is wrong with the paddle goes first: readers show the beginning.
+    private static string Name(DesignReport report)
+    {
+        const string What = "Canoe paddle, binary STL, millimetres", Short = "; paddle, mm";
+        if (!OutcomeNotice.IsNeeded(report)) return What;
+        var notice = OutcomeNotice.Brief(report, HeaderCharacters - Short.Length);
+        return notice.Length + 2 + What.Length <= HeaderCharacters ? $"{notice}; {What}" : notice + Short;
     }
 
     private static void WriteFacet(Span<byte> bytes, Corner a, Corner b, Corner c)

@@ -1,7 +1,8 @@
 using System.Text;
 using Paddle.Design;
+using Paddle.Design.Build;
+using Paddle.Design.Units;
 using Paddle.Drawings.Sheets;
-using Paddle.Drawings.Units;
 using Paddle.Drawings.Views;
 
 namespace Paddle.Drawings.Files;
@@ -20,7 +21,7 @@ internal sealed class TemplateDxf : IDesignFile
 
     public string Description => "Face, half template and sections for CAD or a cutter, on named layers, in millimetres.";
 
-    public string Version => "1";
+    public string Version => "2";
 
     public bool DependsOnPaper => false;
 
@@ -35,11 +36,11 @@ internal sealed class TemplateDxf : IDesignFile
         var half = Math.Max(form.Blade.HalfWidthMm, form.Grip.WidthMm / 2);
         sketch.Path(FacePaths.Whole(report.Outline, 0, 0), LineKind.Visible, Layer.Outline);
         sketch.Line(-10, 0, places.OverallMm + 10, 0, LineKind.Centre, Layer.Centre);
-        foreach (var x in StationPlan.Places(places.OverallMm, units))
+        foreach (var x in StationPlan.Even(form, units))
         {
             var breadth = report.Outline.HalfBreadthMm(x);
             sketch.Line(x, -breadth, x, breadth, LineKind.Fine, Layer.Stations);
-            sketch.Text(DrawnLength.Place(x, units), x + 1, 4, Lettering.Small, layer: Layer.Stations);
+            sketch.Text(DrawnLength.Figure(x, units), x + 1, 4, Lettering.Small, layer: Layer.Stations);
         }
 
         foreach (var mark in Landmarks.Of(report))
@@ -57,10 +58,19 @@ internal sealed class TemplateDxf : IDesignFile
 
         var sections = SectionCards.OneSheet(report, context, places.OverallMm);
         sketch.Add(sections, 0, halfTemplate + GapMm / 2);
-        CalibrationSquare.Draw(sketch, -CalibrationSquare.SideMm - GapMm, 0);
+        CalibrationSquare.Draw(sketch, -CalibrationSquare.SideMm(units) - GapMm, 0, units);
         var label = DxfWriter.Ascii(context.Label);
         sketch.Text(context.Label, places.GripEndMm + 10, -half - 20, Lettering.FitHeightMm(label, Lettering.Title, places.OverallMm - places.GripEndMm));
         sketch.Text("UNITS: MM", places.GripEndMm + 10, -half - 8, Lettering.Figure);
+        AddNotice(sketch, report, units, places.GripEndMm + 10, -half - 36, places.OverallMm - places.GripEndMm - 10);
         return sketch.Finish("template", context.Label, "", places.OverallMm, halfTemplate);
+    }
+
+    // Its foot stands on the given line, above the title.
+    private static void AddNotice(Sketch sketch, DesignReport report, DrawingUnits units, double left, double foot, double width)
+    {
+        var notice = new Sketch();
+        var tall = OutcomeNotice.Draw(notice, report, units, 0, 0, width, Lettering.Figure);
+        sketch.Add(notice.Finish("notice", "", "", width, tall), left, foot - tall);
     }
 }

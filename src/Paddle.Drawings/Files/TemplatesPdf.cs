@@ -16,6 +16,7 @@ internal sealed class TemplatesPdf : IDesignFile
 {
     private const double Margin = TilePlan.MarginMm;
     private const double CutMarkMm = 6;
+    private const double NoticeLineMm = 8;
 
     public string FileName => "templates.pdf";
 
@@ -23,7 +24,7 @@ internal sealed class TemplatesPdf : IDesignFile
 
     public string Description => "Half template and section cards at true scale, to print on A4, Letter, A3 or a roll.";
 
-    public string Version => "1";
+    public string Version => "2";
 
     public bool DependsOnPaper => true;
 
@@ -98,14 +99,15 @@ internal sealed class TemplatesPdf : IDesignFile
     {
         var half = HalfTemplateView.Draw(report, context, bare: true);
         var (shortMm, longMm) = Paper(context.Paper);
-        var plan = TilePlan.For(shortMm, longMm, half.WidthMm, half.HeightMm);
-        var cards = SectionCards.Pages(report, context, longMm - 2 * Margin, shortMm - 2 * Margin - TilePlan.LabelMm);
+        var label = TilePlan.OneLineMm + (OutcomeNotice.IsNeeded(report) ? NoticeLineMm : 0);
+        var plan = TilePlan.For(shortMm, longMm, half.WidthMm, half.HeightMm, label);
+        var cards = SectionCards.Pages(report, context, longMm - 2 * Margin, shortMm - 2 * Margin - label);
         var count = 1 + plan.Columns * plan.Rows + cards.Count;
 
         AddPage(document, longMm, shortMm, "Tile map and scale check", ink =>
         {
             ink.Paint(TileMapView.Draw(report, context, half, plan, longMm, shortMm), 0, 0);
-            Label(ink, context, longMm, shortMm, 1, count, "tile map and scale check");
+            Label(ink, report, context, longMm, shortMm, 1, count, "tile map and scale check");
         });
 
         var number = 1;
@@ -117,9 +119,9 @@ internal sealed class TemplatesPdf : IDesignFile
                 number++;
                 AddPage(document, plan.PageWidthMm, plan.PageHeightMm, $"Half template, tile {name}", ink =>
                 {
-                    PaintTile(ink, half, plan, tileRow, tileColumn, HalfTemplateView.CentreY(report));
+                    PaintTile(ink, half, plan, tileRow, tileColumn, HalfTemplateView.CentreY(report, context.Units));
                     Label(
-                        ink, context, plan.PageWidthMm, plan.PageHeightMm, number, count,
+                        ink, report, context, plan.PageWidthMm, plan.PageHeightMm, number, count,
                         $"half template, tile {name} of {plan.Columns * plan.Rows}");
                 });
             }
@@ -131,11 +133,12 @@ internal sealed class TemplatesPdf : IDesignFile
             AddPage(document, longMm, shortMm, $"Sections, page {number}", ink =>
             {
                 ink.Paint(card, Margin, Margin);
-                Label(ink, context, longMm, shortMm, number, count, "sections at true scale; cut out, halve on the middle line");
+                Label(ink, report, context, longMm, shortMm, number, count, "sections at true scale; cut out, halve on the middle line");
             });
         }
     }
 
+    // The lettering is drawn; the same words lie unseen over it, so that a reader finds, marks and speaks them.
     private static void AddPage(PdfDocument document, double widthMm, double heightMm, string bookmark, Action<PdfInk> paint)
     {
         var page = document.AddPage();
@@ -144,6 +147,7 @@ internal sealed class TemplatesPdf : IDesignFile
         document.Outlines.Add(bookmark, page);
         var ink = new PdfInk(heightMm);
         paint(ink);
+        page.Elements.SetObject("/Resources", PdfInk.Resources(document));
         page.Contents.AppendContent().CreateStream(ink.ToBytes()).Zip();
     }
 
@@ -155,7 +159,7 @@ internal sealed class TemplatesPdf : IDesignFile
         ink.Paint(TileMapView.Registers(plan, row, column, centreY), Margin, Margin);
     }
 
-    private static void Label(PdfInk ink, DrawingContext context, double width, double height, int number, int count, string what)
+    private static void Label(PdfInk ink, DesignReport report, DrawingContext context, double width, double height, int number, int count, string what)
     {
         var sketch = new Sketch();
         var y = height - Margin - 1;
@@ -165,6 +169,12 @@ internal sealed class TemplatesPdf : IDesignFile
         var room = width - 2 * (Margin + CutMarkMm) - StrokeAlphabet.WidthMm(place, Lettering.Note) - 10;
         var wide = StrokeAlphabet.WidthMm(owner, Lettering.Small);
         sketch.Text(owner, width - Margin - CutMarkMm, y, wide <= room ? Lettering.Small : Lettering.Small * room / wide, Anchor.End);
+        if (OutcomeNotice.IsNeeded(report))
+        {
+            var (notice, wide2) = ($"{OutcomeNotice.Headline(report)} {report.OutcomeIn(context.Units).Unmet[0].Message}", width - 2 * Margin);
+            sketch.Text(notice, Margin, y - NoticeLineMm, Lettering.Figure * Math.Min(1, wide2 / StrokeAlphabet.WidthMm(notice, Lettering.Figure)), strong: true);
+        }
+
         ink.Paint(sketch.Finish("label", "", "", width, height), 0, 0);
     }
 }

@@ -1,7 +1,8 @@
 using System.Globalization;
 using Paddle.Design.Build;
 using Paddle.Design.Checks;
-using Paddle.Drawings.Units;
+using Paddle.Design.Units;
+using Paddle.Drawings.Views;
 
 namespace Paddle.Drawings.Pages;
 
@@ -9,18 +10,23 @@ namespace Paddle.Drawings.Pages;
 internal static class BuildSheetStages
 {
     /// <summary>Every stage with its figures, its steps and its cautions.</summary>
-    public static string All(IReadOnlyList<StageSheet> stages, DrawingUnits units) =>
-        string.Concat(stages.Select((stage, i) => Stage(stages, i, units)));
+    public static string All(BuildSheet sheet, DrawingUnits units)
+    {
+        // A sheet is taken apart at the bench: each stage of a paddle that is too weak says so for itself.
+        var notice = sheet.Outcome.IsTooWeak ? Html.Paragraph($"{OutcomeNotice.TooWeak} {sheet.Outcome.Unmet[0].Advice}", "notice") : "";
+        return string.Concat(sheet.Stages.Select((_, i) => Stage(sheet.Stages, i, notice, units)));
+    }
 
-    private static string Stage(IReadOnlyList<StageSheet> stages, int i, DrawingUnits units)
+    private static string Stage(IReadOnlyList<StageSheet> stages, int i, string notice, DrawingUnits units)
     {
         var stage = stages[i];
         return Html.Section(string.Concat(
-            Html.Heading(2, $"{i + 1}. {stage.Title}"),
+            Html.Heading(2, BuildSheetTables.Numbered(i, stage.Title)),
+            notice,
             Html.Paragraph(
-                $"Expect {BuildSheetTables.Band(stage.MassG)} g, balancing at {BuildSheetTables.PlaceBand(stage.BalanceMm, units)} from the top of "
+                $"Expect {BuildSheetTables.MassBand(stage.MassG, units)}, balancing {BuildSheetTables.PlaceBand(stage.BalanceMm, units)} from the top of "
                 + $"the grip. {stage.NextMove}", "expect"),
-            Html.Paragraph(Allowance(stage.Allowance)),
+            Html.Paragraph(Allowance(stage, units)),
             Html.Heading(3, "Mark and do"),
             Html.List(stage.Mark),
             Html.Heading(3, "Measure"),
@@ -34,7 +40,8 @@ internal static class BuildSheetStages
     {
         var fresh = stages[i].Cautions.Where(caution => First(stages, caution) == i);
         var known = stages[i].Cautions.Where(caution => First(stages, caution) < i)
-            .Select(caution => string.Create(CultureInfo.InvariantCulture, $"{Name(caution)} (see stage {First(stages, caution) + 1})")).ToList();
+            .GroupBy(Name)
+            .Select(group => string.Create(CultureInfo.InvariantCulture, $"{group.Key.ToLowerInvariant()} (see stage {First(stages, group.First()) + 1})")).ToList();
         return Html.List(
             [
                 .. known.Count > 0 ? [$"Again: {string.Join(", ", known)}."] : (string[])[],
@@ -50,13 +57,27 @@ internal static class BuildSheetStages
         return i;
     }
 
-    private static string Name(Caution caution) => caution.Id.Replace('-', ' ');
-
-    private static string Allowance(StageAllowance left)
+    // The names that a maker reads are not those that a program does.
+    private static string Name(Caution caution) => caution.Id switch
     {
+        "design-aid" => "A calculation, no proof",
+        "first-use" => "First launch",
+        "stock" => "The stock",
+        "band-saw" => "Band saw and jigsaw",
+        "power-plane" => "Power plane",
+        _ when caution.Id.StartsWith("wood-dust", StringComparison.Ordinal) => "Wood dust",
+        _ when char.IsAsciiDigit(caution.Id[^1]) => "This wood",
+        _ => Sentence(caution.Id.Replace('-', ' ')),
+    };
+
+    private static string Sentence(string words) => $"{char.ToUpperInvariant(words[0])}{words[1..]}";
+
+    private static string Allowance(StageSheet stage, DrawingUnits units)
+    {
+        var left = stage.Allowance;
+        if (stage.Stage == BuildStage.Finished) return "The wood is as it was sanded; only the finish is added.";
         if (left.OutlineMm == 0) return "Nothing is left on: these are the designed sizes.";
-        static string Face(double? mm) =>
-            mm is { } known ? string.Create(CultureInfo.InvariantCulture, $"{known:0.0#} mm") : "the board's full thickness";
+        string Face(double? mm) => mm is { } known ? DrawnLength.Shaving(known, units) : "the board's full thickness";
         return $"Left on: outside the line {Face(left.OutlineMm)}; each face of the blade {Face(left.BladeFaceMm)}, of the shaft "
             + $"{Face(left.ShaftFaceMm)}, of the grip {Face(left.GripFaceMm)}.";
     }

@@ -26,12 +26,17 @@ public static class BuildSheetStyle
         th { background: #eee; font-weight: bold; }
         tr { break-inside: avoid; }
         .figures { font-size: 7.5pt; line-height: 1.2; }
-        .figures th, .figures td { text-align: right; padding: 0.3mm 0.8mm; }
+        .figures th, .figures td { text-align: right; white-space: nowrap; padding: 0.3mm 0.8mm; }
         .figures tr:nth-child(even) td { background: #f5f5f5; }
+        .figures th { white-space: normal; }
+        .stations td:nth-child(3) { text-align: left; }
         .overview td:nth-child(2), .overview td:nth-child(3) { white-space: nowrap; }
         .expect, .stop { border: 0.4mm solid #000; padding: 1mm 2mm; }
         .stop { border-width: 0.8mm; font-weight: bold; }
         .cautions { border-left: 1.2mm solid #000; list-style: none; padding-left: 3mm; font-size: 8pt; }
+        .notice { border: 1.2mm double #000; padding: 1.5mm 3mm; font-weight: bold; color: #8a0f0f; break-inside: avoid; }
+        .notice h2 { border: 0; margin: 0 0 1mm; font-size: 14pt; }
+        .too-weak section { border-left: 2.4mm double #000; padding-left: 3mm; }
         .small { font-size: 8pt; overflow-wrap: anywhere; }
         @media print { html { print-color-adjust: exact; } }
 

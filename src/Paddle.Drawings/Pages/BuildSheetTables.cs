@@ -1,52 +1,54 @@
 using System.Globalization;
+using Paddle.Design.Boards;
 using Paddle.Design.Build;
-using Paddle.Drawings.Units;
+using Paddle.Design.Finishing;
+using Paddle.Design.Units;
 
 namespace Paddle.Drawings.Pages;
 
 /// <summary>The tables of the printed build sheet.</summary>
 internal static class BuildSheetTables
 {
-    // Before it is roughed the blade stands at the board's full thickness, and so does the shaft; there is nothing to caliper.
-    private const BuildStage FirstThinned = BuildStage.BladeRoughed;
+    // Before it is roughed the blade stands at the board's full thickness, and so does the shaft; there is nothing to caliper. The
+    // finish is no thickness of wood.
+    private static readonly BuildStage[] Thinned = [.. BuildStages.All.Where(stage => stage is >= BuildStage.BladeRoughed and <= BuildStage.Sanded)];
 
     /// <summary>Every stage with the figures to stop by and room for the maker's own.</summary>
     public static string Overview(BuildSheet sheet, DrawingUnits units) => Html.Table(
-        $"Mass, g, and balance point, {DrawnLength.UnitName(units)} from the top of the grip: expected, and the band of nine paddles in ten",
-        ["Stage", "Mass", "Balance point", "What comes next", "Weighed", "Balanced"],
-        [
-            .. sheet.Stages.Select((stage, i) => (string[])
-                [$"{i + 1}. {stage.Title}", Band(stage.MassG), PlaceBand(stage.BalanceMm, units), stage.NextMove, "", ""]),
-            ["With varnish and oil", Number(sheet.WithFinish.MassG, "0"), DrawnLength.Text(sheet.WithFinish.BalanceMm, units), "", "", ""],
-        ],
+        $"Weight, and balance point in {(units == DrawingUnits.Metric ? "millimetres" : "inches")} from the top of the grip: expected, and the band of nine paddles in ten",
+        ["Stage", "Weight", "Balance point", "What comes next", "Weighed", "Balanced"],
+        sheet.Stages.Select((stage, i) => (string[])
+            [Numbered(i, stage.Title), MassBand(stage.MassG, units), PlaceBand(stage.BalanceMm, units), stage.NextMove, "", ""]),
         "overview");
 
-    /// <summary>The board to buy.</summary>
-    public static string Board(BuildSheet sheet, DrawingUnits units)
+    /// <summary>The board to buy, or what the maker's own leaves.</summary>
+    public static string Board(BuildSheet sheet, BoardNeed need, DrawingUnits units)
     {
         var blank = sheet.Blank;
-        return Html.Paragraph(
-            $"{Up(blank.LengthMm, units)} × {Up(blank.WidthMm, units)} × {Size(blank.ThicknessMm, units)} ({blank.Stock}); "
-            + $"{Size(blank.EndTrimMm, units)} is kept clear at each end, and the thickest section is {Up(blank.ThickestSectionMm, units)}.");
+        var cut = $"Cut {Up(blank.LengthMm, units)} × {Up(blank.WidthMm, units)} from it; {Size(blank.EndTrimMm, units)} is kept clear at each end.";
+        return Html.Paragraph(blank.IsOwn
+            ? $"Your own board is used, {Size(blank.ThicknessMm, units)} thick. The thickest section is {Up(blank.ThickestSectionMm, units)}: "
+                + $"{DrawnLength.Shaving(blank.OverMm / 2, units)} is left to plane off each face there. {cut}"
+            : $"{need.InWords(units)} {cut}");
     }
 
     /// <summary>What caliper and rule should read, station by station.</summary>
     public static string Stations(BuildSheet sheet, DrawingUnits units)
     {
-        var thinned = sheet.Stages.Where(stage => stage.Stage >= FirstThinned).ToList();
-        var (sawn, finished) = (sheet.Stages[(int)BuildStage.Sawn], sheet.Stages[(int)BuildStage.Finished]);
+        var (sawn, done) = (sheet.Stages[(int)BuildStage.Sawn], sheet.Stages[(int)BuildStage.Sanded]);
         return Html.Table(
             $"Half breadth from the centre line, then thickness on it after each stage, {DrawnLength.UnitName(units)}",
-            ["No.", "From top", "Half, sawn", "Half, done", .. thinned.Select(stage => Heading(stage.Stage))],
-            finished.Stations.Select((station, i) => (string[])
+            ["No.", "From top", "Mark", "Half, sawn", "Half, done", .. Thinned.Select(Heading)],
+            done.Stations.Select((station, i) => (string[])
             [
                 station.Number.ToString(CultureInfo.InvariantCulture),
-                DrawnLength.Place(station.XMm, units),
+                DrawnLength.Figure(station.XMm, units),
+                station.Mark,
                 Figure(sawn.Stations[i].HalfBreadthMm, units),
                 Figure(station.HalfBreadthMm, units),
-                .. thinned.Select(stage => Figure(stage.Stations[i].ThicknessMm, units)),
+                .. Thinned.Select(stage => Figure(sheet.Stages[(int)stage].Stations[i].ThicknessMm, units)),
             ]),
-            "figures");
+            "figures stations");
     }
 
     /// <summary>Lines on the squared shaft.</summary>
@@ -56,7 +58,7 @@ internal static class BuildSheetTables
         sheet.ShaftLines.Select(line => (string[])
         [
             line.Number.ToString(CultureInfo.InvariantCulture),
-            DrawnLength.Place(line.XMm, units),
+            DrawnLength.Figure(line.XMm, units),
             Figure(line.WidthMm, units),
             Figure(line.ThicknessMm, units),
             Near(line.LineOnFaceMm, units),
@@ -78,10 +80,8 @@ internal static class BuildSheetTables
                 $"{bit.Name}, leaving {Size(bit.LeftAtCornerMm, units)} at the corner and a flat of {Size(bit.FlatLeftMm, units)}"))}.";
         return Html.List(
         [
-            // A gauge is built once and must be right: hundredths of a millimetre in either system of units.
-            $"Spar gauge: {Number(gauge.BetweenFencesMm, "0.##")} mm between the fences, points at {Number(gauge.FirstPointMm, "0.00")} and "
-                + $"{Number(gauge.FirstPointMm + gauge.BetweenPointsMm, "0.00")} mm from one of them; its lines lie "
-                + $"{Number(gauge.LineErrorMm, "0.00")} mm outside the exact ones at most.",
+            $"Spar gauge: {gauge.Between(units)} between the fences, points {gauge.First(units)} from each fence, {gauge.Apart(units)} apart; its lines lie "
+                + $"{DrawnLength.Shaving(gauge.LineErrorMm, units)} outside the exact ones at most.",
             bits,
             $"Grip: saw a kerf {Size(kerf.PlaceMm, units)} from the top, {Size(kerf.DepthMm, units)} deep on "
                 + $"{(kerf.Faces == 2 ? "both faces" : "the hollowed face")}; {Up(kerf.LeftMm, units)} is left.",
@@ -89,56 +89,75 @@ internal static class BuildSheetTables
     }
 
     /// <summary>Grits by zone.</summary>
-    public static string Sanding(BuildSheet sheet) => Html.Table(
+    public static string Sanding(BuildSheet sheet, DrawingUnits units) => Html.Table(
         "Sanding",
         ["Zone", "Grits", "Takes off each face, at most", "Why", "Source"],
         sheet.Sanding.Select(step => (string[])
         [
-            step.Zone, string.Join(", ", step.Grits.Select(grit => $"P{grit}")), step.RemovesMm > 0 ? $"{Number(step.RemovesMm, "0.00")} mm" : "the shine", step.Why, step.Source,
+            step.Zone, string.Join(", ", step.Grits.Select(grit => $"P{grit}")), step.RemovesMm > 0 ? DrawnLength.Shaving(step.RemovesMm, units) : "the shine", step.Why, step.Source,
         ]));
 
     /// <summary>Coats in order of time, with quantities and the reinforced tip.</summary>
     public static string Coats(BuildSheet sheet, DrawingUnits units)
     {
-        var (finish, tip) = (sheet.Finish, sheet.Tip);
-        return Html.Table(
+        var finish = sheet.Finish;
+        var table = finish.Coats.Count == 0 ? "" : Html.Table(
             "Coats",
-            ["Day", "Coat", "Where", "Pour, mL", "Thinner, %", "Then wait, days"],
+            ["Day", "Coat", "Where", "Pour", "Thinner, %", "Then wait, days"],
             finish.Coats.Select(coat => (string[])
             [
-                Number(coat.StartDay, "0.#"), $"{coat.Finish} {coat.Number}", coat.Zone, Number(1000 * coat.Litres, "0"),
+                Number(coat.StartDay, "0.#"), $"{coat.Finish} {coat.Number}", coat.Zone, DrawnAmount.Volume(coat.Litres, units),
                 Number(coat.ThinnerPercent, "0"), Number(coat.WaitDays, "0.#"),
-            ])) + Html.List(
-            [
-                $"Masking line: {Size(finish.MaskingLineMm, units)} from the top of the grip. Ready on day {Number(finish.ReadyDay, "0.#")}.",
-                $"Needed: varnish {Number(finish.VarnishLitres, "0.00")} L (buy {Number(finish.BuyVarnishLitres, "0.##")} L), oil "
-                    + $"{Number(finish.OilLitres, "0.00")} L, thinner {Number(finish.ThinnerLitres, "0.00")} L with brush cleaning.",
-                .. finish.Notes,
-                $"If you reinforce the tip: {Number(tip.ClothGM2, "0")} g/m² cloth over the last {Size(tip.LengthMm, units)} on both faces, "
-                    + $"{Number(tip.ClothAreaCm2, "0")} cm² to cut, {Number(tip.ResinG, "0")} g of resin to mix. It adds {Number(tip.AddedG, "0.0")} g and "
-                    + $"moves the balance point {Size(tip.With.ShiftMm, units)} towards the tip.",
-            ]);
+            ]));
+        return table + Html.List([.. Quantities(finish, units), .. finish.Notes, Tip(sheet.Tip, sheet.TipChosen, units)]);
     }
 
-    /// <summary>A mass with its band, without its unit.</summary>
-    public static string Band(StageFigure figure) =>
-        $"{Number(figure.Value, "0")} ({Number(figure.Low, "0")} to {Number(figure.High, "0")})";
+    /// <summary>A mass with its unit and its band.</summary>
+    public static string MassBand(StageFigure figure, DrawingUnits units)
+    {
+        var grams = $"{Number(figure.Value, "0")} g ({Number(figure.Low, "0")} to {Number(figure.High, "0")})";
+        return units == DrawingUnits.Metric
+            ? grams
+            : $"{DrawnAmount.Ounces(figure.Value)} oz ({DrawnAmount.Ounces(figure.Low)} to {DrawnAmount.Ounces(figure.High)}), {grams}";
+    }
 
-    /// <summary>A place with its band and its unit.</summary>
-    public static string PlaceBand(StageFigure figure, DrawingUnits units) => units == DrawingUnits.Metric
-        ? $"{Band(figure)} mm"
-        : $"{Near(figure.Value, units)} ({Near(figure.Low, units)} to {Near(figure.High, units)}) in";
+    /// <summary>A place with its unit and its band.</summary>
+    public static string PlaceBand(StageFigure figure, DrawingUnits units) =>
+        $"{DrawnLength.Rough(figure.Value, units)} ({DrawnLength.RoughFigure(figure.Low, units)} to {DrawnLength.RoughFigure(figure.High, units)})";
+
+    /// <summary>A stage's number and title.</summary>
+    public static string Numbered(int index, string title) => string.Create(CultureInfo.InvariantCulture, $"{index + 1}. {title}");
+
+    private static IEnumerable<string> Quantities(FinishPlan finish, DrawingUnits units)
+    {
+        if (finish.MaskingLineMm is { } line) yield return $"Masking line: {Size(line, units)} from the top of the grip.";
+        if (finish.Coats.Count > 0) yield return $"Ready on day {Number(finish.ReadyDay, "0.#")}, counted from the first coat.";
+        if (finish.VarnishLitres > 0)
+        {
+            yield return $"Varnish {DrawnAmount.Volume(finish.VarnishLitres, units)} (buy {DrawnAmount.Volume(finish.BuyVarnishLitres, units)}); thinner "
+                + $"{DrawnAmount.Volume(finish.ThinnerLitres, units)} with brush cleaning.";
+        }
+
+        if (finish.OilLitres > 0) yield return $"Oil {DrawnAmount.Volume(finish.OilLitres, units)}.";
+    }
+
+    private static string Tip(TipReinforcement tip, bool isChosen, DrawingUnits units) =>
+        $"{(isChosen ? "The tip is reinforced" : "If you reinforce the tip")}: {DrawnAmount.Cloth(tip.ClothGM2, units)} cloth over the last "
+        + $"{Size(tip.LengthMm, units)} on both faces, {DrawnAmount.Area(tip.ClothAreaCm2, units)} to cut, {DrawnAmount.Mass(tip.ResinG, units)} of resin to mix. "
+        + $"It adds {DrawnAmount.Mass(tip.AddedG, units)} and moves the balance point {DrawnLength.Rough(tip.With.ShiftMm, units)} towards the tip"
+        + (isChosen ? "; the finished figures count it." : ".");
 
     private static string Heading(BuildStage stage) => BuildStages.Id(stage).Replace('-', ' ');
 
     // Sizes of wood go up: what is left on can come off.
-    private static string Figure(double mm, DrawingUnits units) => DrawnLength.Figure(mm, units, LengthRounding.Up);
+    private static string Figure(double mm, DrawingUnits units) => DrawnLength.InColumn(mm, units, LengthRounding.Up);
 
     private static string Up(double mm, DrawingUnits units) => DrawnLength.Text(mm, units, LengthRounding.Up);
 
-    private static string Near(double mm, DrawingUnits units) => DrawnLength.Figure(mm, units);
+    private static string Near(double mm, DrawingUnits units) => DrawnLength.InColumn(mm, units);
 
-    private static string Size(double mm, DrawingUnits units) => DrawnLength.Text(mm, units);
+    private static string Size(double mm, DrawingUnits units) =>
+        mm > DrawnLength.FineUpToMm ? DrawnLength.Rough(mm, units) : DrawnLength.Text(mm, units);
 
     private static string Number(double value, string format) => value.ToString(format, CultureInfo.InvariantCulture);
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using PdfSharp.Pdf;
 
 namespace Paddle.Drawings.Sheets;
 
@@ -13,6 +14,26 @@ internal sealed class PdfInk
     private readonly StringBuilder content = new();
     private readonly double pageHeightMm;
     private (double Width, string Dashes, int Cap) pen;
+
+    // A usual face runs to nine tenths of the width that lettering is laid out with.
+    private const double UsualShare = 0.9;
+    private const string FontName = "F1";
+
+    /// <summary>Resources of a page: the face of the unseen words, one that every reader has (ISO 32000-1, 9.6.2.2, from memory).</summary>
+    /// <param name="document">The document.</param>
+    public static PdfDictionary Resources(PdfDocument document)
+    {
+        var font = new PdfDictionary(document);
+        font.Elements.SetName("/Type", "/Font");
+        font.Elements.SetName("/Subtype", "/Type1");
+        font.Elements.SetName("/BaseFont", "/Helvetica");
+        font.Elements.SetName("/Encoding", "/WinAnsiEncoding");
+        var fonts = new PdfDictionary(document);
+        fonts.Elements.SetObject("/" + FontName, font);
+        var resources = new PdfDictionary(document);
+        resources.Elements.SetObject("/Font", fonts);
+        return resources;
+    }
 
     /// <summary>Begins a page.</summary>
     /// <param name="pageHeightMm">Height of the page, mm.</param>
@@ -90,6 +111,16 @@ internal sealed class PdfInk
         SetPen(item.HeightMm * (item.Strong ? 0.14 : 0.09), "[]", 1);
         Trace(strokes);
         content.Append("S\n");
+        WriteUnseen(item, Put(default), sin, cos, width);
+    }
+
+    // Text rendering mode 3 shows nothing (ISO 32000-1, 9.3.6, from memory); Tz stretches the unseen words to the drawn ones' width.
+    private void WriteUnseen(TextItem item, Point at, double sin, double cos, double width)
+    {
+        var stretch = 100 * width / (UsualShare * Lettering.WidthMm(item.Text, item.HeightMm));
+        content.Append(CultureInfo.InvariantCulture, $"BT 3 Tr /{FontName} {Number(item.HeightMm / Lettering.CapitalShare)} Tf {Number(stretch)} Tz ")
+            .Append(CultureInfo.InvariantCulture, $"{Number(cos)} {Number(-sin)} {Number(sin)} {Number(cos)} {Pair(at)} Tm ")
+            .Append('<').Append(Convert.ToHexString(WinAnsi.Bytes(item.Text))).Append("> Tj ET\n");
     }
 
     private void SetPen(double width, string dashes, int cap)

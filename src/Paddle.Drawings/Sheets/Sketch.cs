@@ -22,6 +22,10 @@ internal sealed class Sketch
         return this;
     }
 
+    /// <summary>Lettering about a middle, smaller where its room is less.</summary>
+    public Sketch Fitted(string text, double x, double y, double height, double room, Layer layer = Layer.Text, bool strong = false) =>
+        Text(text, x, y, Lettering.FitHeightMm(text, height, room), Anchor.Middle, layer, strong: strong);
+
     /// <summary>Adds another sheet's items, moved.</summary>
     public void Add(Sheet sheet, double right, double down)
     {

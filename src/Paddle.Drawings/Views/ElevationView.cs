@@ -1,7 +1,7 @@
 using Paddle.Design;
 using Paddle.Design.Outline;
+using Paddle.Design.Units;
 using Paddle.Drawings.Sheets;
-using Paddle.Drawings.Units;
 
 namespace Paddle.Drawings.Views;
 
@@ -22,7 +22,8 @@ internal static class ElevationView
         TitleBlock.Heading(
             sketch, context.Label, $"{KeyFigures.BladeName(report)} paddle: edge view, true scale, both faces", Margin, Margin, inner);
 
-        var centre = Margin + TitleBlock.HeadingMm + 22 + high;
+        var notice = OutcomeNotice.Draw(sketch, report, units, Margin, Margin + TitleBlock.HeadingMm, inner, Lettering.Figure);
+        var centre = Margin + TitleBlock.HeadingMm + notice + 22 + high;
         Point Put(Point p) => new(OriginX + p.X, centre - p.Y);
         var rows = centre - low + 16;
         DrawStations(sketch, report, profile, units, Put, rows, right);
@@ -39,10 +40,10 @@ internal static class ElevationView
         TitleBlock.Draw(sketch, figures, KeyFigures.Origin(context), Margin, block, inner);
         return sketch.Finish(
             "elevation",
-            $"{context.Label}: edge view",
-            $"Edge of the paddle at true scale, grip to the left: spine {DrawnLength.Text(report.Sizes.ThroatThicknessMm, units)} at the throat, "
+            OutcomeNotice.Titled(report, $"{context.Label}: edge view"),
+            OutcomeNotice.Described(report, units, $"Edge of the paddle at true scale, grip to the left: spine {DrawnLength.Text(report.Sizes.ThroatThicknessMm, units)} at the throat, "
             + $"{DrawnLength.Text(report.Sizes.MiddleThicknessMm, units)} at mid-blade, {DrawnLength.Text(report.Sizes.TipThicknessMm, units)} at the tip; "
-            + $"edge {DrawnLength.Text(report.Sizes.EdgeThicknessMm, units)}; bend {form.BendDegrees:0.#} degrees.",
+            + $"edge {DrawnLength.Text(report.Sizes.EdgeThicknessMm, units)}; bend {form.BendDegrees:0.#} degrees."),
             width,
             block + TitleBlock.HeightMm(figures.Count, inner) + Margin / 2);
     }
@@ -58,21 +59,22 @@ internal static class ElevationView
             sketch.Line(Margin, y, right, y, LineKind.Fine, Layer.Stations);
         }
 
-        var xs = StationPlan.Places(report.Specification.Form.Places.OverallMm, units);
-        var solid = SolidLook.At(report, [.. xs]);
-        for (var i = 0; i < xs.Count; i++)
+        var stations = StationText.Places(report, units);
+        double[] xs = [.. stations.Select(station => station.XMm)];
+        var solid = SolidLook.At(report, xs);
+        for (var i = 0; i < xs.Length; i++)
         {
+            var room = stations[i].RoomMm;
             double c = solid.HalfThickness[i], e = solid.EdgeHalfThickness[i], offset = profile.Solid.Form.Grip.Faces == GripFaces.OneSided
                 && xs[i] < profile.Solid.Form.Places.GripEndMm ? solid.CentreOffsetMm(i) : 0;
             Point top = put(profile.At(xs[i], offset + c)), bottom = put(profile.At(xs[i], offset - c));
             sketch.Line(top.X, top.Y, bottom.X, bottom.Y, LineKind.Fine, Layer.Stations);
             var at = put(profile.At(xs[i], 0)).X;
             sketch.Line(bottom.X, bottom.Y, at, rows + 1, LineKind.Fine, Layer.Stations);
-            sketch.Text(DrawnLength.Place(xs[i], units), at, rows + RowMm - 1.5, Lettering.Figure, Anchor.Middle, Layer.Stations);
-            sketch.Text(
-                DrawnLength.Figure(2 * c, units, LengthRounding.Up), at, rows + 2 * RowMm - 1.5, Lettering.Figure, Anchor.Middle, Layer.Stations, strong: true);
-            if (e > 0)
-                sketch.Text(DrawnLength.Figure(2 * e, units, LengthRounding.Up), at, rows + 3 * RowMm - 1.5, Lettering.Figure, Anchor.Middle, Layer.Stations);
+            string Up(double mm) => DrawnLength.Figure(mm, units, LengthRounding.Up);
+            sketch.Fitted(DrawnLength.Figure(xs[i], units), at, rows + RowMm - 1.5, Lettering.Figure, room, Layer.Stations);
+            sketch.Fitted(Up(2 * c), at, rows + 2 * RowMm - 1.5, Lettering.Figure, room, Layer.Stations, strong: true);
+            if (e > 0) sketch.Fitted(Up(2 * e), at, rows + 3 * RowMm - 1.5, Lettering.Figure, room, Layer.Stations);
         }
 
         sketch.Line(Margin, rows + 1, right, rows + 1, LineKind.Fine, Layer.Stations);

@@ -1,6 +1,7 @@
 using Paddle.Design;
+using Paddle.Design.Build;
+using Paddle.Design.Units;
 using Paddle.Drawings.Sheets;
-using Paddle.Drawings.Units;
 
 namespace Paddle.Drawings.Views;
 
@@ -22,10 +23,10 @@ internal static class HalfTemplateView
     public const double OriginX = 46;
 
     /// <summary>y of the centre line on the sheet, mm.</summary>
-    public static double CentreY(DesignReport report)
+    public static double CentreY(DesignReport report, DrawingUnits units)
     {
         var shaft = report.Sizes.ShaftWidthMm / 2;
-        return Margin + Math.Max(report.Specification.Form.Blade.HalfWidthMm, CalibrationSquare.SideMm + shaft + 6) + 2;
+        return Margin + Math.Max(report.Specification.Form.Blade.HalfWidthMm, CalibrationSquare.SideMm(units) + shaft + 6) + 2;
     }
 
     /// <summary>Draws the template.</summary>
@@ -36,14 +37,17 @@ internal static class HalfTemplateView
     {
         var (form, units, sketch) = (report.Specification.Form, context.Units, new Sketch());
         var places = form.Places;
-        double centre = CentreY(report), end = OriginX + places.OverallMm;
+        var end = OriginX + places.OverallMm;
+        var width = end + 20;
+        var notice = bare ? 0 : OutcomeNotice.Draw(sketch, report, units, Margin, Margin, width - 2 * Margin, Lettering.Figure);
+        var centre = CentreY(report, units) + notice;
         // Left of every mark on the lower shaft, whose lettering stands upright there.
         var firstMark = Landmarks.Of(report).Where(mark => mark.XMm > places.GripEndMm).Min(mark => mark.XMm);
-        var squareX = OriginX + Math.Max(places.GripEndMm + 10, firstMark - CalibrationSquare.SideMm - 24);
+        var squareX = OriginX + Math.Max(places.GripEndMm + 10, firstMark - CalibrationSquare.SideMm(units) - 24);
         if (!bare)
         {
-            DrawText(sketch, report, context, squareX - 12);
-            CalibrationSquare.Draw(sketch, squareX, Margin + 2);
+            DrawText(sketch, report, context, squareX - 12, Margin + notice);
+            CalibrationSquare.Draw(sketch, squareX, Margin + notice + 2, units);
         }
 
         DrawStations(sketch, report, units, centre);
@@ -53,20 +57,20 @@ internal static class HalfTemplateView
         DrawHole(sketch, report, centre);
         return sketch.Finish(
             "half-template",
-            $"{context.Label}: half template",
-            $"One half of the face of a canoe paddle ({KeyFigures.BladeName(report).ToLowerInvariant()} blade) at true scale, to trace and flip about the "
-            + $"centre line, with a hang hole, registration ticks and a {CalibrationSquare.SideMm:0} mm calibration square.",
-            end + 20,
+            OutcomeNotice.Titled(report, $"{context.Label}: half template"),
+            OutcomeNotice.Described(report, units, $"One half of the face of a canoe paddle ({KeyFigures.BladeName(report).ToLowerInvariant()} blade) at true scale, to trace and flip about the "
+            + $"centre line, with a hang hole, registration ticks and a {DrawnLength.Text(CalibrationSquare.SideMm(units), units)} calibration square."),
+            width,
             centre + 6 + 2 * RowMm + Margin);
     }
 
-    private static void DrawText(Sketch sketch, DesignReport report, DrawingContext context, double right)
+    private static void DrawText(Sketch sketch, DesignReport report, DrawingContext context, double right, double top)
     {
         var (form, units) = (report.Specification.Form, context.Units);
         var left = OriginX + form.Places.GripEndMm + 24;
         var width = Math.Max(40, right - left);
         var label = Lettering.Safe(context.Label);
-        sketch.Text(label, left, Margin + 12, Lettering.FitHeightMm(label, Lettering.Title, width), strong: true);
+        sketch.Text(label, left, top + 12, Lettering.FitHeightMm(label, Lettering.Title, width), strong: true);
         string L(double mm) => DrawnLength.Text(mm, units);
         string[] lines =
         [
@@ -76,9 +80,9 @@ internal static class HalfTemplateView
             "Paper moves with the weather: check the overall length and the throat with a tape before tracing.",
         ];
         for (var i = 0; i < lines.Length; i++)
-            sketch.Text(lines[i], left, Margin + 23 + 9 * i, Lettering.FitHeightMm(lines[i], Lettering.Figure, width));
+            sketch.Text(lines[i], left, top + 23 + 9 * i, Lettering.FitHeightMm(lines[i], Lettering.Figure, width));
         var origin = KeyFigures.Origin(context);
-        sketch.Text(origin, left, Margin + 23 + 9 * lines.Length, Lettering.FitHeightMm(origin, Lettering.Note, width));
+        sketch.Text(origin, left, top + 23 + 9 * lines.Length, Lettering.FitHeightMm(origin, Lettering.Note, width));
     }
 
     private static void DrawStations(Sketch sketch, DesignReport report, DrawingUnits units, double centre)
@@ -86,12 +90,12 @@ internal static class HalfTemplateView
         double place = centre + 6 + RowMm, breadth = place + RowMm;
         sketch.Text($"From top, {DrawnLength.UnitName(units)}", Margin, place - 1.5, Lettering.Note);
         sketch.Text($"Half-breadth, {DrawnLength.UnitName(units)}", Margin, breadth - 1.5, Lettering.Note);
-        foreach (var x in StationPlan.Places(report.Specification.Form.Places.OverallMm, units))
+        foreach (var (x, room) in StationText.Places(report, units))
         {
             var half = report.Outline.HalfBreadthMm(x);
             sketch.Line(OriginX + x, centre - half, OriginX + x, centre + 3, LineKind.Fine, Layer.Stations);
-            sketch.Text(DrawnLength.Place(x, units), OriginX + x, place - 1.5, Lettering.Note, Anchor.Middle, Layer.Stations);
-            sketch.Text(DrawnLength.Figure(half, units), OriginX + x, breadth - 1.5, Lettering.Figure, Anchor.Middle, Layer.Stations, strong: true);
+            sketch.Fitted(DrawnLength.Figure(x, units), OriginX + x, place - 1.5, Lettering.Note, room, Layer.Stations);
+            sketch.Fitted(DrawnLength.Figure(half, units), OriginX + x, breadth - 1.5, Lettering.Figure, room, Layer.Stations, strong: true);
         }
     }
 
@@ -99,20 +103,20 @@ internal static class HalfTemplateView
     private static void DrawRegisters(Sketch sketch, DesignReport report, DrawingUnits units, double centre)
     {
         var places = report.Specification.Form.Places;
-        var marks = Landmarks.Of(report);
-        foreach (var mark in marks)
+        var ends = (double[])[0, places.OverallMm];
+        foreach (var station in StationPlan.Of(report.Specification.Form, units).Where(station => station.Mark.Length > 0 && !ends.Contains(station.XMm)))
         {
-            var x = OriginX + mark.XMm;
-            var half = report.Outline.HalfBreadthMm(mark.XMm);
+            var x = OriginX + station.XMm;
+            var half = report.Outline.HalfBreadthMm(station.XMm);
             sketch.Line(x, centre - half - 5, x, centre + 6, LineKind.Narrow, Layer.Marks);
-            var text = mark.Text(units);
+            var text = $"{char.ToUpperInvariant(station.Mark[0])}{station.Mark[1..]} {DrawnLength.Text(station.XMm, units)}, half {DrawnLength.Figure(half, units)}";
             if (half > 40) sketch.Text(text, x + 2, centre - half - 3, Lettering.Figure, layer: Layer.Marks);
             else sketch.Text(text, x + 1.8, centre - half - 4, Lettering.Note, layer: Layer.Marks, turn: -90);
         }
 
         Landmarks.DrawBalance(sketch, OriginX + Landmarks.BalanceXMm(report), centre, 3);
-        foreach (var x in (double[])[OriginX, OriginX + places.OverallMm])
-            sketch.Line(x, centre - 12, x, centre + 12, LineKind.Narrow, Layer.Marks);
+        foreach (var x in ends)
+            sketch.Line(OriginX + x, centre - 12, OriginX + x, centre + 12, LineKind.Narrow, Layer.Marks);
     }
 
     private static void DrawHole(Sketch sketch, DesignReport report, double centre)

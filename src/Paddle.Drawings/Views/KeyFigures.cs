@@ -1,7 +1,7 @@
 using System.Globalization;
 using Paddle.Design;
+using Paddle.Design.Units;
 using Paddle.Design.Wood;
-using Paddle.Drawings.Units;
 
 namespace Paddle.Drawings.Views;
 
@@ -28,35 +28,37 @@ internal static class KeyFigures
         string L(double mm) => DrawnLength.Text(mm, units);
         string F(double mm) => DrawnLength.Figure(mm, units);
         string Up(double mm) => DrawnLength.Figure(mm, units, LengthRounding.Up);
+        string UpText(double mm) => DrawnLength.Text(mm, units, LengthRounding.Up);
         string N(double value, string format) => value.ToString(format, CultureInfo.InvariantCulture);
         return
         [
             new("Overall", L(places.OverallMm)),
             new("Between the hands", L(places.HandSpacingMm)),
             new("Blade, length × width", $"{F(places.BladeMm)} × {L(form.Blade.WidthMm)}"),
-            new("Shaft at lower hand", $"{Up(sizes.ShaftWidthMm)} × {DrawnLength.Text(sizes.ShaftThicknessMm, units, LengthRounding.Up)}"),
-            new("Shaft below grip", $"{Up(sizes.UpperWidthMm)} × {DrawnLength.Text(sizes.UpperThicknessMm, units, LengthRounding.Up)}"),
-            new("Blade spine, throat · middle · tip",
-                $"{Up(sizes.ThroatThicknessMm)} · {Up(sizes.MiddleThicknessMm)} · {DrawnLength.Text(sizes.TipThicknessMm, units, LengthRounding.Up)}"),
-            new("Blade edge", DrawnLength.Text(sizes.EdgeThicknessMm, units, LengthRounding.Up)),
-            new("Wood", $"{WoodName(report)}, {N(wood.MoisturePercent, "0.#")} %, {N(wood.DensityKgM3, "0")} kg/m³"),
-            new("Mass", units == DrawingUnits.Metric
-                ? $"{N(report.Mass.TotalG, "0")} g"
-                : $"{N(report.Mass.TotalG / GramsPerOunce, "0.0")} oz ({N(report.Mass.TotalG, "0")} g)"),
+            new("Shaft at lower hand", $"{Up(sizes.ShaftWidthMm)} × {UpText(sizes.ShaftThicknessMm)}"),
+            new("Shaft below grip", $"{Up(sizes.UpperWidthMm)} × {UpText(sizes.UpperThicknessMm)}"),
+            new("Blade spine, throat · middle · tip", $"{Up(sizes.ThroatThicknessMm)} · {Up(sizes.MiddleThicknessMm)} · {UpText(sizes.TipThicknessMm)}"),
+            new("Blade edge", UpText(sizes.EdgeThicknessMm)),
+            new("Wood", $"{WoodName(report)}, {N(wood.MoisturePercent, "0.#")} %, {DrawnAmount.Density(wood.DensityKgM3, units)}"),
+            new("Weight finished, bare", $"{DrawnAmount.Mass(report.Finished.MassG, units)}, {DrawnAmount.Mass(report.Mass.TotalG, units)}"),
             new("Balance from lower hand", BalanceText(report, units)),
-            new("Least safety factor", $"{N(governing.SafetyFactor, "0.00")} ({governing.Case.Name})"),
-            new("Blade area", units == DrawingUnits.Metric
-                ? $"{N(report.Stroke.BladeAreaCm2, "0")} cm²"
-                : $"{N(report.Stroke.BladeAreaCm2 / Cm2PerSquareInch, "0")} in²"),
+            new("Least safety factor", $"{N(governing.SafetyFactor, "0.00")} of {N(governing.Case.LeastFactor, "0.00")} asked ({governing.Case.Name})"),
+            new("Blade area", DrawnAmount.Area(report.Stroke.BladeAreaCm2, units)),
         ];
     }
 
-    /// <summary>Where it balances, seen from the lower hand.</summary>
+    /// <summary>Where it balances finished, seen from the lower hand, and the bare wood beside it.</summary>
     public static string BalanceText(DesignReport report, DrawingUnits units)
     {
-        var off = report.Mass.CentreOfMassMm - report.Specification.Form.Places.LowerHandMm;
-        if (Math.Abs(off) < 0.05) return "at the lower hand";
-        return $"{DrawnLength.Text(Math.Abs(off), units)} towards the {(off > 0 ? "blade" : "grip")}";
+        var hand = report.Specification.Form.Places.LowerHandMm;
+        return $"{FromHand(report.Finished.CentreOfMassMm - hand, units)}; bare {FromHand(report.Mass.CentreOfMassMm - hand, units)}";
+    }
+
+    // A finger finds a balance point to a millimetre or two.
+    private static string FromHand(double offMm, DrawingUnits units)
+    {
+        var off = DrawnLength.Rough(Math.Abs(offMm), units);
+        return off == DrawnLength.Rough(0, units) ? "at the hand" : $"{off} towards the {(offMm > 0 ? "blade" : "grip")}";
     }
 
     /// <summary>Small print: scale, units, origin.</summary>
@@ -65,10 +67,6 @@ internal static class KeyFigures
         var code = context.DesignCode is { Length: > 0 } c ? $" · design {Shortened(c)}" : "";
         return $"Scale 1:1 · lettered in {(context.Units == DrawingUnits.Metric ? "millimetres" : "inches")} · engine {context.EngineVersion}{code}";
     }
-
-    // Gram and inch: exact definitions of the international yard and pound agreement.
-    private const double GramsPerOunce = 28.349523125;
-    private const double Cm2PerSquareInch = 6.4516;
 
     private static string Shortened(string code) => code.Length <= 24 ? code : code[..24] + "…";
 }

@@ -1,13 +1,16 @@
 using Paddle.Design;
+using Paddle.Design.Units;
 using Paddle.Drawings.Sheets;
-using Paddle.Drawings.Units;
 
 namespace Paddle.Drawings.Views;
 
 /// <summary>A named place along the paddle.</summary>
 internal sealed record Landmark(string Name, double XMm)
 {
-    public string Text(DrawingUnits units) => $"{Name} {DrawnLength.Place(XMm, units)}{DrawnLength.UnitSuffix(units)}";
+    /// <summary>Name of the balance point, which is found with a finger.</summary>
+    public const string Balance = "Balance";
+
+    public string Text(DrawingUnits units) => $"{Name} {(Name == Balance ? DrawnLength.Rough(XMm, units) : DrawnLength.Text(XMm, units))}";
 }
 
 /// <summary>The places that a maker marks, and their lettering in rows that never run into one another.</summary>
@@ -26,19 +29,19 @@ internal static class Landmarks
             {
                 new("Top hand", places.TopHandMm),
                 new("Lower hand", places.LowerHandMm),
-                new("Balance", BalanceXMm(report)),
+                new(Landmark.Balance, BalanceXMm(report)),
                 new("Throat", places.ThroatMm),
                 new("Widest", places.ThroatMm + form.Blade.WidestAt * places.BladeMm),
             }.OrderBy(mark => mark.XMm),
         ];
     }
 
-    /// <summary>x (mm) of the balance point along the paddle's own centre line; the report gives it along the shaft's line.</summary>
+    /// <summary>x (mm) of the finished paddle's balance point along its own centre line; the report gives it along the shaft's line.</summary>
     public static double BalanceXMm(DesignReport report)
     {
         var form = report.Specification.Form;
-        var beyond = report.Mass.CentreOfMassMm - form.Places.ThroatMm;
-        return beyond <= 0 ? report.Mass.CentreOfMassMm : form.Places.ThroatMm + beyond / form.BendCosine;
+        var beyond = report.Finished.CentreOfMassMm - form.Places.ThroatMm;
+        return beyond <= 0 ? report.Finished.CentreOfMassMm : form.Places.ThroatMm + beyond / form.BendCosine;
     }
 
     /// <summary>

@@ -1,6 +1,7 @@
 using Paddle.Design;
+using Paddle.Design.Build;
+using Paddle.Design.Units;
 using Paddle.Drawings.Sheets;
-using Paddle.Drawings.Units;
 
 namespace Paddle.Drawings.Views;
 
@@ -28,7 +29,8 @@ internal static class OutlineView
         var texts = marks.Select(mark => mark.Text(units)).ToArray();
         var rows = Landmarks.Rows(
             [.. marks.Select(mark => mark.XMm)], [.. texts.Select(text => Lettering.WidthMm(text, Lettering.Figure) + 5)]);
-        var top = Margin + TitleBlock.HeadingMm + (rows.Max() + 1) * Landmarks.RowMm + 4;
+        var notice = OutcomeNotice.Draw(sketch, report, units, Margin, Margin + TitleBlock.HeadingMm, inner, Lettering.Figure);
+        var top = Margin + TitleBlock.HeadingMm + notice + (rows.Max() + 1) * Landmarks.RowMm + 4;
         var centre = top + Math.Max(half, report.Specification.Form.Grip.WidthMm / 2);
 
         DrawStations(sketch, report, units, centre, centre + half + 6);
@@ -43,7 +45,12 @@ internal static class OutlineView
         var figures = KeyFigures.Of(report, context);
         TitleBlock.Draw(sketch, figures, KeyFigures.Origin(context), Margin, block, inner);
         var height = block + TitleBlock.HeightMm(figures.Count, inner) + Margin / 2;
-        return sketch.Finish("outline", $"{context.Label}: outline", Describe(report, context), width, height);
+        return sketch.Finish(
+            "outline",
+            OutcomeNotice.Titled(report, $"{context.Label}: outline"),
+            OutcomeNotice.Described(report, units, Describe(report, context)),
+            width,
+            height);
     }
 
     private static string Describe(DesignReport report, DrawingContext context)
@@ -52,7 +59,7 @@ internal static class OutlineView
         return $"Face of a canoe paddle ({KeyFigures.BladeName(report).ToLowerInvariant()} blade) at true scale, grip to the left. Overall "
             + $"{DrawnLength.Text(places.OverallMm, context.Units)}, throat at {DrawnLength.Text(places.ThroatMm, context.Units)} from the top of the "
             + $"grip, blade {DrawnLength.Text(report.Specification.Form.Blade.WidthMm, context.Units)} wide, balance {KeyFigures.BalanceText(report, context.Units)}. "
-            + $"Half-breadths every {DrawnLength.Place(StationPlan.StepMm(context.Units), context.Units)} {DrawnLength.UnitName(context.Units)}.";
+            + $"Half-breadths every {DrawnLength.Text(StationPlan.StepMm(context.Units), context.Units)} or less.";
     }
 
     private static void DrawStations(Sketch sketch, DesignReport report, DrawingUnits units, double centre, double rows)
@@ -60,12 +67,12 @@ internal static class OutlineView
         double place = rows + FigureRowMm, breadth = place + FigureRowMm, unitY = Lettering.Note;
         sketch.Text($"From grip top, {DrawnLength.UnitName(units)}", Margin, place - 1.5, unitY);
         sketch.Text($"Half-breadth, {DrawnLength.UnitName(units)}", Margin, breadth - 1.5, unitY);
-        foreach (var x in StationPlan.Places(report.Specification.Form.Places.OverallMm, units))
+        foreach (var (x, room) in StationText.Places(report, units))
         {
             var half = report.Outline.HalfBreadthMm(x);
             sketch.Line(OriginX + x, centre - half, OriginX + x, rows + 1, LineKind.Fine, Layer.Stations);
-            sketch.Text(DrawnLength.Place(x, units), OriginX + x, place - 1.5, Lettering.Figure, Anchor.Middle, Layer.Stations);
-            sketch.Text(DrawnLength.Figure(half, units), OriginX + x, breadth - 1.5, Lettering.Figure, Anchor.Middle, Layer.Stations, strong: true);
+            sketch.Fitted(DrawnLength.Figure(x, units), OriginX + x, place - 1.5, Lettering.Figure, room, Layer.Stations);
+            sketch.Fitted(DrawnLength.Figure(half, units), OriginX + x, breadth - 1.5, Lettering.Figure, room, Layer.Stations, strong: true);
         }
 
         var end = OriginX + report.Specification.Form.Places.OverallMm;

@@ -1,6 +1,6 @@
 using Paddle.Design;
+using Paddle.Design.Units;
 using Paddle.Drawings.Sheets;
-using Paddle.Drawings.Units;
 
 namespace Paddle.Drawings.Views;
 
@@ -16,8 +16,10 @@ internal static class OverviewView
     public const string Style = """
         .paper{fill:#fdfcf9}.line{stroke:#2c2a26;stroke-width:1.1}.fine{stroke:#2c2a26;stroke-width:.6;opacity:.45}.text{fill:#2c2a26}.soft{fill:#5f5a50}
         .wood{fill:#e8d5b0;stroke:#4a3a20;stroke-width:1.4}.ink{fill:#2c2a26}
+        .line.notice{stroke:#a01818;stroke-width:2}.text.notice{fill:#a01818}
         @media (prefers-color-scheme:dark){.paper{fill:#1a1c1e}.line{stroke:#e6e2da}.fine{stroke:#e6e2da}.text{fill:#f1ede4}.soft{fill:#b9b3a6}
-        .wood{fill:#7d6339;stroke:#f0dcb4}.ink{fill:#f1ede4}}
+        .wood{fill:#7d6339;stroke:#f0dcb4}.ink{fill:#f1ede4}
+        .line.notice{stroke:#ff9d8a}.text.notice{fill:#ff9d8a}}
         """;
 
     public static Sheet Draw(DesignReport report, DrawingContext context)
@@ -29,13 +31,15 @@ internal static class OverviewView
         sketch.Text(
             $"{KeyFigures.BladeName(report)} paddle in {KeyFigures.WoodName(report).ToLowerInvariant()}", Margin, Margin + 33, 10, css: "soft");
 
+        var notice = OutcomeNotice.Draw(sketch, report, units, Margin, Margin + 42, Width - 2 * Margin, Text);
         var half = scale * Math.Max(form.Blade.HalfWidthMm, form.Grip.WidthMm / 2);
-        var face = Margin + 70 + 2 * 14 + half;
+        var face = Margin + 70 + notice + 2 * 14 + half;
         DrawFace(sketch, report, units, scale, face, half);
         var edge = DrawEdge(sketch, report, scale, face + half + 34);
         var sections = DrawSections(sketch, report, units, edge + 22);
         var bottom = DrawFigures(sketch, report, context, sections + 12);
-        return sketch.Finish("overview", label, Describe(report, context), Width, bottom + Margin);
+        return sketch.Finish(
+            "overview", OutcomeNotice.Titled(report, label), OutcomeNotice.Described(report, units, Describe(report, context)), Width, bottom + Margin);
     }
 
     private static string Describe(DesignReport report, DrawingContext context) =>

@@ -1,6 +1,6 @@
 using Paddle.Design;
+using Paddle.Design.Units;
 using Paddle.Drawings.Sheets;
-using Paddle.Drawings.Units;
 
 namespace Paddle.Drawings.Views;
 
@@ -24,16 +24,17 @@ internal static class SectionCards
         var sketch = new Sketch();
         TitleBlock.Heading(
             sketch, context.Label, $"{KeyFigures.BladeName(report)} paddle: sections at true scale. {Use}", Margin, Margin, widthMm - 2 * Margin, small: true);
-        var top = Margin + TitleBlock.HeadingMm + 6;
+        var notice = OutcomeNotice.Draw(sketch, report, context.Units, Margin, Margin + TitleBlock.HeadingMm, widthMm - 2 * Margin, Lettering.Note);
+        var top = Margin + TitleBlock.HeadingMm + notice + 6;
         var (cells, bottom) = Flow(SectionPlan.Of(report), Margin, top, widthMm - 2 * Margin, double.PositiveInfinity)[0];
         foreach (var (place, x, y) in cells) DrawCell(sketch, place, context.Units, x, y);
         var origin = KeyFigures.Origin(context);
         sketch.Text(origin, Margin, bottom + 8, Lettering.FitHeightMm(origin, Lettering.Note, widthMm - 2 * Margin));
         return sketch.Finish(
             "sections",
-            $"{context.Label}: sections",
-            "Cross-sections of the paddle at true scale with width, thickness and edge; shaft sections with their eight-side and "
-            + "sixteen-side lines.",
+            OutcomeNotice.Titled(report, $"{context.Label}: sections"),
+            OutcomeNotice.Described(report, context.Units, "Cross-sections of the paddle at true scale with width, thickness and edge; shaft sections with their eight-side and "
+            + "sixteen-side lines."),
             widthMm,
             bottom + 8 + Margin);
     }
@@ -132,7 +133,7 @@ internal static class SectionCards
         var unit = DrawnLength.UnitName(units);
         var lines = new List<string>
         {
-            $"{DrawnLength.Place(place.XMm, units)} {unit} from the top",
+            $"{DrawnLength.Figure(place.XMm, units)} {unit} from the top",
             e > 0.05 ? $"{DrawnLength.Figure(w, units)} wide · {Up(t)} thick · edge {Up(e)} {unit}" : $"{DrawnLength.Figure(w, units)} wide · {Up(t)} {unit} thick",
         };
         if (place.IsShaft)

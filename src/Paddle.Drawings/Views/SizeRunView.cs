@@ -1,7 +1,7 @@
 using System.Globalization;
 using Paddle.Design.Fitting;
+using Paddle.Design.Units;
 using Paddle.Drawings.Sheets;
-using Paddle.Drawings.Units;
 
 namespace Paddle.Drawings.Views;
 
@@ -76,7 +76,7 @@ internal static class SizeRunView
         for (var k = Math.Ceiling(low / step - 1e-9); k * step <= high + 1e-9; k++)
         {
             sketch.Line(place(k * step), foot, place(k * step), foot + 1.5, LineKind.Narrow, Layer.Stations);
-            sketch.Text(DrawnLength.Place(k * step, units), place(k * step), foot + 5.5, Lettering.Small, Anchor.Middle);
+            sketch.Text(DrawnLength.Figure(k * step, units), place(k * step), foot + 5.5, Lettering.Small, Anchor.Middle);
         }
 
         sketch.Text($"Overall length that fits, {DrawnLength.UnitName(units)}", (Left + Right) / 2, foot + 11, Lettering.Small, Anchor.Middle);

@@ -1,8 +1,8 @@
 using System.Globalization;
 using Paddle.Design;
 using Paddle.Design.Strength;
+using Paddle.Design.Units;
 using Paddle.Drawings.Sheets;
-using Paddle.Drawings.Units;
 
 namespace Paddle.Drawings.Views;
 
@@ -19,7 +19,7 @@ internal static class StrengthView
         .case0{stroke:#2f6b3a}.case1{stroke:#a03a1a;stroke-dasharray:4 1.2}.case2{stroke:#2b4f81;stroke-dasharray:1.6 1}
         .case3{stroke:#6b4a8a;stroke-dasharray:5 1 1 1}.limit{stroke:#b00020;stroke-dasharray:2 2}
         .text.case0,.text.case1,.text.case2,.text.case3,.text.limit{stroke:none}
-        .flex0{stroke:#2c2a26}.wood{fill:#ecdfc8}
+        .line.notice{stroke:#a01818}.text.notice{fill:#a01818}.flex0{stroke:#2c2a26}.wood{fill:#ecdfc8}
         """;
 
     public static Sheet Draw(DesignReport report, DrawingContext context)
@@ -33,17 +33,17 @@ internal static class StrengthView
             $"{KeyFigures.BladeName(report)} paddle in {KeyFigures.WoodName(report).ToLowerInvariant()}: least safety factor {N(governing.SafetyFactor, "0.00")}, {governing.Case.Name}, "
             + $"{DrawnLength.Text(governing.AtMm, units)} from the top",
             12, 6, Width - 24, small: true);
-        DrawLegend(sketch, report, curves, 41);
+        var notice = OutcomeNotice.Draw(sketch, report, units, 12, 6 + TitleBlock.HeadingMm, Width - 24, Lettering.Note);
+        DrawLegend(sketch, report, curves, notice + 41);
 
         var overall = report.Specification.Form.Places.OverallMm;
         double X(double x) => Left + (Right - Left) * x / overall;
-        var aim = 100 / report.Specification.Aims.MinimumSafetyFactor;
-        var top = 58.0;
+        var top = notice + 58;
         Panel(sketch, "Bending moment, N·m", curves.XsMm, [.. curves.Cases.Select(c => c.MomentsNm)], "case", null, null, top, X);
         Panel(
-            sketch, "Strength used along the grain, % of what 19 sticks in 20 bear", curves.XsMm,
-            [.. curves.Cases.Select(c => c.StressesMPa.Select(s => 100 * s / c.StrengthMPa).ToArray())],
-            "case", aim, $"asked: factor {N(report.Specification.Aims.MinimumSafetyFactor, "0.##")}", top + PanelMm + 16, X);
+            sketch, "Strength used along the grain, % of what the factor asked allows 19 sticks in 20", curves.XsMm,
+            [.. curves.Cases.Select(c => c.StressesMPa.Zip(c.StrengthsMPa, (s, strength) => 100 * s * c.Case.LeastFactor / strength).ToArray())],
+            "case", 100, "all that is allowed", top + PanelMm + 16, X);
         var inches = units == DrawingUnits.Inch;
         Panel(
             sketch, $"Bench flex under {Loads.BenchN:0} N at the centre of pressure, hands as supports, {(inches ? "in" : "mm")}", curves.XsMm,
@@ -53,13 +53,13 @@ internal static class StrengthView
         foot = DrawPaddle(sketch, report, units, foot, X);
         var edge = report.Strength.Cases.First(c => !c.Case.BendsAlongTheGrain);
         sketch.Text(
-            $"Across the grain, edge press: {N(edge.MaxStressMPa, "0.00")} of {N(edge.StrengthMPa, "0.00")} MPa, factor {N(edge.SafetyFactor, "0.00")}. Bench flex {DrawnLength.Text(report.Flex.BenchFlexMm, units)}, "
+            $"Across the grain, edge press: {N(edge.StressMPa, "0.00")} of {N(edge.StrengthMPa, "0.00")} MPa, factor {N(edge.SafetyFactor, "0.00")}. Bench flex {DrawnLength.Text(report.Flex.BenchFlexMm, units)}, "
             + $"first frequency {N(report.Flex.FirstFrequencyHz, "0.0")} Hz.",
             Left, foot + 6, Lettering.Small);
         return sketch.Finish(
             "strength",
-            $"{context.Label}: strength and flex",
-            $"Bending moment, strength used and bench flex along the paddle. Least safety factor {N(governing.SafetyFactor, "0.00")} in the case {governing.Case.Name}.",
+            OutcomeNotice.Titled(report, $"{context.Label}: strength and flex"),
+            OutcomeNotice.Described(report, units, $"Bending moment, strength used and bench flex along the paddle. Least safety factor {N(governing.SafetyFactor, "0.00")} in the case {governing.Case.Name}."),
             Width,
             foot + 12);
     }
@@ -73,7 +73,7 @@ internal static class StrengthView
             sketch.Line(x, y, x + 12, y, LineKind.Visible, Layer.Marks, $"case{i}");
             sketch.Text(result.Case.Name, x + 14, y + 1.2, Lettering.Small);
             sketch.Text(
-                FormattableString.Invariant($"{result.Case.ForceN:0} N, factor {result.SafetyFactor:0.00}"), x + 14, y + 5.8, Lettering.Small);
+                FormattableString.Invariant($"{result.Case.ForceN:0} N, factor {result.SafetyFactor:0.00} of {result.Case.LeastFactor:0.00}"), x + 14, y + 5.8, Lettering.Small);
         }
     }
 
@@ -102,7 +102,7 @@ internal static class StrengthView
 
         if (limit is not { } at) return;
         sketch.Line(Left, Y(at), Right, Y(at), LineKind.Narrow, Layer.Marks, "limit");
-        sketch.Text(limitName!, Left + 2, Y(at) - 1.2, Lettering.Small);
+        sketch.Text(limitName!, Right - 1, Y(at) - 1.2, Lettering.Small, Anchor.End);
     }
 
     // At the very tip the section closes and a thrust on it is a matter of bearing, not of bending: the curves end 1 % short of it.

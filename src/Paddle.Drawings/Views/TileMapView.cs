@@ -1,5 +1,6 @@
 using System.Globalization;
 using Paddle.Design;
+using Paddle.Design.Units;
 using Paddle.Drawings.Sheets;
 
 namespace Paddle.Drawings.Views;
@@ -8,6 +9,9 @@ namespace Paddle.Drawings.Views;
 internal static class TileMapView
 {
     private const double CrossEveryMm = 100;
+    private const double LineMm = 9;
+    private const double TightLineMm = 7;
+    private const double NoticeRoomMm = 46;
 
     /// <summary>Name of a tile: its number, from the grip, row by row.</summary>
     public static string TileName(TilePlan plan, int row, int column) => (row * plan.Columns + column + 1).ToString(CultureInfo.InvariantCulture);
@@ -20,30 +24,29 @@ internal static class TileMapView
         TitleBlock.Heading(
             sketch, context.Label, $"{KeyFigures.BladeName(report)} paddle: templates at true scale, {plan.Columns * plan.Rows} tiles and section cards", Margin, Margin, inner,
             small: true);
-        var map = Margin + 32;
-        var scale = DrawMap(sketch, report, half, plan, Margin, map, inner);
+        const double Map = Margin + 32;
+        var units = context.Units;
+        var scale = DrawMap(sketch, report, half, plan, units, Margin, Map, inner);
 
-        var square = map + scale * half.HeightMm + 8;
-        CalibrationSquare.Draw(sketch, Margin, square);
+        var square = Map + scale * half.HeightMm + 8;
+        CalibrationSquare.Draw(sketch, Margin, square, units);
         string[] lines =
         [
             "1  Print every page at 100 %, never \"fit to page\".",
-            "2  Measure the square both ways: 100 mm within 0.5 mm. If it is off, stop and print again.",
+            $"2  Measure the square both ways: {DrawnLength.Text(CalibrationSquare.SideMm(units), units)} within {CalibrationSquare.Tolerance(units)}. If it is off, stop and print again.",
             "3  Trim each tile at its left cut marks; lay it on the dashed line of the tile before.",
             "4  The crosses of both tiles must fall on one another, the centre line must run straight.",
-            $"5  Check with a tape: overall {Units.DrawnLength.Text(report.Specification.Form.Places.OverallMm, context.Units)}, "
-            + $"throat {Units.DrawnLength.Text(report.Specification.Form.Places.ThroatMm, context.Units)} from the top.",
+            $"5  Check with a tape: overall {DrawnLength.Text(report.Specification.Form.Places.OverallMm, units)}, "
+            + $"throat {DrawnLength.Text(report.Specification.Form.Places.ThroatMm, units)} from the top.",
             "6  Glue to thin board, cut, fair the edge; trace, flip about the centre line, trace again.",
         ];
-        double left = Margin + CalibrationSquare.SideMm + 10, room = widthMm - Margin - left;
+        double left = Margin + CalibrationSquare.SideMm(units) + 10, room = widthMm - Margin - left;
         var height = Lettering.Note * Math.Min(1, room / lines.Max(line => StrokeAlphabet.WidthMm(line, Lettering.Note)));
-        for (var i = 0; i < lines.Length; i++)
-        {
-            sketch.Text(lines[i], left, square + 6 + 9 * i, height);
-        }
-
+        var top = square + OutcomeNotice.Draw(sketch, report, units, left, square, room, Lettering.Small, NoticeRoomMm);
+        var step = top > square ? TightLineMm : LineMm;
+        for (var i = 0; i < lines.Length; i++) sketch.Text(lines[i], left, top + 6 + step * i, height);
         var origin = KeyFigures.Origin(context);
-        sketch.Text(origin, left, square + 12 + 9 * lines.Length, Lettering.Small);
+        sketch.Text(origin, left, top + 7 + step * lines.Length, Lettering.Small);
         return sketch.Finish("tile-map", context.Label, "", widthMm, heightMm);
     }
 
@@ -92,12 +95,12 @@ internal static class TileMapView
         if (arm > 2) sketch.Path(SheetPath.Circle(x, y, arm / 2), LineKind.Narrow, Layer.Marks);
     }
 
-    private static double DrawMap(Sketch sketch, DesignReport report, Sheet half, TilePlan plan, double x, double y, double width)
+    private static double DrawMap(Sketch sketch, DesignReport report, Sheet half, TilePlan plan, DrawingUnits units, double x, double y, double width)
     {
         double across = (plan.Columns - 1) * plan.StepX + plan.TileWidthMm;
         var scale = width / across;
         sketch.Path(
-            FacePaths.Half(report.Outline, HalfTemplateView.OriginX, HalfTemplateView.CentreY(report)).Map(p => new(x + scale * p.X, y + scale * p.Y)),
+            FacePaths.Half(report.Outline, HalfTemplateView.OriginX, HalfTemplateView.CentreY(report, units)).Map(p => new(x + scale * p.X, y + scale * p.Y)),
             LineKind.Narrow, Layer.Outline);
         for (var row = 0; row < plan.Rows; row++)
         {

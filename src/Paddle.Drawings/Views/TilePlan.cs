@@ -5,8 +5,9 @@ namespace Paddle.Drawings.Views;
 /// <param name="PageHeightMm">Paper down, mm.</param>
 /// <param name="Columns">Tiles across.</param>
 /// <param name="Rows">Tiles down.</param>
+/// <param name="LabelMm">Strip at the foot of each tile for its own label, mm.</param>
 /// <remarks>n = ceil((L − o)/(p − o)) tiles of p with the overlap o for a length L.</remarks>
-internal sealed record TilePlan(double PageWidthMm, double PageHeightMm, int Columns, int Rows)
+internal sealed record TilePlan(double PageWidthMm, double PageHeightMm, int Columns, int Rows, double LabelMm)
 {
     /// <summary>Edge that printers leave white, mm; common practice, no source.</summary>
     public const double MarginMm = 10;
@@ -14,8 +15,8 @@ internal sealed record TilePlan(double PageWidthMm, double PageHeightMm, int Col
     /// <summary>How far neighbours overlap, mm; common practice, no source.</summary>
     public const double OverlapMm = 10;
 
-    /// <summary>Strip at the foot of each tile for its own label, mm.</summary>
-    public const double LabelMm = 8;
+    /// <summary>Strip for a label of one line, mm.</summary>
+    public const double OneLineMm = 8;
 
     /// <summary>Drawing on one tile across, mm.</summary>
     public double TileWidthMm => PageWidthMm - 2 * MarginMm;
@@ -30,16 +31,16 @@ internal sealed record TilePlan(double PageWidthMm, double PageHeightMm, int Col
     public double StepY => TileHeightMm - OverlapMm;
 
     /// <summary>Tiles for a sheet; of lying and standing paper the one that needs fewer, lying when equal.</summary>
-    public static TilePlan For(double paperShortMm, double paperLongMm, double sheetWidthMm, double sheetHeightMm)
+    public static TilePlan For(double paperShortMm, double paperLongMm, double sheetWidthMm, double sheetHeightMm, double labelMm = OneLineMm)
     {
-        var lying = Of(paperLongMm, paperShortMm, sheetWidthMm, sheetHeightMm);
-        var standing = Of(paperShortMm, paperLongMm, sheetWidthMm, sheetHeightMm);
+        var lying = Of(paperLongMm, paperShortMm, sheetWidthMm, sheetHeightMm, labelMm);
+        var standing = Of(paperShortMm, paperLongMm, sheetWidthMm, sheetHeightMm, labelMm);
         return standing.Columns * standing.Rows < lying.Columns * lying.Rows ? standing : lying;
     }
 
-    private static TilePlan Of(double pageWidth, double pageHeight, double width, double height)
+    private static TilePlan Of(double pageWidth, double pageHeight, double width, double height, double label)
     {
-        var plan = new TilePlan(pageWidth, pageHeight, 1, 1);
+        var plan = new TilePlan(pageWidth, pageHeight, 1, 1, label);
         return plan with { Columns = Count(width, plan.TileWidthMm), Rows = Count(height, plan.TileHeightMm) };
     }
 

@@ -37,6 +37,7 @@ public static class Listening
             // Requests are small: a caller who takes longer than this to send the headers holds a connection open for nothing.
             kestrel.Limits.RequestHeadersTimeout = TimeSpan.FromSeconds(10);
             kestrel.Limits.KeepAliveTimeout = TimeSpan.FromSeconds(60);
+            kestrel.ConfigureEndpointDefaults(listen => listen.UseClearTextHttp2(kestrel.Limits.KeepAliveTimeout));
         });
         return builder;
     }

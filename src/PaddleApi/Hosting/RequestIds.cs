@@ -4,7 +4,7 @@ namespace PaddleApi.Hosting;
 
 /// <summary>
 /// Gives every request an id: the caller's own when it is fit to be logged, else a new one. It comes back in the header, in every
-/// problem and in every log line. Every answer also tells browsers to take its media type at its word.
+/// problem and in every log line.
 /// </summary>
 public static partial class RequestIds
 {
@@ -23,7 +23,6 @@ public static partial class RequestIds
         context.Response.OnStarting(() =>
         {
             context.Response.Headers[Header] = context.TraceIdentifier;
-            context.Response.Headers.XContentTypeOptions = "nosniff";
             return Task.CompletedTask;
         });
         return next(context);

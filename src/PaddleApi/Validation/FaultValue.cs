@@ -16,5 +16,12 @@ internal static class FaultValue
     };
 
     /// <summary>A text cut to a length that is fit to show.</summary>
-    public static string Shorten(string text) => text.Length <= LongestShown ? text : string.Concat(text.AsSpan(0, LongestShown), "…");
+    public static string Shorten(string text)
+    {
+        if (text.Length <= LongestShown) return text;
+
+        // Half a surrogate pair is no character, and JSON cannot hold it.
+        var length = char.IsHighSurrogate(text[LongestShown - 1]) ? LongestShown - 1 : LongestShown;
+        return string.Concat(text.AsSpan(0, length), "…");
+    }
 }

@@ -27,11 +27,16 @@ public static class InputRefusals
         foreach (var refusal in refusals) context.AddFault(refusal.JsonPointer.TrimStart('/').Replace('/', '.'), ToFault(refusal));
     }
 
-    private static Fault ToFault(InputRefusal refusal) => new(
-        refusal.MeasureInstead is { Count: > 0 } others ? $"{refusal.Message} These would answer: {string.Join(", ", others)}." : refusal.Message,
-        refusal.Value,
-        refusal.Low,
-        refusal.High,
-        refusal.Unit,
-        MeasureInstead: refusal.MeasureInstead is { Count: > 0 } ids ? ids : null);
+    private static Fault ToFault(InputRefusal refusal)
+    {
+        IReadOnlyList<string>? ids = refusal.MeasureInstead is { Count: > 0 } given ? given : null;
+        return new(
+            ids is null ? refusal.Message : $"{refusal.Message} To be measured{(refusal.Value is null ? "" : " again")}: {string.Join(", ", ids.Select(MeasurementCatalogue.NameInSentence))}.",
+            refusal.Value,
+            refusal.Low,
+            refusal.High,
+            refusal.Unit,
+            MeasureInstead: ids,
+            Code: refusal.Code);
+    }
 }

@@ -57,6 +57,28 @@ public static class Rules
         return rule.EngineRange(measurement.Lowest, measurement.Highest);
     }
 
+    /// <summary>Refuses a list of more items than are used; null passes.</summary>
+    /// <typeparam name="T">The request.</typeparam>
+    /// <typeparam name="TItem">Type of the items.</typeparam>
+    /// <param name="rule">The rule being built.</param>
+    /// <param name="most">Most items.</param>
+    /// <param name="unit">What the items are.</param>
+    /// <param name="reason">Why the list ends there.</param>
+    public static IRuleBuilderOptions<T, IReadOnlyList<TItem>?> AtMost<T, TItem>(
+        this IRuleBuilder<T, IReadOnlyList<TItem>?> rule, int most, string unit, string reason) =>
+        rule.SetValidator(new CountRule<T, TItem>(0, most, isEnforced: true))
+            .WithMessage(reason).WithState((_, list) => new Fault(reason, list?.Count, 0, most, unit));
+
+    /// <summary>States in the description how many items the engine, or a rule between members, takes.</summary>
+    /// <typeparam name="T">The request.</typeparam>
+    /// <typeparam name="TItem">Type of the items.</typeparam>
+    /// <param name="rule">The rule being built.</param>
+    /// <param name="fewest">Fewest items.</param>
+    /// <param name="most">Most items.</param>
+    public static IRuleBuilderOptions<T, IReadOnlyList<TItem>?> EngineCount<T, TItem>(
+        this IRuleBuilder<T, IReadOnlyList<TItem>?> rule, int fewest, int most) =>
+        rule.SetValidator(new CountRule<T, TItem>(fewest, most, isEnforced: false));
+
     /// <summary>Refuses a text that is not one of the allowed names; null passes.</summary>
     /// <typeparam name="T">The request.</typeparam>
     /// <param name="rule">The rule being built.</param>
@@ -64,7 +86,7 @@ public static class Rules
     /// <param name="reason">What the names are.</param>
     public static IRuleBuilderOptions<T, string?> OneOf<T>(this IRuleBuilder<T, string?> rule, IReadOnlyList<string> allowed, string reason) =>
         rule.SetValidator(new NamesRule<T>(allowed))
-            .WithMessage(reason).WithState((_, value) => new Fault(reason, FaultValue.Show(value), Allowed: allowed));
+            .WithMessage(reason).WithState((_, value) => new Fault(reason, FaultValue.Show(value), Allowed: allowed, Code: RefusalCodes.UnknownName));
 
     /// <summary>Says why the rule before it refuses, with a range where there is one.</summary>
     /// <typeparam name="T">The request.</typeparam>
@@ -76,7 +98,8 @@ public static class Rules
     /// <param name="unit">Unit of the values.</param>
     public static IRuleBuilderOptions<T, TProperty> Saying<T, TProperty>(
         this IRuleBuilderOptions<T, TProperty> rule, string reason, double? min = null, double? max = null, string? unit = null) =>
-        rule.WithMessage(reason).WithState((_, value) => new Fault(reason, FaultValue.Show(value), min, max, unit));
+        rule.WithMessage(reason).WithState((_, value) => new Fault(
+            reason, FaultValue.Show(value), min, max, unit, Code: min is null && max is null ? RefusalCodes.NotAccepted : RefusalCodes.OutOfRange));
 
     /// <summary>Adds a fault found by hand inside <c>Custom</c>: for rules between several members.</summary>
     /// <typeparam name="T">The request.</typeparam>

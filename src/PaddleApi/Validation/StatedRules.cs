@@ -20,6 +20,16 @@ internal interface IStatesNames
     IReadOnlyList<string> Allowed { get; }
 }
 
+/// <summary>A rule whose number of items can be read.</summary>
+internal interface IStatesCount
+{
+    /// <summary>Fewest items.</summary>
+    int Fewest { get; }
+
+    /// <summary>Most items.</summary>
+    int Most { get; }
+}
+
 /// <summary>A number lies in a closed range; null passes.</summary>
 internal sealed class RangeRule<T, TNumber>(double min, double max) : PropertyValidator<T, TNumber>, IStatesRange
 {
@@ -53,4 +63,17 @@ internal sealed class NamesRule<T>(IReadOnlyList<string> allowed) : PropertyVali
     public IReadOnlyList<string> Allowed { get; } = allowed;
 
     public override bool IsValid(ValidationContext<T> context, string? value) => value is null || Allowed.Contains(value, StringComparer.Ordinal);
+}
+
+/// <summary>A list has so many items; null passes. Where something else enforces it, this only states it.</summary>
+internal sealed class CountRule<T, TItem>(int fewest, int most, bool isEnforced) : PropertyValidator<T, IReadOnlyList<TItem>?>, IStatesCount
+{
+    public override string Name => "Count";
+
+    public int Fewest { get; } = fewest;
+
+    public int Most { get; } = most;
+
+    public override bool IsValid(ValidationContext<T> context, IReadOnlyList<TItem>? value) =>
+        !isEnforced || value is null || (value.Count >= Fewest && value.Count <= Most);
 }

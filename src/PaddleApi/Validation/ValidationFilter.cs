@@ -57,13 +57,14 @@ public static class Validated
     public static ProblemResult Refusal(IReadOnlyList<(string Place, Fault Fault)> faults)
     {
         ArgumentNullException.ThrowIfNull(faults);
-        var errors = faults
+        var errors = faults.Take(Problem.MostFaults)
             .GroupBy(one => one.Place, StringComparer.Ordinal)
             .OrderBy(group => group.Key, StringComparer.Ordinal)
             .ToDictionary(group => group.Key, group => (IReadOnlyList<Fault>)[.. group.Select(one => one.Fault)], StringComparer.Ordinal);
         var detail = faults.Count == 1
             ? $"At {(faults[0].Place.Length == 0 ? "the body" : faults[0].Place)}: {faults[0].Fault.Reason}"
-            : string.Create(null, $"{faults.Count} values cannot be used; see errors.");
+            : faults.Count <= Problem.MostFaults ? string.Create(null, $"{faults.Count} values cannot be used; see errors.")
+            : string.Create(null, $"{faults.Count} values cannot be used; the first {Problem.MostFaults} are in errors.");
         return new ProblemResult(ProblemKinds.InvalidValues, detail, errors);
     }
 

@@ -1,4 +1,5 @@
 using Paddle.Design.Balance;
+using Paddle.Design.Finishing;
 using Paddle.Design.Outline;
 using Paddle.Design.Solid;
 using Paddle.Design.Tests.Solid;
@@ -7,8 +8,6 @@ namespace Paddle.Design.Tests.Balance;
 
 public class DesignProblemTests
 {
-    private static readonly double?[] Free = new double?[PaddleSizes.Count];
-
     // Property: every gradient against central differences at random sizes inside the limits. Step 1e-4 mm: truncation of order 1e-8,
     // rounding of order 1e-9, of a value per millimetre; 1e-6 of the value plus 1e-6 of the row's largest slope allowed.
     [Theory]
@@ -20,20 +19,20 @@ public class DesignProblemTests
     {
         var form = TestPaddles.Form(TestPaddles.Blade(family), bend: bend, style: style);
         var aims = new Aims(BalanceAim.LowerHand, 12, 1.5, 5, 20, null);
-        var problem = DesignProblem.State(form, Free, TestPaddles.Ash, TestPaddles.Loads(), aims);
+        var problem = DesignProblem.State(TestPaddles.Asked(form, aims: aims));
         var random = new Random(41);
         for (var trial = 0; trial < 40; trial++)
         {
             var v = ThinningSizes(problem, random);
             problem.Evaluate(v);
             var rowCount = problem.RowCount;
-            double[] massGradient = [.. problem.MassGradient], gradients = [.. problem.RowGradients];
+            double[] costGradient = [.. problem.CostGradient], gradients = [.. problem.RowGradients];
             for (var k = 0; k < PaddleSizes.Count; k++)
             {
                 const double Step = 1e-4;
-                var (up, massUp) = At(problem, v, k, Step);
-                var (down, massDown) = At(problem, v, k, -Step);
-                Assert.Equal((massUp - massDown) / (2 * Step), massGradient[k], 1e-6 * (1 + Math.Abs(massGradient[k])));
+                var (up, costUp) = At(problem, v, k, Step);
+                var (down, costDown) = At(problem, v, k, -Step);
+                Assert.Equal((costUp - costDown) / (2 * Step), costGradient[k], 2e-6 * (1 + Math.Abs(costGradient[k])));
                 for (var r = 0; r < rowCount; r++)
                 {
                     var largest = Enumerable.Range(0, PaddleSizes.Count).Max(j => Math.Abs(gradients[r * PaddleSizes.Count + j]));
@@ -58,17 +57,36 @@ public class DesignProblemTests
         var form = TestPaddles.Form(TestPaddles.Blade(family));
         var aims = new Aims(BalanceAim.LowerHand, 12, 1.5, null, null, null);
         var around = TestPaddles.UsualSizes;
-        var problem = DesignProblem.State(form, Free, TestPaddles.Ash, TestPaddles.Loads(), aims, around: around);
+        var bare = TestPaddles.Asked(form, aims: aims) with { Finish = new(SurfaceFinish.None, 0, SurfaceFinish.None, 0, false) };
+        var problem = DesignProblem.State(bare, around: around);
         var random = new Random(43);
         for (var trial = 0; trial < 50; trial++)
         {
             var v = ThinningSizes(problem, random);
             if (trial == 0) around.CopyTo(v);
             problem.Evaluate(v);
-            var mass = MassProperties.Of(TestPaddles.Shape(form, StationGrid.Coarse, PaddleSizes.FromVector(v)), TestPaddles.Ash.DensityKgM3);
+            var solid = TestPaddles.Shape(form, StationGrid.Coarse, PaddleSizes.FromVector(v));
+            var mass = MassProperties.Of(solid, TestPaddles.Ash.DensityKgM3);
             TestPaddles.AssertRelative(mass.TotalG, problem.MassG, trial == 0 ? 1e-9 : 2e-4, "mass");
             Assert.Equal(mass.CentreOfMassMm, problem.CentreMm, trial == 0 ? 1e-6 : 0.1);
         }
+    }
+
+    // Property: the balance that is aimed at is that of the finished paddle.
+    [Fact]
+    public void Property_the_finish_is_weighed()
+    {
+        var form = TestPaddles.Form(TestPaddles.Blade("ottertail"));
+        var around = TestPaddles.UsualSizes;
+        var problem = DesignProblem.State(TestPaddles.Asked(form), around: around);
+        var v = new double[PaddleSizes.Count];
+        around.CopyTo(v);
+        problem.Evaluate(v);
+        var solid = TestPaddles.Shape(form, StationGrid.Coarse);
+        var mass = MassProperties.Of(solid, TestPaddles.Ash.DensityKgM3);
+        var finished = FinishedMass.Of(form.Places, mass, FinishLoad.On(solid, FinishChoice.Usual));
+        Assert.Equal(finished.CentreOfMassMm, problem.CentreMm, 1e-6);
+        Assert.InRange(finished.ShiftMm, 5, 12);
     }
 
     // Property: pinned sizes stay put and bound their neighbours, so that the blade can still thin all the way.
@@ -76,12 +94,10 @@ public class DesignProblemTests
     public void Property_pinned_sizes_bound_their_neighbours()
     {
         var pinned = new double?[PaddleSizes.Count];
-        pinned[5] = 16; // middle
-        var problem = DesignProblem.State(
-            TestPaddles.Form(TestPaddles.Blade("ottertail")), pinned, TestPaddles.Ash, TestPaddles.Loads(),
-            new(BalanceAim.LowerHand, 12, 1.5, null, null, null));
-        Assert.Equal((16, 16), (problem.Low[5], problem.High[5]));
-        Assert.True(problem.Low[4] >= 16 && problem.High[6] <= 16 && problem.High[7] <= 16);
+        pinned[5] = 20; // middle
+        var problem = DesignProblem.State(TestPaddles.Asked(TestPaddles.Form(TestPaddles.Blade("ottertail")), pinned: pinned));
+        Assert.Equal((20, 20), (problem.Low[5], problem.High[5]));
+        Assert.True(problem.Low[4] >= 20 && problem.High[6] <= 20 && problem.High[7] <= 20);
         for (var k = 0; k < PaddleSizes.Count; k++) Assert.InRange(problem.Start[k], problem.Low[k], problem.High[k]);
     }
 
@@ -113,11 +129,11 @@ public class DesignProblemTests
         return v;
     }
 
-    private static (double[] Rows, double Mass) At(DesignProblem problem, double[] v, int k, double step)
+    private static (double[] Rows, double Cost) At(DesignProblem problem, double[] v, int k, double step)
     {
         double[] moved = [.. v];
         moved[k] += step;
         problem.Evaluate(moved);
-        return ([.. problem.Rows], problem.MassG);
+        return ([.. problem.Rows], problem.CostG);
     }
 }

@@ -118,9 +118,9 @@ public class SizeSolverTests
             pinned[size] = Of(SizeLimits.Solver[size].Min, SizeLimits.Solver[size].Max, mass, 100);
         }
 
-        var problem = DesignProblem.State(
-            form, pinned, WoodInUse.Resolve(species, Of(8, 18, wood, 10), Of(0, 0.06, wood, 6), null, null),
-            TestPaddles.Loads(Of(40, 120, mass, 80)), aims);
+        var problem = DesignProblem.State(TestPaddles.Asked(
+            form, WoodInUse.Resolve(species, Of(8, 18, wood, 10), Of(0, 0.06, wood, 6), null, null),
+            TestPaddles.Loads(Of(40, 120, mass, 80), aims.MinimumSafetyFactor), aims, pinned));
         var v = (double[])problem.Start.Clone();
         var solver = SizeSolver.SolveFromSeveralStarts(problem, v);
         Assert.InRange(solver.Evaluations, 1, MostEvaluations);
@@ -163,9 +163,9 @@ public class SizeSolverTests
     {
         var pinned = new double?[N];
         if (pinnedSize >= 0) pinned[pinnedSize] = pinnedTo;
-        return DesignProblem.State(
-            TestPaddles.Form(TestPaddles.Blade(family)), pinned, TestPaddles.Wood(species), TestPaddles.Loads(bodyMass),
-            new(BalanceAim.LowerHand, 12, factor, leastFlex, mostFlex, null));
+        return DesignProblem.State(TestPaddles.Asked(
+            TestPaddles.Form(TestPaddles.Blade(family)), TestPaddles.Wood(species), TestPaddles.Loads(bodyMass, factor),
+            new(BalanceAim.LowerHand, 12, factor, leastFlex, mostFlex, null), pinned));
     }
 
     private static double MeritAt(DesignProblem problem, double[] v)

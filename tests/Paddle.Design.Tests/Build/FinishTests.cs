@@ -1,4 +1,5 @@
 using Paddle.Design.Build;
+using Paddle.Design.Finishing;
 using Paddle.Design.Solid;
 using Paddle.Design.Wood;
 
@@ -16,17 +17,10 @@ public class FinishTests
     }
 
     [Fact]
-    public void Taking_20_g_450_mm_from_the_balance_of_700_g_moves_it_13_2_mm()
-    {
-        Assert.Equal(13.2, FinishLoad.ShiftMm(700, 20, 450), 1);
-        Assert.Equal(-20, FinishLoad.ShiftMm(700, -33, 450), 0);
-    }
-
-    [Fact]
     public void The_plan_uses_the_paddle_s_own_surfaces()
     {
         var report = BuildSamples.Cherry;
-        var plan = FinishPlan.For(report.Mass, report.Specification.Form.Places.ThroatMm);
+        var plan = FinishPlan.For(report.Mass, report.Specification.Form.Places.ThroatMm, FinishChoice.Usual);
         Assert.Equal(report.Mass.BladeSurfaceCm2 * 1e-4, plan.VarnishAreaM2, 12);
         Assert.Equal(report.Mass.SurfaceCm2 * 1e-4, plan.VarnishAreaM2 + plan.OilAreaM2, 12);
         Assert.Equal(FinishPlan.VarnishLitresFor(plan.VarnishAreaM2, 6), plan.Coats.Take(6).Sum(coat => coat.Litres), 12);
@@ -38,21 +32,25 @@ public class FinishTests
     public void Six_coats_take_nine_days_and_no_coat_goes_on_before_the_last_is_dry()
     {
         var report = BuildSamples.Cherry;
-        var coats = FinishPlan.For(report.Mass, 938).Coats;
+        var coats = FinishPlan.For(report.Mass, 938, FinishChoice.Usual).Coats;
         Assert.Equal(9, coats.First(coat => coat.Finish == "drying oil").StartDay, 9);
         for (var k = 1; k < coats.Count; k++)
             Assert.True(coats[k].StartDay >= coats[k - 1].StartDay + 1);
-        Assert.Equal(coats.Max(coat => coat.StartDay + coat.WaitDays), FinishPlan.For(report.Mass, 938).ReadyDay, 9);
-        Assert.True(FinishPlan.For(report.Mass, 938).ReadyDay >= 16);
+        Assert.Equal(coats.Max(coat => coat.StartDay + coat.WaitDays), FinishPlan.For(report.Mass, 938, FinishChoice.Usual).ReadyDay, 9);
+        Assert.True(FinishPlan.For(report.Mass, 938, FinishChoice.Usual).ReadyDay >= 16);
     }
 
     [Fact]
     public void More_coats_weigh_more_and_carry_the_balance_further_to_the_tip()
     {
         var report = BuildSamples.Cherry;
-        var three = BuildSheet.For(report, new(VarnishCoats: 3)).WithFinish;
-        var six = BuildSheet.For(report, new(VarnishCoats: 6)).WithFinish;
+        FinishedMass With(FinishChoice choice) => FinishedMass.Of(
+            report.Specification.Form.Places, report.Mass, FinishLoad.On(Fine(report), choice));
+        var (three, six) = (With(FinishChoice.Usual with { BladeCoats = 3 }), With(FinishChoice.Usual));
         Assert.True(six.MassG > three.MassG && six.ShiftMm > three.ShiftMm);
+        var bare = With(new(SurfaceFinish.None, 0, SurfaceFinish.None, 0, false));
+        Assert.Equal((report.Mass.TotalG, report.Mass.CentreOfMassMm), (bare.MassG, bare.CentreOfMassMm));
+        Assert.True(With(FinishChoice.Usual with { TipReinforcement = true }).ShiftMm > six.ShiftMm + 2);
     }
 
     [Theory]
@@ -77,7 +75,7 @@ public class FinishTests
         // Its own centre lies in the last 60 mm; the shift follows from mass and arm.
         var arm = (tip.With.MassG * tip.With.BalanceMm - report.Mass.TotalG * report.Mass.CentreOfMassMm) / tip.AddedG;
         Assert.InRange(arm, places.OverallMm - 60, places.OverallMm);
-        Assert.Equal(FinishLoad.ShiftMm(report.Mass.TotalG, -tip.AddedG, report.Mass.CentreOfMassMm - arm), tip.With.ShiftMm, 9);
+        Assert.Equal(tip.AddedG * (arm - report.Mass.CentreOfMassMm) / tip.With.MassG, tip.With.ShiftMm, 9);
     }
 
     [Fact]
@@ -87,10 +85,6 @@ public class FinishTests
         Assert.Equal(0.125, SandingPlan.RemovesMm([120, 180, 220]), 9);
         Assert.All(SandingPlan.All, step => Assert.Equal(step.Grits.Order(), step.Grits));
     }
-
-    [Fact]
-    public void Coats_outside_reason_are_refused() =>
-        Assert.Throws<ArgumentOutOfRangeException>(() => FinishPlan.For(BuildSamples.Cherry.Mass, 938, varnishCoats: 0));
 
     [Fact]
     public void A_wet_blade_swells_weighs_more_and_hangs_lower()
@@ -134,9 +128,34 @@ public class FinishTests
     public void Surfaces_of_the_finish_are_those_of_the_mass()
     {
         var report = BuildSamples.Cherry;
-        var fine = PaddleSolid.Shape(report.Specification.Form, report.Sizes, report.Outline, StationGrid.Fine);
-        var plan = FinishPlan.For(report.Mass, 938);
-        var laden = FinishLoad.Add(fine, report.Mass.TotalG, report.Mass.CentreOfMassMm, plan);
-        Assert.Equal(report.Mass.TotalG + plan.VarnishDryG + plan.OilDryG, laden.MassG, 9);
+        var plan = FinishPlan.For(report.Mass, 938, FinishChoice.Usual);
+        Assert.Equal(report.Mass.TotalG + plan.VarnishDryG + plan.OilDryG, report.Finished.MassG, 9);
     }
+
+    // Swing by the parallel-axis theorem from the finish's own slices (elementary mechanics), trapezoid over the printed stations: 1 %.
+    [Fact]
+    public void The_finish_adds_its_own_swing()
+    {
+        var report = BuildSamples.Cherry;
+        var solid = report.Stations;
+        double lower = report.Specification.Form.Places.LowerHandMm, swing = 0;
+        for (var i = 1; i < solid.Count; i++)
+        {
+            double At(int k)
+            {
+                var pattern = solid.Grid.Patterns[k];
+                var perM2 = pattern.Segment.Zone == Zone.Blade ? FinishPlan.DryVarnishG(1, 6) : FinishPlan.OilGPerM2Coat * 3;
+                var around = pattern.Perimeter.LengthMm(solid.HalfWidth[k], solid.HalfThickness[k], solid.EdgeHalfThickness[k]);
+                return perM2 * 1e-6 * around * (solid.X[k] - lower) * (solid.X[k] - lower) * 1e-9;
+            }
+
+            swing += (solid.X[i] - solid.X[i - 1]) * (At(i) + At(i - 1)) / 2;
+        }
+
+        var added = report.Finished.InertiaLowerHandKgM2 - report.Mass.InertiaLowerHandKgM2;
+        Assert.Equal(swing, added, 0.01 * swing);
+    }
+
+    private static PaddleSolid Fine(DesignReport report) =>
+        PaddleSolid.Shape(report.Specification.Form, report.Sizes, report.Outline, StationGrid.Fine);
 }

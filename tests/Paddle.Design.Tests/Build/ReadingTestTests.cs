@@ -1,6 +1,7 @@
 using MathNet.Numerics.Distributions;
 using Paddle.Design.Build;
 using Paddle.Design.Solid;
+using Paddle.Design.Units;
 
 namespace Paddle.Design.Tests.Build;
 
@@ -72,14 +73,15 @@ public class ReadingTestTests
     [MemberData(nameof(ToPlan))]
     public void Thicknesses_printed_up_to_the_next_32nd_are_to_plan(string family, string species, bool heavy)
     {
-        var report = BuildSamples.Design(family, species);
+        var sample = BuildSamples.Design(family, species);
+        var report = sample with { Specification = sample.Specification with { Units = DrawingUnits.Inch } };
         foreach (var stage in BuildSheet.For(report).Stages)
         {
             const double Step = 25.4 / 32;
             ThicknessReading[] readings =
                 [.. stage.Stations.Select(station => new ThicknessReading(station.XMm, Math.Ceiling(station.ThicknessMm / Step) * Step))];
             var result = BalanceCorrection.Solve(report, new(
-                stage.Stage, stage.MassG.Value * (heavy ? 1.05 : 1), stage.BalanceMm.Value, readings, PlanStepMm: Step));
+                stage.Stage, stage.MassG.Value * (heavy ? 1.05 : 1), stage.BalanceMm.Value, readings));
             Assert.Equal(CorrectionStatus.OnPlan, result.Status);
             Assert.Null(result.Doubt);
         }

@@ -39,9 +39,9 @@ public sealed class PaddleLengthsTests
         Assert.Equal(15, PaddleLengths.Resolve(new(880, 38, null, 650), 670, Bar, 62).Lengths!.Places.TopHandMm);
 
     [Theory]
-    [InlineData(1100.0, 150.0, null, 1000.0, 2270, 1000, 2100, "handSpacingMm")]
-    [InlineData(null, null, 1000.0, 650.0, 292, 500, 1100, "overallLengthMm")]
-    [InlineData(null, null, 2100.0, 650.0, 1392, 500, 1100, "overallLengthMm")]
+    [InlineData(1100.0, 150.0, null, 1000.0, 2270, 800, 2100, "handSpacingMm")]
+    [InlineData(null, null, 1000.0, 650.0, 292, 400, 1100, "overallLengthMm")]
+    [InlineData(null, null, 2100.0, 650.0, 1392, 400, 1100, "overallLengthMm")]
     [InlineData(880.0, null, 1500.0, 650.0, -50, 0, 150, "handSpacingMm overallLengthMm blade.lengthMm")]
     [InlineData(880.0, null, 1800.0, 650.0, 250, 0, 150, "handSpacingMm overallLengthMm blade.lengthMm")]
     [InlineData(880.0, 38.0, 1200.0, null, 262, 350, 1000, "handSpacingMm freeboardMm overallLengthMm")]

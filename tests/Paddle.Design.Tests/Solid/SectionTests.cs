@@ -72,6 +72,29 @@ public class SectionTests
         }
     }
 
+    // Hand formula: ∫y h³dy/∫h³dy of a quarter: rectangle w/2, triangle (1/20)/(1/4)·w, parabola (1/8)/(16/35)·w, ellipse
+    // (1/5)/(3π/16)·w.
+    [Theory]
+    [InlineData(1, 1, 1, 0.5)]
+    [InlineData(0, 1, 1, 0.2)]
+    [InlineData(0, 2, 1, 35.0 / 128)]
+    [InlineData(0, 2, 0.5, 16 / (15 * Math.PI))]
+    public void Formula_spread_of_bending(double edgeShare, double p, double r, double ofHalfWidth) =>
+        TestPaddles.AssertRelative(ofHalfWidth * W, new Section(W, C, edgeShare * C, SectionMoments.For(p, r)).BendingSpreadMm, Exact);
+
+    // Property: the same against quadrature (1e-8, as above).
+    [Fact]
+    public void Property_spread_of_bending_equals_quadrature()
+    {
+        foreach (var section in RandomSections(200))
+        {
+            double Sum(Func<double, double> f) => DoubleExponentialTransformation.Integrate(f, 0, 1, 1e-10);
+            double Cube(double u) => Math.Pow(section.HalfThicknessAtMm(u), 3);
+            TestPaddles.AssertRelative(
+                section.HalfWidthMm * Sum(u => u * Cube(u)) / Sum(Cube), section.BendingSpreadMm, 1e-8, "spread");
+        }
+    }
+
     // Property: area against NetTopologySuite's of the drawn polygon, points crowded at the edge where a round one turns (1e-5: chord
     // error of 2000 points a quarter on a curve of unbounded slope).
     [Fact]

@@ -1,3 +1,4 @@
+using Paddle.Design.Balance;
 using Paddle.Design.Outline;
 using Paddle.Design.Solid;
 using Paddle.Design.Strength;
@@ -16,9 +17,16 @@ internal static class TestPaddles
     internal static WoodInUse Wood(string id, double moisturePercent = 12, double slopeOfGrain = 0.04) =>
         WoodInUse.Resolve(WoodCatalogue.Find(id)!, moisturePercent, slopeOfGrain, null, null);
 
-    /// <summary>The load cases of a body mass at the least factor that the older checks were written for.</summary>
+    /// <summary>The load cases of a body mass with a least factor of its own.</summary>
     internal static Loads Loads(double bodyMassKg = 75, double leastFactor = 1.5, ForcesAsked? asked = null) =>
-        Design.Strength.Loads.ForBodyMass(bodyMassKg, leastFactor, asked);
+        Design.Strength.Loads.For(Duty.Touring, bodyMassKg, 70000, leastFactor, asked);
+
+    /// <summary>A paddle to be designed with the loads and aims that most checks share.</summary>
+    internal static PaddleSpecification Asked(
+        PaddleForm form, WoodInUse? wood = null, Loads? loads = null, Aims? aims = null, double?[]? pinned = null) =>
+        new(form, Pinned(pinned ?? new double?[PaddleSizes.Count]), wood ?? Ash, loads ?? Loads(), aims ?? new(BalanceAim.LowerHand, 12, 1.5, null, null, null));
+
+    private static PinnedSizes Pinned(double?[] p) => new(p[0], p[1], p[2], p[3], p[4], p[5], p[6], p[7], p[8]);
 
     internal static BladeShape Blade(
         string family, double? length = null, double? width = null, double? widestAt = null, double? fullness = null)

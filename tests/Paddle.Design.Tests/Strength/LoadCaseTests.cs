@@ -1,5 +1,4 @@
 using Paddle.Design.Balance;
-using Paddle.Design.Solid;
 using Paddle.Design.Strength;
 using Paddle.Design.Tests.Solid;
 
@@ -56,7 +55,7 @@ public class LoadCaseTests
         var form = TestPaddles.Form(TestPaddles.Blade("ottertail"));
         var severe = With(loads, id, loadCase => loadCase with { LeastFactor = 0.9 * 0.8 * Check(loads).Cases.Single(c => c.Case.Id == id).SafetyFactor });
         double MassG(Loads asked) =>
-            SizeChoice.For(form, new double?[PaddleSizes.Count], TestPaddles.Ash, asked, Wide).Mass.TotalG;
+            SizeChoice.For(TestPaddles.Asked(form, loads: asked, aims: Wide)).Mass.TotalG;
         Assert.True(MassG(With(severe, id, c => c with { LeastFactor = 2.2 * c.LeastFactor })) > MassG(severe) + 1, id);
     }
 
@@ -73,10 +72,9 @@ public class LoadCaseTests
         Assert.Same(pry, check.Cases[^1].Case);
         Assert.Same(pry, check.Governing.Case);
         Assert.Contains(StrengthCurves.Of(solid, check, more, TestPaddles.Ash).Cases, curve => curve.Case == pry);
-        double?[] free = new double?[PaddleSizes.Count];
         Assert.True(
-            SizeChoice.For(form, free, TestPaddles.Ash, more, Wide).Mass.TotalG
-            > SizeChoice.For(form, free, TestPaddles.Ash, loads, Wide).Mass.TotalG + 10);
+            SizeChoice.For(TestPaddles.Asked(form, loads: more, aims: Wide)).Mass.TotalG
+            > SizeChoice.For(TestPaddles.Asked(form, loads: loads, aims: Wide)).Mass.TotalG + 10);
     }
 
     private static Aims Wide { get; } = new(BalanceAim.LowerHand, 60, 1.5, null, null, null);

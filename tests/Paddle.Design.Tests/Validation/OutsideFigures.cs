@@ -13,7 +13,7 @@ internal static class OutsideFigures
 {
     internal static IReadOnlyList<Comparison> All { get; } =
     [
-        .. Sections(), .. Outlines(), .. Beams(), .. WoodFigures(), .. WaterFigures(), .. Hands(), .. Trade(), .. Prototype(),
+        .. Sections(), .. Outlines(), .. Beams(), .. WoodFigures(), .. WaterFigures(), .. Hands(),
     ];
 
     private static IEnumerable<Comparison> Sections()
@@ -136,49 +136,5 @@ internal static class OutsideFigures
         yield return new(Topic, "Top hand", Source, 39.37, hands.TopN, "N", 0.02);
         yield return new(Topic, "Lower hand", Source, 139.37, hands.LowerN, "N", 0.01);
         yield return new(Topic, "Moment at the lower hand", Source, 35.0, hands.MomentNm, "N·m", 0.01);
-    }
-
-    private static IEnumerable<Comparison> Trade()
-    {
-        const string Topic = "Facts of the trade";
-        const string Practice = "common practice, no source";
-        var design = PaddleDesigner.Design(SampleDesigns.Touring("white-ash", 300, handSpacingMm: 35 * 25.4));
-        var mean = (design.Sizes.ShaftWidthMm + design.Sizes.ShaftThicknessMm) / 2;
-        yield return new(Topic, "Shaft about 1 1/8 in: mean of width and thickness, ash, 300 N", Practice, 28.575, mean, "mm", 8);
-        yield return new(Topic, "Balances at the lower hand", Practice, design.Balance.TargetMm, design.Balance.ActualMm, "mm", 1.4);
-        yield return new(
-            Topic, "Hands 35 in apart, 1½ in of freeboard and a two-foot blade: 60 to 62 in", Practice, 61 * 25.4,
-            20 + 35 * 25.4 + 1.5 * 25.4 + 24 * 25.4, "mm", 1.7);
-        yield return new(
-            Topic, "Weight of a one-piece touring paddle, 550 to 850 g: black cherry, 300 N", Practice, 700,
-            PaddleDesigner.Design(SampleDesigns.Touring("black-cherry", 300)).Mass.TotalG, "g", 22);
-    }
-
-    // An independent prototype of the model, made apart from this project: 600 slices, a general SQP solver, its own grip, blends
-    // and limits, one load spread evenly and no allowance on the stress. Compared under that one load on straight grain.
-    private static IEnumerable<Comparison> Prototype()
-    {
-        const string Topic = "An independent prototype";
-        const string Source = "600 slices and a general SQP solver with its own grip and limits, made apart from this project";
-        (string Species, string Name, double Mass300, double Mass375)[] rows =
-        [
-            ("white-ash", "White ash", 710, 750), ("sugar-maple", "Sugar maple", 740, 780), ("black-cherry", "Black cherry", 625, 665),
-            ("sitka-spruce", "Sitka spruce", 530, 580),
-        ];
-        foreach (var (species, name, at300, at375) in rows)
-        {
-            yield return new(Topic, $"{name}, 300 N spread evenly", Source, at300, EvenlyLoadedG(species, 300), "g", 12);
-            yield return new(Topic, $"{name}, 375 N spread evenly", Source, at375, EvenlyLoadedG(species, 375), "g", 12);
-        }
-    }
-
-    private static double EvenlyLoadedG(string species, double forceN)
-    {
-        var touring = SampleDesigns.Touring(species, forceN);
-        return PaddleDesigner.Design(touring with
-        {
-            Wood = WoodInUse.Resolve(WoodCatalogue.Find(species)!, 12, 0, null, null),
-            Loads = Loads.ForBodyMass(75, 1.5, new(1, 1, forceN / Allowances.SpineStress, 1, 1, forceN)),
-        }).Mass.TotalG;
     }
 }

@@ -1,8 +1,8 @@
 using Paddle.Design.Balance;
 using Paddle.Design.Outline;
 using Paddle.Design.Solid;
-using Paddle.Design.Wood;
 using Paddle.Design.Tests.Solid;
+using Paddle.Design.Wood;
 
 namespace Paddle.Design.Tests.Validation;
 

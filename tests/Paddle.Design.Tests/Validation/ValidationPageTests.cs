@@ -60,6 +60,8 @@ public class ValidationPageTests
             }
         }
 
+        text.Append(PracticeTable.Render());
+        FiniteElementPage.Append(text);
         return text.ToString().Replace("\r\n", "\n", StringComparison.Ordinal);
     }
 

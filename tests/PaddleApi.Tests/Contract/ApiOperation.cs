@@ -6,7 +6,7 @@ namespace PaddleApi.Tests.Contract;
 /// <summary>One operation of the description.</summary>
 public sealed partial class ApiOperation(string method, string template, JsonObject node)
 {
-    private readonly Regex pattern = new($"^{Braces().Replace(template.TrimEnd('/'), "(?<$1>[^/]+)")}/?$", RegexOptions.CultureInvariant);
+    private readonly Regex pattern = new($"^{Braces().Replace(template.TrimEnd('/'), "(?<$1>[^/]+)")}$", RegexOptions.CultureInvariant);
 
     public string Method { get; } = method;
 

@@ -24,13 +24,13 @@ public sealed class EveryOperationTests(ApiFixture api)
 
     public static TheoryData<string> Lookups => Those(operation => operation.Documents(404));
 
-    public static TheoryData<string> Codes => Those(operation => !operation.HasBody && operation.Documents(400));
+    public static TheoryData<string> Codes => Those(operation => operation.ParameterNames.Contains("designCode"));
 
     public static TheoryData<string> Parts => Those(operation => operation.Documents(206));
 
     public static TheoryData<string> Chosen => Those(operation => operation.Choices.Count > 0);
 
-    public static TheoryData<string> Asked => Those(operation => operation.QueryNames.Count > 0);
+    public static TheoryData<string> All => Those(_ => true);
 
     public static TheoryData<string> Solving => Those(operation => operation.HasBody && operation.Documents(503));
 
@@ -231,14 +231,30 @@ public sealed class EveryOperationTests(ApiFixture api)
         }
     }
 
-    [Theory, MemberData(nameof(Asked))]
+    [Theory, MemberData(nameof(All))]
     public async Task A_parameter_that_is_not_listed_is_refused_naming_those_that_are(string id)
     {
-        using var answer = await api.Client.GetAsync($"{Find(id).ExamplePath()}?noSuchThing=1");
+        using var answer = await AskAsync(Find(id), $"{Find(id).ExamplePath()}?noSuchThing=1");
 
-        var detail = (await ProblemAsync(answer, HttpStatusCode.BadRequest, "/problems/bad-request")).GetProperty("detail").GetString()!;
-        Assert.Contains("'noSuchThing'", detail, StringComparison.Ordinal);
-        Assert.All(Find(id).QueryNames, name => Assert.Contains(name, detail, StringComparison.Ordinal));
+        var problem = await ProblemAsync(answer, HttpStatusCode.BadRequest, "/problems/bad-request");
+        var fault = problem.GetProperty("errors").GetProperty("?noSuchThing")[0];
+        Assert.Equal(Find(id).QueryNames, fault.GetProperty("allowed").EnumerateArray().Select(name => name.GetString()));
+        Assert.Contains("'noSuchThing'", problem.GetProperty("detail").GetString(), StringComparison.Ordinal);
+    }
+
+    [Theory, MemberData(nameof(All))]
+    public async Task Another_spelling_of_the_path_is_not_found_naming_the_plain_one(string id)
+    {
+        var path = Find(id).ExamplePath();
+        string[] others = [$"{path}/", path.Replace(Fixed(path), Fixed(path).ToUpperInvariant(), StringComparison.Ordinal)];
+        foreach (var other in others)
+        {
+            using var answer = await AskAsync(Find(id), other);
+
+            var problem = await ProblemAsync(answer, HttpStatusCode.NotFound, "/problems/not-found");
+            Assert.Contains($"Write {path[..Math.Min(path.Length, 80)]}", problem.GetProperty("detail").GetString(), StringComparison.Ordinal);
+            Assert.Null(answer.Headers.ETag);
+        }
     }
 
     [Theory, MemberData(nameof(Solving))]
@@ -262,6 +278,13 @@ public sealed class EveryOperationTests(ApiFixture api)
         await ProblemAsync(answer, HttpStatusCode.MethodNotAllowed, "/problems/method-not-allowed");
         Assert.Contains(Find(id).Method, answer.Content.Headers.Allow);
     }
+
+    // The first part of the path: fixed words, unlike a code or an id.
+    private static string Fixed(string path) => path.Split('/')[1] is "v1" ? path.Split('/')[2] : path.Split('/')[1];
+
+    private Task<HttpResponseMessage> AskAsync(ApiOperation operation, string path) => operation.HasBody
+        ? api.Client.PostAsync(new Uri(path, UriKind.Relative), Body(operation.RequestExamples.First().Value, "application/json"))
+        : api.Client.GetAsync(path);
 
     private static TheoryData<string> Those(Func<ApiOperation, bool> choice) =>
         [.. Committed.Description.Operations.Where(choice).Select(operation => operation.Id)];

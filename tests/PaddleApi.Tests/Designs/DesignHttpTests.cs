@@ -12,6 +12,10 @@ public sealed class DesignHttpTests(ApiFixture api)
 {
     private const string Root = "/v1/designs";
 
+    private const string OlderCode =
+        "p1U21zoWgHAAB-035VbZj67ZDPb4vOQotKLMI6XsLtJRIDwnUnFYk0nGwqa-yes4bLMCFn0FhL5irtJMSgYXyGZhehOXnYnQ2MY48dEU7DeTawHjazgQa9p"
+        + "UxC9NgDbAD9lXXU1n8IAfStbclWPpVgLDRrD-qjC4FGl-3d5BACneMrc6ulP19rOCAF5Mw7XArs4GLiBGNDqaj1oxLoInN0dS2_omqbol6nyIL6tH9RN3oA";
+
     [Fact]
     public async Task A_request_is_answered_with_a_balanced_paddle()
     {
@@ -37,7 +41,7 @@ public sealed class DesignHttpTests(ApiFixture api)
         var mass = design.GetProperty("mass");
         var parts = mass.GetProperty("gripG").GetDouble() + mass.GetProperty("shaftG").GetDouble() + mass.GetProperty("bladeG").GetDouble();
         Assert.Equal(mass.GetProperty("totalG").GetDouble(), parts, 0.16); // four figures, each to 0.1 g
-        Assert.Equal(Number(design, "balance", "actualMm"), mass.GetProperty("centreOfMassMm").GetDouble());
+        Assert.Equal(Number(design, "balance", "bareMm"), mass.GetProperty("centreOfMassMm").GetDouble());
         Assert.Equal(Number(design, "balance", "targetMm"), Number(design, "lengths", "lowerHandMm"));
         Assert.Equal(Number(design, "lengths", "overallMm"), Number(design, "lengths", "shaftMm") + Number(design, "lengths", "bladeMm"), 0.011);
         var stations = design.GetProperty("stations").EnumerateArray().ToList();
@@ -45,22 +49,27 @@ public sealed class DesignHttpTests(ApiFixture api)
         Assert.Equal(Number(design, "lengths", "overallMm"), stations[^1].GetProperty("xMm").GetDouble());
         Assert.Equal(74, stations.Max(station => station.GetProperty("halfWidthMm").GetDouble())); // an ottertail is 148 mm wide
         var cases = design.GetProperty("strength").GetProperty("cases").EnumerateArray().ToList();
-        var least = cases.MinBy(result => result.GetProperty("safetyFactor").GetDouble());
+        var least = cases.MinBy(result => result.GetProperty("safetyFactor").GetDouble() / result.GetProperty("leastSafetyFactor").GetDouble());
         Assert.Equal(design.GetProperty("strength").GetProperty("governingCase").GetString(), least.GetProperty("id").GetString());
     }
 
-    [Fact]
-    public async Task The_code_brings_back_the_same_paddle_with_every_size_pinned()
+    // The second misses its balance, the third a strength: a design read back from its code says the same as when it was solved.
+    [Theory]
+    [InlineData("/blade/family=\"beavertail\"; /shaft/bendDegrees=7")]
+    [InlineData("/blade/family=\"teardrop\"; /blade/lengthMm=430; /handSpacingMm=1000")]
+    [InlineData("/shaft/thicknessMm=23; /wood/species=\"western-redcedar\"")]
+    [InlineData("/drawing/units=\"inch\"")]
+    public async Task The_code_brings_back_the_same_paddle_with_every_size_pinned(string change)
     {
-        var posted = await Read(await Post(Requests.With("/blade/family=\"beavertail\"; /shaft/bendDegrees=7")));
+        var posted = await Read(await Post(Requests.With(change)));
 
         using var answer = await api.Client.GetAsync(posted.GetProperty("links").GetProperty("self").GetString());
         var fetched = await Read(answer);
 
         Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
-        foreach (var part in (string[])["designCode", "links", "lengths", "sizes", "stations", "wood", "mass", "strength", "flex", "stroke", "checks", "cautions"])
+        foreach (var part in (string[])["designCode", "links", "lengths", "sizes", "stations", "wood", "mass", "balance", "strength", "flex", "stroke", "outcome", "unmetAims", "checks", "cautions"])
             Assert.Equal(posted.GetProperty(part).GetRawText(), fetched.GetProperty(part).GetRawText());
-        Assert.Equal(Number(posted, "sizes", "shaftWidthMm"), fetched.GetProperty("design").GetProperty("shaft").GetProperty("widthMm").GetDouble());
+        Assert.Equal(Number(posted, "sizes", "shaftWidthMm"), fetched.GetProperty("design").GetProperty("shaft").GetProperty("widthMm").GetDouble(), 0.0005);
     }
 
     [Fact]
@@ -71,11 +80,90 @@ public sealed class DesignHttpTests(ApiFixture api)
     public async Task An_aim_out_of_reach_is_answered_with_the_closest_paddle_and_advice()
     {
         using var answer = await Post(Requests.With("/aims/maximumMassG=200"));
-        var balance = (await Read(answer)).GetProperty("balance");
+        var design = await Read(answer);
 
         Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
-        Assert.False(balance.GetProperty("achieved").GetBoolean());
-        Assert.NotEqual(0, balance.GetProperty("advice").GetArrayLength());
+        Assert.Equal("closest", design.GetProperty("outcome").GetString());
+        var unmet = Assert.Single(design.GetProperty("unmetAims").EnumerateArray());
+        Assert.Equal("mass", unmet.GetProperty("code").GetString());
+        Assert.NotEmpty(unmet.GetProperty("advice").GetString()!);
+        Assert.True(design.GetProperty("balance").GetProperty("achieved").GetBoolean(), "only the mass is missed");
+    }
+
+    // A shaft of 23 mm is too weak in cherry (calibrated on what is carved: docs/validation.md); nothing else need give way for it.
+    [Fact]
+    public async Task A_weak_shaft_is_said_to_be_weak_and_takes_no_other_aim_with_it()
+    {
+        var design = await Read(await Post(
+            """{"handSpacingMm":889,"wood":{"species":"black-cherry"},"shaft":{"widthMm":23,"thicknessMm":23}}"""));
+
+        Assert.Equal("closest", design.GetProperty("outcome").GetString());
+        Assert.All(design.GetProperty("unmetAims").EnumerateArray(), aim =>
+            Assert.StartsWith("strength.", aim.GetProperty("code").GetString(), StringComparison.Ordinal));
+        Assert.Contains(design.GetProperty("checks").EnumerateArray(), check => check.GetProperty("status").GetString() == "fail");
+        Assert.True(design.GetProperty("balance").GetProperty("achieved").GetBoolean());
+    }
+
+    [Theory]
+    [InlineData("touring", 249, 1.3)]
+    [InlineData("expedition", 289.9, 1.5)]
+    [InlineData("racing", 375.3, 1.3)]
+    public async Task The_duty_sets_forces_and_factors(string duty, double hardN, double factor)
+    {
+        var design = await Read(await Post(Requests.With($"/loads/duty=\"{duty}\"")));
+
+        var hard = design.GetProperty("strength").GetProperty("cases").EnumerateArray().Single(c => c.GetProperty("id").GetString() == "hard-stroke");
+        Assert.Equal(hardN, hard.GetProperty("forceN").GetDouble(), 0.06);
+        Assert.Equal(factor, hard.GetProperty("leastSafetyFactor").GetDouble());
+        Assert.Equal(factor, design.GetProperty("design").GetProperty("aims").GetProperty("minimumSafetyFactor").GetDouble());
+    }
+
+    // An inch shop's sizes lie on thirty-seconds of an inch (0.79375 mm), so that what is printed is what was designed.
+    [Fact]
+    public async Task An_inch_shop_gets_sizes_that_its_rule_shows()
+    {
+        var design = await Read(await Post("""{"handSpacingMm":889,"wood":{"species":"black-cherry"},"drawing":{"units":"inch"}}"""));
+
+        Assert.Equal("met", design.GetProperty("outcome").GetString());
+        Assert.All(design.GetProperty("sizes").EnumerateObject(), size =>
+        {
+            var thirtySeconds = size.Value.GetDouble() / 25.4 * 32;
+            Assert.Equal(Math.Round(thirtySeconds), thirtySeconds, 0.001); // printed to 0.001 mm
+        });
+    }
+
+    // A board of 27 mm (5/4, surfaced) leaves 26 mm after a cleaning cut on each face.
+    [Fact]
+    public async Task No_thickness_is_more_than_the_board_leaves()
+    {
+        var design = await Read(await Post("""{"handSpacingMm":889,"wood":{"species":"white-ash","boardThicknessMm":27}}"""));
+
+        Assert.True(design.GetProperty("stations").EnumerateArray().Max(s => 2 * s.GetProperty("halfThicknessMm").GetDouble()) <= 26.001);
+        Assert.Contains(design.GetProperty("balance").GetProperty("bindingLimits").EnumerateArray(), limit =>
+            limit.GetProperty("id").GetString() == "wood.boardThicknessMm");
+    }
+
+    // The finish is part of the design: what it adds is between the bare figures and the finished ones, and the aim is the finished one's.
+    [Fact]
+    public async Task The_finished_paddle_is_what_is_balanced()
+    {
+        var design = await Read(await Post("""{"handSpacingMm":889,"wood":{"species":"black-cherry"},"finish":{"blade":"oil","tipReinforcement":"glass-cloth"}}"""));
+
+        Assert.Equal(Number(design, "mass", "totalG") + Number(design, "mass", "finishG"), Number(design, "mass", "finishedG"), 0.16);
+        Assert.Equal(Number(design, "mass", "finishedCentreOfMassMm"), Number(design, "balance", "actualMm"));
+        Assert.Equal(Number(design, "mass", "centreOfMassMm"), Number(design, "balance", "bareMm"));
+        Assert.Equal(3, design.GetProperty("design").GetProperty("finish").GetProperty("bladeCoats").GetInt32());
+    }
+
+    // A code of engine 0.1 keeps its sizes when the engine improves; what it did not say takes today's defaults.
+    [Fact]
+    public async Task A_code_of_an_older_engine_keeps_its_paddle()
+    {
+        var design = await Read(await api.Client.GetAsync($"{Root}/{OlderCode}"));
+
+        Assert.Equal([30, 34.1], [Number(design, "sizes", "shaftWidthMm"), Number(design, "sizes", "shaftThicknessMm")]);
+        Assert.Equal("touring", design.GetProperty("design").GetProperty("loads").GetProperty("duty").GetString());
+        Assert.Equal("varnish", design.GetProperty("design").GetProperty("finish").GetProperty("blade").GetString());
     }
 
     [Fact]

@@ -79,8 +79,9 @@ public sealed class DesignRequestReaderTests
     [Fact]
     public void Usual_forces_scale_with_body_mass_and_are_those_the_echo_shows()
     {
-        var loads = DesignRequestReader.ToSpecification(Requests.Read(Requests.With("/loads/bodyMassKg=60"))).Loads;
-        var usual = Loads.ForBodyMass(60, leastFactor: 1.5);
+        var resolved = DesignRequestReader.ToSpecification(Requests.Read(Requests.With("/loads/bodyMassKg=60")));
+        var loads = resolved.Loads;
+        var usual = Loads.For(Duty.Touring, 60, resolved.Form.BladeAreaMm2());
 
         Assert.Equal(60, loads.BodyMassKg);
         Assert.All(usual.Cases.Zip(loads.Cases), pair =>

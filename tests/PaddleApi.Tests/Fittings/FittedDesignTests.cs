@@ -1,4 +1,5 @@
 using System.Text.Json;
+using System.Text.Json.Nodes;
 using Paddle.Design.Fitting;
 using PaddleApi.Hosting.Json;
 using PaddleApi.Tests.Contract;
@@ -25,8 +26,13 @@ public sealed class FittedDesignTests(ApiFixture api)
             var (status, fitting) = await client.PostAsync("/v1/fittings", body);
             Assert.True(status == 200, $"{body}\n{fitting}");
 
-            var design = await DesignAsync(fitting.GetProperty("design"), body);
+            var design = await DesignAsync(Bearing(fitting.GetProperty("design"), fitting), body);
             Assert.Equal(fitting.Number("overallLengthMm", "value"), design.Number("lengths", "overallMm"), 0.011);
+
+            // The shaft that fits the hand is the shaft of the design.
+            Assert.Equal(
+                (fitting.Number("shaft", "widthMm"), fitting.Number("shaft", "thicknessMm")),
+                (design.Number("sizes", "shaftWidthMm"), design.Number("sizes", "shaftThicknessMm")));
 
             // The fitting takes a family's area by its default proportions, the design by its outline: within 4 % of each other.
             Assert.InRange(fitting.Number("blade", "areaCm2") / design.Number("stroke", "bladeAreaCm2"), 0.96, 1.04);
@@ -38,8 +44,32 @@ public sealed class FittedDesignTests(ApiFixture api)
             }
         }
 
-        // Many of these people lie far outside the survey; the rest are told what binds.
-        Assert.InRange(achieved, People * 11 / 20, People);
+        // What is asked for can be met, but for some far outside the survey and for the shortest blades, and they are told what binds.
+        Assert.InRange(achieved, People * 17 / 20, People);
+    }
+
+    // The forces of the fitting's duty, stated: hard stroke 14.0, 16.3 and 21.1 m^(2/3) at factors of 1.3, 1.5 and 1.3, all on one factor of 1.3 over the gain of 1.10
+    // for a third of a second (EN 1995-1-1, instantaneous); leaning no harder than the water holds the blade, and pushing off, at 1.1; easy strokes at 1.0.
+    private static JsonElement Bearing(JsonElement request, JsonElement fitting)
+    {
+        var mass = fitting.Number("design", "loads", "bodyMassKg");
+        var (peak, factor, slip) = fitting.GetProperty("duty").GetString() switch { "touring" => (14.0, 1.3, 2.5), "expedition" => (16.3, 1.5, 3.0), _ => (21.1, 1.3, 3.0) };
+        var scale = Math.Pow(mass, 2.0 / 3);
+        const double Asked = 1.3 / 1.10;
+        var water = 0.5 * 1000 * 1.2 * fitting.Number("blade", "areaCm2") / 1e4 * slip * slip;
+        var body = JsonNode.Parse(request.GetRawText())!.AsObject();
+        body["aims"] = new JsonObject { ["minimumSafetyFactor"] = Asked };
+        body["loads"] = new JsonObject
+        {
+            ["bodyMassKg"] = mass,
+            ["hardStrokeN"] = peak * scale * factor / 1.3,
+            ["braceN"] = Math.Min(0.5 * mass * 9.80665, water) / Asked,
+            ["touringStrokeN"] = 5.0 * scale / Asked,
+            ["pushOffAxialN"] = 0.5 * mass * 9.80665 / Asked,
+            ["pushOffSideN"] = 125 * scale / Math.Pow(75, 2.0 / 3) / Asked,
+            ["edgePressN"] = 10, // does not govern a carved blade
+        };
+        return JsonSerializer.SerializeToElement(body);
     }
 
     private async Task<JsonElement> DesignAsync(JsonElement request, string about)
@@ -64,7 +94,7 @@ public sealed class FittedDesignTests(ApiFixture api)
             Maybe(share, value - scatter, value + scatter) is { } taken ? Math.Clamp(taken, what.Lowest, what.Highest) : null;
         T? Any<T>() where T : struct, Enum => Or(0.7) ? Enum.GetValues<T>()[random.Next(Enum.GetValues<T>().Length)] : null;
 
-        var stature = Between(1250, 2150);
+        var stature = Between(1000, 2150);
         var spacing = About(1, MeasurementCatalogue.HandSpacing, HandSpacingMethods.FromStature(stature).ValueMm, 90);
         var way = 1 + random.Next(7);
         return new()
@@ -79,12 +109,12 @@ public sealed class FittedDesignTests(ApiFixture api)
                 ShoulderBreadthMm = Maybe(0.3, 300, 480),
                 HandLengthMm = About(0.5, MeasurementCatalogue.HandLength, Survey.PooledLine(Survey.HandLengthLines).At(stature), 20),
                 HandBreadthMm = About(0.5, MeasurementCatalogue.HandBreadth, Survey.PooledLine(Survey.HandBreadthLines).At(stature), 9),
-                BodyMassKg = About(0.6, MeasurementCatalogue.BodyMass, 28 * stature * stature / 1e6, 9 * stature * stature / 1e6),
+                BodyMassKg = Maybe(0.6, 0.75 * BodyMass.FromStatureKg(stature), 1.6 * BodyMass.FromStatureKg(stature)),
             },
             Seat = Or(0.8) ? new() { Posture = Any<Posture>(), HeightAboveWaterMm = Maybe(0.6, 0, 350), Place = Any<SeatPlace>() } : null,
             Water = Or(0.8) ? new() { Kind = Any<WaterKind>(), DepthMm = Maybe(0.5, 100, 2500), TemperatureC = Maybe(0.3, 1, 30) } : null,
-            Outing = Or(0.8) ? new() { HoursPerDay = Maybe(0.5, 0.5, 12), StrokesPerMinute = Maybe(0.6, 20, 110), Effort = Any<Effort>() } : null,
-            Preferences = Or(0.8) ? new() { SensitiveJoints = Or(0.4), StraighterWrist = Or(0.4), LightCarry = Or(0.4) } : null,
+            Outing = Or(0.8) ? new() { HoursPerDay = Maybe(0.5, 0.5, 12), StrokesPerMinute = Maybe(0.6, 20, 110), Effort = Any<Effort>(), Purpose = Any<OutingPurpose>() } : null,
+            Preferences = Or(0.8) ? new() { SensitiveJoints = Or(0.4), StraighterWrist = Or(0.4), LightCarry = Or(0.4), BentShaft = Or(0.4) } : null,
         };
     }
 }

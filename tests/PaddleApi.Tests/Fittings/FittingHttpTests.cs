@@ -31,7 +31,12 @@ public sealed class FittingHttpTests(ApiFixture api)
         Assert.Equal(["bar-on-head"], methods.Where(method => Is(method, "handSpacingMm", "used")).Select(Id));
         Assert.Equal(["arm-span", "stature"], methods.Where(method => Is(method, "handSpacingMm", "check")).Select(Id));
         Assert.Equal(["service-geometry"], methods.Where(method => Is(method, "overallLengthMm", "used")).Select(Id));
-        Assert.True(answer.GetProperty("lengthRules").GetProperty("flagged").GetBoolean());
+        Assert.False(answer.GetProperty("lengthRules").GetProperty("flagged").GetBoolean());
+        Assert.Equal("touring", answer.GetProperty("duty").GetString());
+
+        // The shaft that fits is the shaft that is asked for.
+        var shaft = answer.GetProperty("design").GetProperty("shaft");
+        Assert.Equal((answer.Number("shaft", "widthMm"), answer.Number("shaft", "thicknessMm")), (shaft.Number("widthMm"), shaft.Number("thicknessMm")));
         Assert.Equal(2, answer.GetProperty("alternatives").GetArrayLength());
         Assert.NotEqual(0, answer.GetProperty("reasons").GetArrayLength());
         Assert.DoesNotContain(answer.GetProperty("cautions").Texts("id"), id => id.StartsWith("doubtful", StringComparison.Ordinal));
@@ -64,14 +69,14 @@ public sealed class FittingHttpTests(ApiFixture api)
     }
 
     [Fact]
-    public async Task Water_too_shallow_is_said_and_a_blade_that_fits_is_offered()
+    public async Task Water_too_shallow_is_said_and_the_blade_shortened()
     {
-        var (_, answer) = await api.Client.PostAsync(Address, """{"paddler":{"statureMm":1756},"water":{"depthMm":560}}""");
+        var (_, answer) = await api.Client.PostAsync(Address, """{"paddler":{"statureMm":1756},"water":{"depthMm":640}}""");
 
         Assert.False(answer.GetProperty("immersion").GetProperty("fits").GetBoolean());
-        Assert.True(answer.Number("immersion", "neededMm") > 560);
-        Assert.True(answer.Number("blade", "lengthMm") + 50 <= 560);
-        Assert.Contains(answer.GetProperty("reasons").EnumerateArray(), reason => reason.GetString()!.Contains("too shallow", StringComparison.Ordinal));
+        Assert.True(answer.Number("immersion", "neededMm") > 640);
+        Assert.Equal(590, answer.Number("blade", "lengthMm"));
+        Assert.Contains(answer.GetProperty("reasons").EnumerateArray(), reason => reason.GetString()!.Contains("kept to 590 mm", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -86,28 +91,60 @@ public sealed class FittingHttpTests(ApiFixture api)
         Assert.Contains("cannot belong to one person", problem.Fault("/paddler/handSpacingMm").GetProperty("reason").GetString(), StringComparison.Ordinal);
     }
 
-    public static TheoryData<string, string, string, string[]> Refused => new()
+    public static TheoryData<string, string, string, string, string[]> Refused => new()
     {
-        { "{}", "/paddler", "hand spacing", ["handSpacingMm", "armSpanMm", "statureMm"] },
-        { """{"paddler":{"handLengthMm":190,"bodyMassKg":80}}""", "/paddler", "hand spacing", ["handSpacingMm", "armSpanMm", "statureMm"] },
-        { """{"paddler":{"shoulderBreadthMm":400}}""", "/paddler", "hand spacing", ["handSpacingMm", "armSpanMm", "statureMm"] },
-        { """{"paddler":{"statureMm":1750},"seat":{"heightAboveWaterMm":-20}}""", "/seat/heightAboveWaterMm", "below the water", ["heightAboveWaterMm"] },
-        { """{"paddler":{"statureMm":1750,"armSpanMm":1400}}""", "/paddler/armSpanMm", "cannot belong to one person", ["armSpanMm", "statureMm"] },
-        { """{"paddler":{"statureMm":1900,"bodyMassKg":32}}""", "/paddler/bodyMassKg", "not an adult's body", ["bodyMassKg", "statureMm"] },
-        { """{"paddler":{"statureMm":175}}""", "/paddler/statureMm", "outside 1200 to 2200 mm", ["statureMm"] },
-        { """{"paddler":{"statureMm":1750},"water":{"depthMm":5}}""", "/water/depthMm", "outside", ["depthMm"] },
+        { "{}", "/paddler", "no-way-to-hand-spacing", "hand spacing by a bar on the head, arm span, stature", ["handSpacingMm", "armSpanMm", "statureMm"] },
+        { """{"paddler":{"handLengthMm":190,"bodyMassKg":80}}""", "/paddler", "no-way-to-hand-spacing", "hand spacing", ["handSpacingMm", "armSpanMm", "statureMm"] },
+        { """{"paddler":{"shoulderBreadthMm":400}}""", "/paddler", "no-way-to-hand-spacing", "hand spacing", ["handSpacingMm", "armSpanMm", "statureMm"] },
+        { """{"paddler":{"statureMm":1750},"seat":{"heightAboveWaterMm":-20}}""", "/seat/heightAboveWaterMm", "seat-below-water", "below the water", ["heightAboveWaterMm"] },
+        { """{"paddler":{"statureMm":1750,"armSpanMm":1400}}""", "/paddler/armSpanMm", "measurements-contradict", "cannot belong to one person", ["armSpanMm", "statureMm"] },
+        { """{"paddler":{"statureMm":1900,"bodyMassKg":32}}""", "/paddler/bodyMassKg", "body-mass-impossible", "nobody's body", ["bodyMassKg", "statureMm"] },
+        { """{"paddler":{"statureMm":175}}""", "/paddler/statureMm", "out-of-range", "outside 900 to 2200 mm", ["statureMm"] },
+        { """{"paddler":{"statureMm":1750},"water":{"depthMm":5}}""", "/water/depthMm", "out-of-range", "outside", ["depthMm"] },
     };
 
     [Theory, MemberData(nameof(Refused))]
-    public async Task People_and_boats_that_cannot_be_are_refused_with_what_to_measure(string body, string place, string why, string[] measure)
+    public async Task People_and_boats_that_cannot_be_are_refused_with_what_to_measure(string body, string place, string code, string why, string[] measure)
     {
         var (status, problem) = await api.Client.PostAsync(Address, body);
         var fault = problem.Fault(place);
 
         Assert.Equal(422, status);
-        Assert.Contains(why, fault.GetProperty("reason").GetString(), StringComparison.Ordinal);
+        Assert.Equal(code, fault.GetProperty("code").GetString());
+        var reason = fault.GetProperty("reason").GetString()!;
+        Assert.Contains(why, reason, StringComparison.Ordinal);
+        Assert.DoesNotContain(measure, id => reason.Contains(id, StringComparison.Ordinal)); // names in sentences, ids in their list
         Assert.Equal(measure, fault.GetProperty("measureInstead").EnumerateArray().Select(id => id.GetString()));
         Assert.Single(problem.GetProperty("errors").EnumerateObject());
+    }
+
+    [Theory]
+    [InlineData("""{"paddler":{"statureMm":1756},"outing":{"purpose":"trip"}}""", "expedition", 0)]
+    [InlineData("""{"paddler":{"statureMm":1756},"water":{"kind":"river"}}""", "expedition", 0)]
+    [InlineData("""{"paddler":{"statureMm":1756},"outing":{"purpose":"race"},"seat":{"posture":"sitting"}}""", "racing", 12)]
+    [InlineData("""{"paddler":{"statureMm":1756},"preferences":{"bentShaft":true},"seat":{"posture":"sitting"}}""", "touring", 12)]
+    [InlineData("""{"paddler":{"statureMm":1756},"preferences":{"bentShaft":true}}""", "touring", 0)]
+    [InlineData("""{"paddler":{"statureMm":1756},"outing":{"effort":"hard","strokesPerMinute":80},"seat":{"posture":"sitting"}}""", "touring", 0)]
+    public async Task The_outing_chooses_the_duty_and_the_seat_the_bend(string body, string duty, double bend)
+    {
+        var (_, answer) = await api.Client.PostAsync(Address, body);
+
+        Assert.Equal((duty, bend), (answer.GetProperty("duty").GetString(), answer.Number("blade", "bendDegrees")));
+    }
+
+    // Children's paddles run from 36 to 48 in (common practice, no source).
+    [Theory]
+    [InlineData(1000, 914, 1020)]
+    [InlineData(1200, 1050, 1200)]
+    public async Task A_child_gets_a_childs_paddle_that_can_be_designed(double statureMm, double leastMm, double mostMm)
+    {
+        var (_, answer) = await api.Client.PostAsync(Address, FormattableString.Invariant($$$"""{"paddler":{"statureMm":{{{statureMm}}}}}"""));
+        var (status, design) = await api.Client.PostAsync("/v1/designs", answer.GetProperty("design").GetRawText());
+
+        Assert.InRange(answer.Number("overallLengthMm", "value"), leastMm, mostMm);
+        Assert.Equal(200, status);
+        Assert.InRange(design.Number("sizes", "shaftWidthMm"), 20, 24);
+        Assert.True(design.Number("mass", "totalG") < 400);
     }
 
     [Fact]

@@ -74,10 +74,10 @@ public sealed class SizeRunHttpTests(ApiFixture api)
         { """{"sizes":3,"population":{"men":-1,"women":2}}""", "/population/men", "none negative" },
         { """{"sizes":3,"population":{"women":-2,"men":3}}""", "/population/women", "none negative" },
         { """{"sizes":3,"groups":[]}""", "/groups", "needs one" },
-        { """{"sizes":3,"population":{"men":1},"groups":[{"share":1,"meanMm":5,"standardDeviationMm":40}]}""", "/groups/0/meanMm", "outside 500 to 1100" },
+        { """{"sizes":3,"population":{"men":1},"groups":[{"share":1,"meanMm":5,"standardDeviationMm":40}]}""", "/groups/0/meanMm", "outside 400 to 1100" },
         { """{"sizes":3,"groups":[{"share":1,"meanMm":880,"standardDeviationMm":0}]}""", "/groups/0/standardDeviationMm", "alike" },
         { """{"sizes":3,"customers":[{"statureMm":1700},{"statureMm":1700,"handSpacingMm":880}]}""", "/customers/1", "exactly one" },
-        { """{"sizes":3,"customers":[{"statureMm":170}]}""", "/customers/0/statureMm", "outside 1200 to 2200" },
+        { """{"sizes":3,"customers":[{"statureMm":170}]}""", "/customers/0/statureMm", "outside 900 to 2200" },
         { """{"sizes":3,"population":{"men":1},"shortestStockMm":1600,"longestStockMm":1500}""", "/shortestStockMm", "longer than the longest" },
         { """{"sizes":3,"population":{"men":1},"shortestStockMm":1501,"longestStockMm":1503}""", "/longestStockMm", "No multiple" },
         { """{"sizes":3,"population":{"men":1},"drawing":{"units":"cubits"}}""", "/drawing/units", "lettered" },
@@ -91,6 +91,7 @@ public sealed class SizeRunHttpTests(ApiFixture api)
 
         Assert.Equal(422, status);
         Assert.Contains(why, problem.Fault(place).GetProperty("reason").GetString(), StringComparison.Ordinal);
+        Assert.Matches("^[a-z]+(-[a-z]+)+$", problem.Fault(place).GetProperty("code").GetString());
         Assert.Single(problem.GetProperty("errors").EnumerateObject());
     }
 

@@ -11,7 +11,7 @@ public sealed class InputRefusalsTests
         InputRefusal[] refusals =
         [
             InputRefusal.OutOfRange("/paddler/armSpanMm", 5000, 900, 2400, "mm", "no person spans it."),
-            new("", "Nothing to go by.", MeasureInstead: ["armSpanMm", "heightMm"]),
+            new("", RefusalCodes.NoWayToHandSpacing, "Nothing to go by.", MeasureInstead: ["armSpanMm", "statureMm"]),
         ];
 
         var problem = refusals.ToProblem();
@@ -20,7 +20,9 @@ public sealed class InputRefusalsTests
         Assert.Equal(["", "/paddler/armSpanMm"], problem.Errors!.Keys);
         var fault = problem.Errors["/paddler/armSpanMm"].Single();
         Assert.Equal((5000.0, 900.0, 2400.0, "mm"), (fault.Value, fault.Min, fault.Max, fault.Unit));
-        Assert.Equal(["armSpanMm", "heightMm"], problem.Errors[""].Single().MeasureInstead);
-        Assert.EndsWith("These would answer: armSpanMm, heightMm.", problem.Errors[""].Single().Reason, StringComparison.Ordinal);
+        Assert.Equal("out-of-range", fault.Code);
+        Assert.Equal("no-way-to-hand-spacing", problem.Errors[""].Single().Code);
+        Assert.Equal(["armSpanMm", "statureMm"], problem.Errors[""].Single().MeasureInstead);
+        Assert.EndsWith("To be measured: arm span, stature.", problem.Errors[""].Single().Reason, StringComparison.Ordinal);
     }
 }

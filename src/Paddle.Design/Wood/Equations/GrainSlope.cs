@@ -45,6 +45,15 @@ public static class GrainSlope
         return acrossOverAlong / (across + (acrossOverAlong * along)); // theory W4
     }
 
+    /// <summary>Derivative of <see cref="HankinsonFraction"/> (n = 2) by the slope: <c>2 q s (q - 1)/(s² + q)²</c>.</summary>
+    /// <param name="slope">s, rise over run, 0 or more.</param>
+    /// <param name="acrossOverAlong">q.</param>
+    public static double HankinsonRate(double slope, double acrossOverAlong)
+    {
+        var below = (slope * slope) + acrossOverAlong;
+        return 2 * acrossOverAlong * slope * (acrossOverAlong - 1) / (below * below);
+    }
+
     /// <summary>
     /// One slope from those seen on two adjoining faces: <c>s = sqrt(s1^2 + s2^2)</c>. Theory W5.
     /// Source: USDA Wood Handbook chapter 5, from memory.

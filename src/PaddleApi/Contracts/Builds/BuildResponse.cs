@@ -9,6 +9,8 @@ namespace PaddleApi.Contracts.Builds;
 /// <param name="DesignCode">Code of the design.</param>
 /// <param name="Links">Where to fetch sheet and design again.</param>
 /// <param name="Label">Name of the design, if it has one.</param>
+/// <param name="Outcome"><c>met</c>, or <c>closest</c> when the design misses an aim.</param>
+/// <param name="UnmetAims">The aims missed, the gravest first, with what to do; a code that begins with <c>strength.</c> means: do not build it so.</param>
 /// <param name="Blank">The board.</param>
 /// <param name="Stages">Every stage in the order of the work.</param>
 /// <param name="ShaftLines">Eight- and sixteen-side lines at the shaft's stations.</param>
@@ -16,9 +18,9 @@ namespace PaddleApi.Contracts.Builds;
 /// <param name="RoundOvers">Round-over bits that may be used instead, largest first.</param>
 /// <param name="Kerf">The saw kerf across the grip that says how deep to pare.</param>
 /// <param name="Sanding">Sanding by zone.</param>
-/// <param name="Finish">Varnish and oil.</param>
-/// <param name="WithFinish">Mass and balance with them on.</param>
-/// <param name="Tip">An optional reinforced tip of usual cloth.</param>
+/// <param name="Finish">The design's finish, with quantities and days.</param>
+/// <param name="WithFinish">Mass and balance with it on; the last stage, <c>finished</c>, has the same with their bands.</param>
+/// <param name="Tip">A reinforced tip of usual cloth, chosen or offered.</param>
 /// <param name="InService">The paddle at the moisture it is used at; only where the query states it.</param>
 /// <param name="Assumptions">What the figures rest on, with sources.</param>
 public sealed record BuildResponse(
@@ -26,6 +28,8 @@ public sealed record BuildResponse(
     string DesignCode,
     BuildLinks Links,
     string? Label,
+    string Outcome,
+    IReadOnlyList<DesignUnmetAim> UnmetAims,
     BuildBlank Blank,
     IReadOnlyList<BuildStageSheet> Stages,
     IReadOnlyList<BuildShaftLine> ShaftLines,
@@ -51,6 +55,8 @@ public sealed record BuildLinks(string Self, string Sheet, string Design);
 /// <param name="ThicknessMm">Thickness, mm.</param>
 /// <param name="EndTrimMm">Kept beyond the paddle at each end, clear of end checks, mm.</param>
 /// <param name="ThickestSectionMm">Thickest finished section that it must hold, mm.</param>
+/// <param name="OverMm">Wood to plane away at the thickest section, both faces together, mm.</param>
+/// <param name="IsOwn">Whether it is the maker's own board, and no stock to be bought.</param>
 /// <param name="Stock">Name of the thickness in the trade.</param>
 public sealed record BuildBlank(
     [property: JsonConverter(typeof(Tenths))] double LengthMm,
@@ -58,13 +64,15 @@ public sealed record BuildBlank(
     [property: JsonConverter(typeof(Tenths))] double ThicknessMm,
     [property: JsonConverter(typeof(Tenths))] double EndTrimMm,
     [property: JsonConverter(typeof(Tenths))] double ThickestSectionMm,
+    [property: JsonConverter(typeof(Tenths))] double OverMm,
+    bool IsOwn,
     string Stock);
 
 /// <summary>One stage of the work.</summary>
 /// <param name="Id">Its name, as a balance correction asks for it.</param>
 /// <param name="Title">Its title.</param>
 /// <param name="Allowance">Wood left on outside the designed sizes.</param>
-/// <param name="MassG">Predicted mass, g.</param>
+/// <param name="MassG">Predicted mass, g: of bare wood up to <c>sanded</c>, with its finish at <c>finished</c>.</param>
 /// <param name="BalanceMm">Predicted balance point, mm from the finished top of the grip along the shaft's line.</param>
 /// <param name="Stations">What caliper and rule should read at the numbered stations.</param>
 /// <param name="Mark">What to mark and do.</param>
@@ -114,11 +122,13 @@ public sealed record BuildBand(
 /// <param name="XMm">Place from the top of the grip, mm.</param>
 /// <param name="ThicknessMm">Thickness on the centre line, mm.</param>
 /// <param name="HalfBreadthMm">Centre line to the outside of the wood, mm.</param>
+/// <param name="Mark">What is marked there, such as <c>throat</c>; absent at an even place of the maker's rule.</param>
 public sealed record BuildStation(
     int Number,
     [property: JsonConverter(typeof(Tenths))] double XMm,
     [property: JsonConverter(typeof(Tenths))] double ThicknessMm,
-    [property: JsonConverter(typeof(Tenths))] double HalfBreadthMm);
+    [property: JsonConverter(typeof(Tenths))] double HalfBreadthMm,
+    string? Mark);
 
 /// <summary>Lines to mark at one station of the squared shaft before its corners come off.</summary>
 /// <param name="Number">Number of the station.</param>
@@ -189,7 +199,7 @@ public sealed record BuildKerf(
 public sealed record BuildSanding(
     string Zone, IReadOnlyList<int> Grits, [property: JsonConverter(typeof(Hundredths))] double RemovesMm, string Why, string Source);
 
-/// <summary>Varnish on the blade, oil on shaft and grip.</summary>
+/// <summary>What goes on blade, shaft and grip.</summary>
 /// <param name="VarnishAreaCm2">Varnished surface, cm².</param>
 /// <param name="OilAreaCm2">Oiled surface, cm².</param>
 /// <param name="VarnishLitres">Varnish, L.</param>
@@ -198,7 +208,7 @@ public sealed record BuildSanding(
 /// <param name="BuyVarnishLitres">Tin to buy, L.</param>
 /// <param name="VarnishDryG">Dry varnish that stays on, g.</param>
 /// <param name="OilDryG">Oil that stays in, g.</param>
-/// <param name="MaskingLineMm">Where the tape's edge lies, mm from the top of the grip.</param>
+/// <param name="MaskingLineMm">Where the tape's edge lies, mm from the top of the grip; absent where no two finishes meet.</param>
 /// <param name="Coats">Every coat in order of time.</param>
 /// <param name="ReadyDay">Day on which the paddle may be used, counted from the first coat.</param>
 /// <param name="Notes">How to work, with sources.</param>
@@ -211,7 +221,7 @@ public sealed record BuildFinish(
     [property: JsonConverter(typeof(Thousandths))] double BuyVarnishLitres,
     [property: JsonConverter(typeof(Tenths))] double VarnishDryG,
     [property: JsonConverter(typeof(Tenths))] double OilDryG,
-    [property: JsonConverter(typeof(Tenths))] double MaskingLineMm,
+    [property: JsonConverter(typeof(Tenths))] double? MaskingLineMm,
     IReadOnlyList<BuildCoat> Coats,
     [property: JsonConverter(typeof(Tenths))] double ReadyDay,
     IReadOnlyList<string> Notes);
@@ -242,15 +252,17 @@ public sealed record BuildLaden(
     [property: JsonConverter(typeof(Tenths))] double BalanceMm,
     [property: JsonConverter(typeof(Tenths))] double ShiftMm);
 
-/// <summary>Glass cloth over the tip on both faces, if wanted.</summary>
+/// <summary>Glass cloth over the tip on both faces.</summary>
+/// <param name="Chosen">Whether it is part of the design, and in its finished figures; otherwise it is offered.</param>
 /// <param name="LengthMm">How far it reaches up from the tip, mm.</param>
 /// <param name="ClothGM2">Weight of the cloth, g/m².</param>
 /// <param name="ClothAreaCm2">Cloth to cut for both faces, cm².</param>
 /// <param name="AddedG">Mass that it adds, g.</param>
 /// <param name="ResinG">Resin to mix, g.</param>
 /// <param name="ThicknessMm">Thickness on each face, mm.</param>
-/// <param name="With">The finished paddle with it.</param>
+/// <param name="With">The finished paddle with it; the shift is what the cloth alone does.</param>
 public sealed record BuildTip(
+    bool Chosen,
     [property: JsonConverter(typeof(Tenths))] double LengthMm,
     [property: JsonConverter(typeof(Tenths))] double ClothGM2,
     [property: JsonConverter(typeof(Tenths))] double ClothAreaCm2,

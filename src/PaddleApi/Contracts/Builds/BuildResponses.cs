@@ -1,4 +1,5 @@
 using Paddle.Design.Build;
+using Paddle.Design.Finishing;
 using PaddleApi.Contracts.Designs;
 
 namespace PaddleApi.Contracts.Builds;
@@ -23,7 +24,9 @@ public static class BuildResponses
             designCode,
             links,
             label,
-            new(blank.LengthMm, blank.WidthMm, blank.ThicknessMm, blank.EndTrimMm, blank.ThickestSectionMm, blank.Stock),
+            DesignResponses.OutcomeName(sheet.Outcome),
+            DesignResponses.UnmetAims(sheet.Outcome),
+            new(blank.LengthMm, blank.WidthMm, blank.ThicknessMm, blank.EndTrimMm, blank.ThickestSectionMm, blank.OverMm, blank.IsOwn, blank.Stock),
             [.. sheet.Stages.Select(Stage)],
             [.. sheet.ShaftLines.Select(Line)],
             new(gauge.BetweenFencesMm, gauge.FirstPointMm, gauge.BetweenPointsMm, gauge.LastPointMm, gauge.LineErrorMm),
@@ -32,7 +35,7 @@ public static class BuildResponses
             [.. sheet.Sanding.Select(step => new BuildSanding(step.Zone, step.Grits, step.RemovesMm, step.Why, step.Source))],
             Finish(sheet.Finish),
             Laden(sheet.WithFinish),
-            Tip(sheet.Tip),
+            Tip(sheet.Tip, sheet.TipChosen),
             inService is null ? null : InService(inService),
             sheet.Assumptions);
     }
@@ -46,7 +49,10 @@ public static class BuildResponses
             new(left.OutlineMm, left.BladeFaceMm, left.ShaftFaceMm, left.GripFaceMm, left.FaceToleranceMm),
             Band(stage.MassG),
             Band(stage.BalanceMm),
-            [.. stage.Stations.Select(station => new BuildStation(station.Number, station.XMm, station.ThicknessMm, station.HalfBreadthMm))],
+            [
+                .. stage.Stations.Select(station => new BuildStation(
+                    station.Number, station.XMm, station.ThicknessMm, station.HalfBreadthMm, station.Mark.Length > 0 ? station.Mark : null)),
+            ],
             stage.Mark,
             stage.Measure,
             stage.StopWhen,
@@ -93,6 +99,6 @@ public static class BuildResponses
         Laden(use.Service),
         use.Notes);
 
-    private static BuildTip Tip(TipReinforcement tip) =>
-        new(tip.LengthMm, tip.ClothGM2, tip.ClothAreaCm2, tip.AddedG, tip.ResinG, tip.ThicknessMm, Laden(tip.With));
+    private static BuildTip Tip(TipReinforcement tip, bool isChosen) =>
+        new(isChosen, tip.LengthMm, tip.ClothGM2, tip.ClothAreaCm2, tip.AddedG, tip.ResinG, tip.ThicknessMm, Laden(tip.With));
 }

@@ -11,6 +11,9 @@ namespace PaddleApi.Contracts.Designs;
 /// </summary>
 internal static class CanonicalDesign
 {
+    // A bit for each of the nine sizes is the largest whole number in a code.
+    private const int MostCount = (1 << 9) - 1;
+
     // Offsets are the only list within the list.
     private const int Depth = 2;
 
@@ -76,6 +79,15 @@ internal static class CanonicalDesign
         list.Add(aims.BenchFlexMm?.Max);
         list.Add(aims.MaximumMassG);
         list.Add(blade.Offsets);
+        // Since engine 0.2: a code without them takes today's defaults, its sizes stay.
+        list.Add(loads.Duty);
+        list.Add(design.Finish!.Blade);
+        list.Add(design.Finish.BladeCoats);
+        list.Add(design.Finish.Shaft);
+        list.Add(design.Finish.ShaftCoats);
+        list.Add(design.Finish.TipReinforcement);
+        list.Add(design.SolvedBefore);
+        list.Add(wood.BoardThicknessMm);
         json.WriteEndArray();
         json.Flush();
         return buffer.WrittenSpan.ToArray();
@@ -153,20 +165,34 @@ internal static class CanonicalDesign
         var measured = (Density: list.Number(), Modulus: list.Number());
         var flex = new BenchFlexRequest { Min = list.Number(), Max = list.Number() };
         var maximumMass = list.Number();
+        var offsets = list.Offsets();
+        var duty = list.Text();
+        var finish = new FinishRequest
+        {
+            Blade = list.Text(),
+            BladeCoats = list.Count(),
+            Shaft = list.Text(),
+            ShaftCoats = list.Count(),
+            TipReinforcement = list.Text(),
+        };
+        var solvedBefore = list.Count();
+        var boardThickness = list.Number();
         return new()
         {
             Label = label,
             HandSpacingMm = spacing,
             FreeboardMm = freeboard,
             OverallLengthMm = overall,
-            Blade = blade with { Offsets = list.Offsets() },
+            Blade = blade with { Offsets = offsets },
             Shaft = shaft,
             Grip = grip,
-            Wood = wood with { MeasuredDensityKgM3 = measured.Density, MeasuredModulusMPa = measured.Modulus },
+            Wood = wood with { MeasuredDensityKgM3 = measured.Density, MeasuredModulusMPa = measured.Modulus, BoardThicknessMm = boardThickness },
+            Finish = finish,
             Construction = construction,
             Aims = aims with { BenchFlexMm = flex, MaximumMassG = maximumMass },
-            Loads = loads,
+            Loads = loads with { Duty = duty },
             Drawing = drawing,
+            SolvedBefore = solvedBefore,
         };
     }
 
@@ -241,6 +267,10 @@ internal static class CanonicalDesign
             JsonTokenType.Number => json.GetDouble(),
             _ => throw new JsonException(),
         };
+
+        // Counts and sets are whole, small and not negative; anything else was not written here.
+        internal int? Count() => Number() is not { } value ? null
+            : value is >= 0 and <= MostCount && value == Math.Floor(value) ? (int)value : throw new JsonException();
 
         internal string? Text() => Next() switch
         {

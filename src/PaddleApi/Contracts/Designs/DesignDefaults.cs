@@ -1,7 +1,9 @@
+using Paddle.Design.Finishing;
 using Paddle.Design.Fitting;
 using Paddle.Design.Outline;
+using Paddle.Design.Strength;
+using Paddle.Design.Units;
 using Paddle.Design.Wood;
-using Paddle.Drawings.Units;
 
 namespace PaddleApi.Contracts.Designs;
 
@@ -22,9 +24,6 @@ public static class DesignDefaults
 
     /// <summary>How far off balance is still good when nothing is said, mm (service's own choice).</summary>
     public const double BalanceToleranceMm = 12;
-
-    /// <summary>Least safety factor when nothing is said, on 5th-percentile strength (service's own choice).</summary>
-    public const double MinimumSafetyFactor = 1.5;
 
     /// <summary>The lengths of a request completed, or what clashes.</summary>
     /// <param name="request">A request whose lengths, family, grip and offsets are valid one by one.</param>
@@ -55,9 +54,11 @@ public static class DesignDefaults
         Shaft = FillInShaft(request),
         Grip = FillInGrip(request),
         Wood = FillInWood(request.Wood!),
+        Finish = FillInFinish(request.Finish),
         Construction = new() { Kind = request.Construction?.Kind ?? Names.Constructions.NameOf(ConstructionKind.OnePiece) },
-        Aims = FillInAims(request.Aims),
+        Aims = FillInAims(request.Aims, Duty(request.Loads)),
         Loads = FillInLoads(request.Loads),
+        SolvedBefore = request.SolvedBefore,
         Drawing = new() { Units = request.Drawing?.Units ?? Names.Units.NameOf(DrawingUnits.Metric) },
     };
 
@@ -114,33 +115,61 @@ public static class DesignDefaults
         Treatment = wood.Treatment ?? WoodSafety.NoTreatment,
     };
 
-    private static AimsRequest FillInAims(AimsRequest? aims) => (aims ?? new()) with
+    private static AimsRequest FillInAims(AimsRequest? aims, Duty duty) => (aims ?? new()) with
     {
         BalanceAt = aims?.BalanceAt ?? "lower-hand",
         BalanceToleranceMm = aims?.BalanceToleranceMm ?? BalanceToleranceMm,
-        MinimumSafetyFactor = aims?.MinimumSafetyFactor ?? MinimumSafetyFactor,
+        MinimumSafetyFactor = aims?.MinimumSafetyFactor ?? DutyRule.Of(duty).LeastFactor,
         BenchFlexMm = aims?.BenchFlexMm ?? new(),
     };
 
-    private static LoadsRequest FillInLoads(LoadsRequest? given)
+    private static FinishRequest FillInFinish(FinishRequest? given)
     {
-        var loads = given ?? new();
-        var bodyMassKg = loads.BodyMassKg ?? Paddle.Design.Strength.Loads.UnknownBodyMassKg;
-        var usual = Paddle.Design.Strength.Loads.ForBodyMass(bodyMassKg, MinimumSafetyFactor, Forces(loads));
+        var usual = FinishChoice.Usual;
+        var blade = given?.Blade ?? Names.Finishes.NameOf(usual.Blade);
+        var shaft = given?.Shaft ?? Names.Finishes.NameOf(usual.Shaft);
         return new()
         {
-            BodyMassKg = bodyMassKg,
-            TouringStrokeN = Tenth(usual.Case("touring-stroke").ForceN),
-            HardStrokeN = Tenth(usual.Case("hard-stroke").ForceN),
-            BraceN = Tenth(usual.Case("brace").ForceN),
-            PushOffAxialN = Tenth(usual.Case("push-off").ForceN),
-            PushOffSideN = Tenth(usual.Case("push-off").SideForceN),
-            EdgePressN = Tenth(usual.Case("edge-press").ForceN),
+            Blade = blade,
+            BladeCoats = given?.BladeCoats ?? FinishChoice.UsualCoats(Names.Finishes.Find(blade)!.Value),
+            Shaft = shaft,
+            ShaftCoats = given?.ShaftCoats ?? FinishChoice.UsualCoats(Names.Finishes.Find(shaft)!.Value),
+            TipReinforcement = given?.TipReinforcement ?? Names.TipFacings.NameOf(TipFacing.None),
+        };
+    }
+
+    private static Duty Duty(LoadsRequest? loads) => Names.Duties.Find(loads?.Duty ?? DutyRule.All[0].Id) ?? default;
+
+    // The forces follow in FillInForces: what water gives in a brace depends on the blade.
+    private static LoadsRequest FillInLoads(LoadsRequest? given) => (given ?? new()) with
+    {
+        Duty = Names.Duties.NameOf(Duty(given)),
+        BodyMassKg = given?.BodyMassKg ?? Loads.UnknownBodyMassKg,
+    };
+
+    /// <summary>The same request with every force filled in.</summary>
+    /// <param name="filled">A request with every other default filled in.</param>
+    /// <param name="bladeAreaMm2">Area of its blade's face, mm².</param>
+    internal static DesignRequest FillInForces(DesignRequest filled, double bladeAreaMm2)
+    {
+        var loads = filled.Loads!;
+        var cases = Loads.For(Duty(loads), loads.BodyMassKg!.Value, bladeAreaMm2, asked: Forces(loads));
+        return filled with
+        {
+            Loads = loads with
+            {
+                TouringStrokeN = Tenth(cases.Case("touring-stroke").ForceN),
+                HardStrokeN = Tenth(cases.Case("hard-stroke").ForceN),
+                BraceN = Tenth(cases.Case("brace").ForceN),
+                PushOffAxialN = Tenth(cases.Case("push-off").ForceN),
+                PushOffSideN = Tenth(cases.Case("push-off").SideForceN),
+                EdgePressN = Tenth(cases.Case("edge-press").ForceN),
+            },
         };
     }
 
     /// <summary>The forces that a request states.</summary>
-    internal static Paddle.Design.Strength.ForcesAsked Forces(LoadsRequest loads) => new(
+    internal static ForcesAsked Forces(LoadsRequest loads) => new(
         loads.TouringStrokeN, loads.HardStrokeN, loads.BraceN, loads.PushOffAxialN, loads.PushOffSideN, loads.EdgePressN);
 
     // The echo shows forces to 0.1 N; the design is that of the forces shown, so that giving the echo back changes nothing.

@@ -33,14 +33,20 @@ public sealed record DesignRequest
     /// <summary>How the paddle is put together.</summary>
     public ConstructionRequest? Construction { get; init; }
 
+    /// <summary>What its surfaces are finished with; the aim for balance is that of the finished paddle.</summary>
+    public FinishRequest? Finish { get; init; }
+
     /// <summary>What the design must reach.</summary>
     public AimsRequest? Aims { get; init; }
 
-    /// <summary>Forces that replace the usual ones.</summary>
+    /// <summary>What the paddle is made for, and forces that replace the usual ones.</summary>
     public LoadsRequest? Loads { get; init; }
 
     /// <summary>How drawings and shop papers are written.</summary>
     public DrawingRequest? Drawing { get; init; }
+
+    /// <summary>Which sizes a solver chose, a bit each; only a design read back from its code knows.</summary>
+    internal int? SolvedBefore { get; init; }
 }
 
 /// <summary>The blade: a family with its sizes, or the maker's own table of offsets.</summary>
@@ -143,6 +149,9 @@ public sealed record WoodRequest
     /// <summary>Density of the maker's own board as weighed, kg/m³, 200 to 1100; the book's when null.</summary>
     public double? MeasuredDensityKgM3 { get; init; }
 
+    /// <summary>Thickness of the maker's board as it lies in the rack, mm, 15 to 120; any board may be bought when null.</summary>
+    public double? BoardThicknessMm { get; init; }
+
     /// <summary>Apparent modulus of the maker's own board, MPa, 3000 to 25000; the book's when null.</summary>
     public double? MeasuredModulusMPa { get; init; }
 
@@ -170,6 +179,25 @@ public sealed record StripRequest
     public double? WidthMm { get; init; }
 }
 
+/// <summary>What the surfaces are finished with.</summary>
+public sealed record FinishRequest
+{
+    /// <summary>Finish of the blade: <c>varnish</c> (when null), <c>oil</c> or <c>none</c>.</summary>
+    public string? Blade { get; init; }
+
+    /// <summary>Coats on the blade, 0 to 12; 6 of varnish or 3 of oil when null.</summary>
+    public int? BladeCoats { get; init; }
+
+    /// <summary>Finish of shaft and grip: <c>oil</c> (when null), <c>varnish</c> or <c>none</c>.</summary>
+    public string? Shaft { get; init; }
+
+    /// <summary>Coats on shaft and grip, 0 to 12; 3 of oil or 6 of varnish when null.</summary>
+    public int? ShaftCoats { get; init; }
+
+    /// <summary>Reinforcement of the tip: <c>none</c> (when null) or <c>glass-cloth</c>.</summary>
+    public string? TipReinforcement { get; init; }
+}
+
 /// <summary>What the design must reach.</summary>
 public sealed record AimsRequest
 {
@@ -179,7 +207,10 @@ public sealed record AimsRequest
     /// <summary>How far off is still good, mm, 1 to 100; 12 when null.</summary>
     public double? BalanceToleranceMm { get; init; }
 
-    /// <summary>Least safety factor in every load case on 5th-percentile strength, 1 to 5; 1.5 when null.</summary>
+    /// <summary>
+    /// Least safety factor of the hard stroke on 5th-percentile strength, 0.8 to 5; the other cases' follow in proportion. The duty's own
+    /// when null: 1.3, or 1.5 for an expedition.
+    /// </summary>
     public double? MinimumSafetyFactor { get; init; }
 
     /// <summary>Range asked of the bench flex.</summary>
@@ -199,9 +230,12 @@ public sealed record BenchFlexRequest
     public double? Max { get; init; }
 }
 
-/// <summary>Forces that replace the usual ones; those left null scale with body mass.</summary>
+/// <summary>What the paddle is made for, and forces that replace the usual ones; those left null follow from duty and body mass.</summary>
 public sealed record LoadsRequest
 {
+    /// <summary><c>touring</c> (when null): lakes and day trips; <c>expedition</c>: rivers, far from help; <c>racing</c>.</summary>
+    public string? Duty { get; init; }
+
     /// <summary>Body mass that the usual forces scale with, kg, 20 to 250; 75 when null.</summary>
     public double? BodyMassKg { get; init; }
 

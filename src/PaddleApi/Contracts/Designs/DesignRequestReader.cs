@@ -1,7 +1,10 @@
 using Paddle.Design;
 using Paddle.Design.Balance;
+using Paddle.Design.Finishing;
 using Paddle.Design.Outline;
+using Paddle.Design.Solid;
 using Paddle.Design.Strength;
+using Paddle.Design.Units;
 using Paddle.Design.Wood;
 
 namespace PaddleApi.Contracts.Designs;
@@ -17,12 +20,18 @@ public static class DesignRequestReader
         var result = DesignDefaults.Lengths(request);
         if (result.Lengths is not { } lengths) throw new ArgumentException(result.Conflicts[0].Reason, nameof(request));
         var filled = DesignDefaults.FillIn(request, lengths);
-        return new(filled, new(
-            new(lengths.Places, Grip(filled.Grip!), Blade(filled.Blade!), filled.Shaft!.BendDegrees!.Value),
-            Pinned(filled),
-            Wood(filled.Wood!),
-            Loads(filled),
-            Aims(filled.Aims!)));
+        var form = new PaddleForm(lengths.Places, Grip(filled.Grip!), Blade(filled.Blade!), filled.Shaft!.BendDegrees!.Value);
+        var bladeAreaMm2 = form.BladeAreaMm2();
+        filled = DesignDefaults.FillInForces(filled, bladeAreaMm2);
+        var units = Names.Units.Find(filled.Drawing!.Units!)!.Value;
+        return new(filled, new(form, Pinned(filled), Wood(filled.Wood!), Loads(filled, bladeAreaMm2), Aims(filled.Aims!))
+        {
+            Finish = Finish(filled.Finish!),
+            BoardThicknessMm = filled.Wood!.BoardThicknessMm,
+            Units = units,
+            LatticeMm = units == DrawingUnits.Inch ? PaddleSpecification.ThirtySecondMm : PaddleSpecification.CaliperMm,
+            SolvedBefore = new(filled.SolvedBefore ?? 0),
+        });
     }
 
     /// <summary>What the designer works on.</summary>
@@ -71,8 +80,19 @@ public static class DesignRequestReader
         wood.MeasuredDensityKgM3,
         wood.MeasuredModulusMPa);
 
-    private static Loads Loads(DesignRequest filled) => Paddle.Design.Strength.Loads.ForBodyMass(
-        filled.Loads!.BodyMassKg!.Value, filled.Aims!.MinimumSafetyFactor!.Value, DesignDefaults.Forces(filled.Loads));
+    private static Loads Loads(DesignRequest filled, double bladeAreaMm2) => Paddle.Design.Strength.Loads.For(
+        Names.Duties.Find(filled.Loads!.Duty!)!.Value,
+        filled.Loads.BodyMassKg!.Value,
+        bladeAreaMm2,
+        filled.Aims!.MinimumSafetyFactor!.Value,
+        DesignDefaults.Forces(filled.Loads));
+
+    private static FinishChoice Finish(FinishRequest finish) => new(
+        Names.Finishes.Find(finish.Blade!)!.Value,
+        finish.BladeCoats!.Value,
+        Names.Finishes.Find(finish.Shaft!)!.Value,
+        finish.ShaftCoats!.Value,
+        Names.TipFacings.Find(finish.TipReinforcement!) == TipFacing.GlassCloth);
 
     private static Aims Aims(AimsRequest aims) => new(
         Names.BalanceAims.Find(aims.BalanceAt!)!.Value,

@@ -13,10 +13,12 @@ namespace PaddleApi.Contracts.Designs;
 /// <param name="Stations">Cross-sections from the top of the grip to the tip.</param>
 /// <param name="Wood">The values of the wood that were used.</param>
 /// <param name="Mass">Mass, balance point and swing.</param>
-/// <param name="Balance">How the aims came out.</param>
+/// <param name="Balance">How the finished paddle balances.</param>
 /// <param name="Strength">Every load case.</param>
 /// <param name="Flex">Bench flex and first frequency.</param>
 /// <param name="Stroke">In the water.</param>
+/// <param name="Outcome"><c>met</c>, or <c>closest</c> when an aim is missed.</param>
+/// <param name="UnmetAims">The aims missed, the gravest first, with what to do.</param>
 /// <param name="Checks">Every figure held against its limit.</param>
 /// <param name="Cautions">What can hurt, with sources.</param>
 public sealed record DesignResponse(
@@ -33,6 +35,8 @@ public sealed record DesignResponse(
     DesignStrength Strength,
     DesignFlex Flex,
     DesignStroke Stroke,
+    string Outcome,
+    IReadOnlyList<DesignUnmetAim> UnmetAims,
     IReadOnlyList<DesignCheckResult> Checks,
     IReadOnlyList<DesignCaution> Cautions);
 
@@ -62,15 +66,15 @@ public sealed record DesignLengths(
 /// <param name="EdgeThicknessMm">Edge thickness.</param>
 /// <param name="GripThicknessMm">Thickness of the grip's crest.</param>
 public sealed record DesignSizes(
-    [property: JsonConverter(typeof(Hundredths))] double ShaftWidthMm,
-    [property: JsonConverter(typeof(Hundredths))] double ShaftThicknessMm,
-    [property: JsonConverter(typeof(Hundredths))] double UpperWidthMm,
-    [property: JsonConverter(typeof(Hundredths))] double UpperThicknessMm,
-    [property: JsonConverter(typeof(Hundredths))] double ThroatThicknessMm,
-    [property: JsonConverter(typeof(Hundredths))] double MiddleThicknessMm,
-    [property: JsonConverter(typeof(Hundredths))] double TipThicknessMm,
-    [property: JsonConverter(typeof(Hundredths))] double EdgeThicknessMm,
-    [property: JsonConverter(typeof(Hundredths))] double GripThicknessMm);
+    [property: JsonConverter(typeof(Thousandths))] double ShaftWidthMm,
+    [property: JsonConverter(typeof(Thousandths))] double ShaftThicknessMm,
+    [property: JsonConverter(typeof(Thousandths))] double UpperWidthMm,
+    [property: JsonConverter(typeof(Thousandths))] double UpperThicknessMm,
+    [property: JsonConverter(typeof(Thousandths))] double ThroatThicknessMm,
+    [property: JsonConverter(typeof(Thousandths))] double MiddleThicknessMm,
+    [property: JsonConverter(typeof(Thousandths))] double TipThicknessMm,
+    [property: JsonConverter(typeof(Thousandths))] double EdgeThicknessMm,
+    [property: JsonConverter(typeof(Thousandths))] double GripThicknessMm);
 
 /// <summary>The values of the wood that were used.</summary>
 /// <param name="Species">Species id.</param>
@@ -115,6 +119,12 @@ public sealed record DesignWood(
 /// <param name="ShaftSurfaceCm2">Surface of the shaft, cm².</param>
 /// <param name="BladeSurfaceCm2">Surface of the blade, both faces and edges, cm².</param>
 /// <param name="Floats">Whether the bare wood floats in fresh water.</param>
+/// <param name="FinishG">Finish that stays on, cloth included, g.</param>
+/// <param name="FinishedG">Mass finished, g; the others above are those of the bare wood.</param>
+/// <param name="FinishedCentreOfMassMm">Balance point finished, mm.</param>
+/// <param name="FinishedInertiaCentreKgM2">Moment of inertia about it finished, kg·m².</param>
+/// <param name="FinishedInertiaTopHandKgM2">Moment of inertia about the grip hand finished, kg·m².</param>
+/// <param name="FinishedInertiaLowerHandKgM2">Moment of inertia about the lower hand finished, kg·m².</param>
 public sealed record DesignMass(
     [property: JsonConverter(typeof(Tenths))] double TotalG,
     [property: JsonConverter(typeof(Tenths))] double GripG,
@@ -130,24 +140,51 @@ public sealed record DesignMass(
     [property: JsonConverter(typeof(Tenths))] double GripSurfaceCm2,
     [property: JsonConverter(typeof(Tenths))] double ShaftSurfaceCm2,
     [property: JsonConverter(typeof(Tenths))] double BladeSurfaceCm2,
-    bool Floats);
+    bool Floats,
+    [property: JsonConverter(typeof(Tenths))] double FinishG,
+    [property: JsonConverter(typeof(Tenths))] double FinishedG,
+    [property: JsonConverter(typeof(Hundredths))] double FinishedCentreOfMassMm,
+    [property: JsonConverter(typeof(FourDigits))] double FinishedInertiaCentreKgM2,
+    [property: JsonConverter(typeof(FourDigits))] double FinishedInertiaTopHandKgM2,
+    [property: JsonConverter(typeof(FourDigits))] double FinishedInertiaLowerHandKgM2);
 
-/// <summary>How the aims came out.</summary>
+/// <summary>How the finished paddle balances.</summary>
 /// <param name="TargetMm">Where it should balance, mm from the top of the grip along the shaft's line.</param>
-/// <param name="ActualMm">Where it does.</param>
+/// <param name="ActualMm">Where it does, finished.</param>
 /// <param name="OffsetMm">Balance point less target, mm; negative when grip-heavy.</param>
+/// <param name="BareMm">Where the bare wood balances, before the finish.</param>
 /// <param name="ToleranceMm">How far off is still good, mm.</param>
-/// <param name="Achieved">Whether every aim is met: balance, strength, flex and mass.</param>
+/// <param name="Achieved">Whether it balances within the tolerance.</param>
+/// <param name="BallastG">Weight let in at ballastAtMm that would bring it to the aim, g: named and priced, not built in.</param>
+/// <param name="BallastAtMm">Where, mm from the top of the grip.</param>
 /// <param name="BindingLimits">The limits that hold the design where it is, the costliest first.</param>
-/// <param name="Advice">What to change when an aim is missed.</param>
+/// <param name="Advice">What to change when the balance is missed.</param>
 public sealed record DesignBalance(
     [property: JsonConverter(typeof(Hundredths))] double TargetMm,
     [property: JsonConverter(typeof(Hundredths))] double ActualMm,
     [property: JsonConverter(typeof(Hundredths))] double OffsetMm,
+    [property: JsonConverter(typeof(Hundredths))] double BareMm,
     [property: JsonConverter(typeof(Hundredths))] double ToleranceMm,
     bool Achieved,
+    [property: JsonConverter(typeof(Tenths))] double BallastG,
+    [property: JsonConverter(typeof(Hundredths))] double BallastAtMm,
     IReadOnlyList<DesignBindingLimit> BindingLimits,
     IReadOnlyList<string> Advice);
+
+/// <summary>An aim that the design misses.</summary>
+/// <param name="Code">Stable name: <c>strength.</c> and the case, <c>balance</c>, <c>flex.least</c>, <c>flex.most</c> or <c>mass</c>.</param>
+/// <param name="Value">What the design reaches.</param>
+/// <param name="Limit">What was asked.</param>
+/// <param name="Unit">Unit of both; empty for a factor.</param>
+/// <param name="Message">What is missed.</param>
+/// <param name="Advice">What to change.</param>
+public sealed record DesignUnmetAim(
+    string Code,
+    [property: JsonConverter(typeof(FourDigits))] double Value,
+    [property: JsonConverter(typeof(FourDigits))] double Limit,
+    string Unit,
+    string Message,
+    string Advice);
 
 /// <summary>A limit that holds the design where it is.</summary>
 /// <param name="Id">The limit: a size's name with min or max, an aim, or a rule of shape.</param>
@@ -159,31 +196,56 @@ public sealed record DesignBindingLimit(
 
 /// <summary>Every load case.</summary>
 /// <param name="Cases">One result for each case.</param>
-/// <param name="GoverningCase">The case with the least safety factor.</param>
+/// <param name="GoverningCase">The case nearest to its least factor, or furthest below it.</param>
 /// <param name="MinimumSafetyFactor">Its safety factor.</param>
 /// <param name="BucklingLoadN">Thrust at which the shaft would buckle between the hands, N.</param>
+/// <param name="EdgeKnock">What an edge bears: reported, not designed for.</param>
+/// <param name="Basis">What the factors rest on.</param>
 public sealed record DesignStrength(
     IReadOnlyList<DesignLoadCase> Cases,
     string GoverningCase,
     [property: JsonConverter(typeof(Thousandths))] double MinimumSafetyFactor,
-    [property: JsonConverter(typeof(Tenths))] double BucklingLoadN);
+    [property: JsonConverter(typeof(Tenths))] double BucklingLoadN,
+    DesignEdgeKnock EdgeKnock,
+    string Basis);
+
+/// <summary>What a knock on 20 mm of the edge may be before the wood opens along the grain. No wooden edge survives a rock by strength.</summary>
+/// <param name="BareN">On bare wood, N.</param>
+/// <param name="UnderClothN">On wood under glass cloth of 203 g/m² on both faces, N.</param>
+/// <param name="ClothTearsN">At which that cloth tears, N.</param>
+public sealed record DesignEdgeKnock(
+    [property: JsonConverter(typeof(ThreeDigits))] double BareN,
+    [property: JsonConverter(typeof(ThreeDigits))] double UnderClothN,
+    [property: JsonConverter(typeof(ThreeDigits))] double ClothTearsN);
 
 /// <summary>How one load case comes out.</summary>
 /// <param name="Id">The case.</param>
 /// <param name="ForceN">Its force, N.</param>
-/// <param name="MaxStressMPa">Stress where the safety factor is least, MPa.</param>
+/// <param name="SideForceN">Its force sideways on the tip, N; 0 unless the case is a thrust.</param>
+/// <param name="StressMPa">Stress where the safety factor is least, MPa.</param>
 /// <param name="AtMm">Where that is, mm from the top of the grip.</param>
-/// <param name="StrengthMPa">Strength it is held against: 5th percentile, MPa.</param>
-/// <param name="SafetyFactor">Strength over stress.</param>
+/// <param name="StrengthMPa">
+/// Strength it is held against there, MPa: 5th percentile at the slope of the board's grain and of the taper together, times strengthShare.
+/// </param>
+/// <param name="MaxStressMPa">Greatest stress anywhere, MPa.</param>
+/// <param name="MaxStressAtMm">Where that is, mm from the top of the grip.</param>
+/// <param name="StrengthShare">Share of a five-minute test's strength that a load of this duration and number may use.</param>
+/// <param name="SafetyFactor">Strength over stress where that is least.</param>
+/// <param name="LeastSafetyFactor">The factor asked.</param>
 /// <param name="SafetyFactorOnMean">Mean strength over stress.</param>
-/// <param name="Source">Where the force comes from.</param>
+/// <param name="Source">Where force, share and factor come from.</param>
 public sealed record DesignLoadCase(
     string Id,
     [property: JsonConverter(typeof(Tenths))] double ForceN,
-    [property: JsonConverter(typeof(ThreeDigits))] double MaxStressMPa,
+    [property: JsonConverter(typeof(Tenths))] double SideForceN,
+    [property: JsonConverter(typeof(ThreeDigits))] double StressMPa,
     [property: JsonConverter(typeof(Hundredths))] double AtMm,
     [property: JsonConverter(typeof(ThreeDigits))] double StrengthMPa,
+    [property: JsonConverter(typeof(ThreeDigits))] double MaxStressMPa,
+    [property: JsonConverter(typeof(Hundredths))] double MaxStressAtMm,
+    [property: JsonConverter(typeof(Thousandths))] double StrengthShare,
     [property: JsonConverter(typeof(Thousandths))] double SafetyFactor,
+    [property: JsonConverter(typeof(Thousandths))] double LeastSafetyFactor,
     [property: JsonConverter(typeof(Thousandths))] double SafetyFactorOnMean,
     string Source);
 

@@ -1,5 +1,7 @@
 using Paddle.Design;
+using Paddle.Design.Balance;
 using Paddle.Design.Checks;
+using Paddle.Design.Finishing;
 using Paddle.Design.Outline;
 using Paddle.Design.Solid;
 using Paddle.Design.Strength;
@@ -27,13 +29,22 @@ public static class DesignResponses
         Sizes(report.Sizes),
         Stations(report.Stations),
         Wood(report),
-        Mass(report.Mass),
+        Mass(report.Mass, report.Finished),
         Balance(report),
         Strength(report.Strength),
         new(Loads.BenchN, report.Flex.BenchFlexMm, report.Flex.TipDeflectionMm, report.Flex.FirstFrequencyHz),
         Stroke(report.Stroke),
+        OutcomeName(report.Outcome),
+        UnmetAims(report.Outcome),
         Map(report.Checks, Check),
         Map(report.Cautions, caution => new DesignCaution(caution.Id, caution.Text, caution.Source)));
+
+    /// <summary>How all aims came out, in a word.</summary>
+    internal static string OutcomeName(DesignOutcome outcome) => outcome.IsMet ? "met" : "closest";
+
+    /// <summary>The aims missed.</summary>
+    internal static IReadOnlyList<DesignUnmetAim> UnmetAims(DesignOutcome outcome) =>
+        Map(outcome.Unmet, aim => new DesignUnmetAim(aim.Code, aim.Value, aim.Limit, aim.Unit, aim.Message, aim.Advice));
 
     private static DesignLengths Lengths(PaddlePlaces places) => new(
         places.OverallMm, places.ThroatMm, places.BladeMm, places.TopHandMm, places.LowerHandMm, places.ThroatMm);
@@ -86,7 +97,7 @@ public static class DesignResponses
             wood.Sources);
     }
 
-    private static DesignMass Mass(MassProperties mass)
+    private static DesignMass Mass(MassProperties mass, FinishedMass finished)
     {
         var densityKgM3 = 1000 * mass.TotalG / mass.VolumeCm3;
         return new(
@@ -104,7 +115,13 @@ public static class DesignResponses
             mass.GripSurfaceCm2,
             mass.ShaftSurfaceCm2,
             mass.BladeSurfaceCm2,
-            densityKgM3 < FreshWater.DensityKgM3(FreshWater.DefaultTemperatureC));
+            densityKgM3 < FreshWater.DensityKgM3(FreshWater.DefaultTemperatureC),
+            finished.Load.MassG,
+            finished.MassG,
+            finished.CentreOfMassMm,
+            finished.InertiaCentreKgM2,
+            finished.InertiaTopHandKgM2,
+            finished.InertiaLowerHandKgM2);
     }
 
     private static DesignBalance Balance(DesignReport report)
@@ -114,10 +131,13 @@ public static class DesignResponses
             balance.TargetMm,
             balance.ActualMm,
             balance.OffsetMm,
+            balance.BareMm,
             balance.ToleranceMm,
             balance.Achieved,
+            balance.Ballast.G,
+            balance.Ballast.AtMm,
             Map(balance.BindingLimits, limit => new DesignBindingLimit(limit.Id, limit.Unit, limit.Gain, limit.GainUnit)),
-            balance.Advice);
+            [.. report.Outcome.Unmet.Where(aim => aim.Code == "balance").Select(aim => aim.Advice)]);
     }
 
     private static DesignStrength Strength(StrengthCheck strength)
@@ -127,15 +147,22 @@ public static class DesignResponses
             Map(strength.Cases, result => new DesignLoadCase(
                 result.Case.Id,
                 result.Case.ForceN,
-                result.MaxStressMPa,
+                result.Case.SideForceN,
+                result.StressMPa,
                 result.AtMm,
                 result.StrengthMPa,
+                result.MaxStressMPa,
+                result.MaxStressAtMm,
+                result.Case.StrengthShare,
                 result.SafetyFactor,
+                result.Case.LeastFactor,
                 result.SafetyFactorOnMean,
                 result.Case.Source)),
             governing.Case.Id,
             governing.SafetyFactor,
-            strength.BucklingLoadN);
+            strength.BucklingLoadN,
+            new(strength.Knock.BareN, strength.Knock.UnderClothN, strength.Knock.ClothTearsN),
+            DutyRule.Basis);
     }
 
     private static DesignStroke Stroke(StrokeFigures stroke) => new(

@@ -1,7 +1,9 @@
 using Paddle.Design.Balance;
+using Paddle.Design.Finishing;
 using Paddle.Design.Outline;
+using Paddle.Design.Strength;
+using Paddle.Design.Units;
 using Paddle.Drawings;
-using Paddle.Drawings.Units;
 
 namespace PaddleApi.Contracts.Designs;
 
@@ -49,6 +51,16 @@ public enum ConstructionKind
     OnePiece,
 }
 
+/// <summary>What is laid over the tip.</summary>
+public enum TipFacing
+{
+    /// <summary>Nothing.</summary>
+    None,
+
+    /// <summary>Glass cloth on both faces.</summary>
+    GlassCloth,
+}
+
 /// <summary>All names that a design request may use.</summary>
 public static class Names
 {
@@ -65,6 +77,16 @@ public static class Names
 
     /// <summary>Ways of putting a paddle together.</summary>
     public static NameTable<ConstructionKind> Constructions { get; } = new(("one-piece", ConstructionKind.OnePiece));
+
+    /// <summary>Duties.</summary>
+    public static NameTable<Duty> Duties { get; } = new([.. DutyRule.All.Select(rule => (rule.Id, rule.Duty))]);
+
+    /// <summary>Finishes of a surface.</summary>
+    public static NameTable<SurfaceFinish> Finishes { get; } =
+        new(("varnish", SurfaceFinish.Varnish), ("oil", SurfaceFinish.Oil), ("none", SurfaceFinish.None));
+
+    /// <summary>Reinforcements of the tip.</summary>
+    public static NameTable<TipFacing> TipFacings { get; } = new(("none", TipFacing.None), ("glass-cloth", TipFacing.GlassCloth));
 
     /// <summary>Systems of measure.</summary>
     public static NameTable<DrawingUnits> Units { get; } = new(("metric", DrawingUnits.Metric), ("inch", DrawingUnits.Inch));

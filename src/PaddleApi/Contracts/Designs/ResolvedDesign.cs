@@ -1,6 +1,6 @@
 using Paddle.Design;
 using Paddle.Design.Solid;
-using Paddle.Drawings.Units;
+using Paddle.Design.Units;
 
 namespace PaddleApi.Contracts.Designs;
 
@@ -31,5 +31,6 @@ public sealed record ResolvedDesign(DesignRequest Request, PaddleSpecification S
             EdgeThicknessMm = sizes.EdgeThicknessMm,
         },
         Grip = Request.Grip! with { ThicknessMm = sizes.GripThicknessMm },
+        SolvedBefore = Specification.Free.Bits,
     };
 }

@@ -14,11 +14,12 @@ public static class FittingReader
             Paddler(request.Paddler ?? new()),
             Seat(request.Seat ?? new()),
             Water(request.Water ?? new()),
-            new OutingPlan(request.Outing?.HoursPerDay, request.Outing?.StrokesPerMinute, request.Outing?.Effort ?? new OutingPlan().Effort),
+            new OutingPlan(request.Outing?.HoursPerDay, request.Outing?.StrokesPerMinute, request.Outing?.Effort ?? new OutingPlan().Effort, request.Outing?.Purpose),
             new PaddlerPreferences(
                 request.Preferences?.SensitiveJoints ?? false,
                 request.Preferences?.StraighterWrist ?? false,
-                request.Preferences?.LightCarry ?? false),
+                request.Preferences?.LightCarry ?? false,
+                request.Preferences?.BentShaft ?? false),
             request.Label);
     }
 

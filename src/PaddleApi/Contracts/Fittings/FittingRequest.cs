@@ -51,7 +51,7 @@ public sealed record PaddlerRequest
     /// <summary>Across the knuckles without the thumb, mm.</summary>
     public double? HandBreadthMm { get; init; }
 
-    /// <summary>Body mass, kg; 75 when null.</summary>
+    /// <summary>Body mass, kg; that usual at the stature when null, a child's for a child.</summary>
     public double? BodyMassKg { get; init; }
 }
 
@@ -61,7 +61,7 @@ public sealed record SeatRequest
     /// <summary>Kneeling (when null) or sitting.</summary>
     public Posture? Posture { get; init; }
 
-    /// <summary>Top of the pressed seat above the water, mm; 130 when null (assumption).</summary>
+    /// <summary>Top of the pressed seat above the water, mm; 130 when null (assumption). A higher seat asks for more clear shaft.</summary>
     public double? HeightAboveWaterMm { get; init; }
 
     /// <summary>Bow, stern or solo (when null).</summary>
@@ -84,14 +84,17 @@ public sealed record WaterRequest
 /// <summary>The outing.</summary>
 public sealed record OutingRequest
 {
-    /// <summary>Hours of paddling a day; 4 when null (assumption).</summary>
+    /// <summary>Hours of paddling a day; 4 when null (assumption). A longer day is paddled more slowly, with a slightly smaller blade.</summary>
     public double? HoursPerDay { get; init; }
 
     /// <summary>Strokes a minute; that usual at the effort when null.</summary>
     public double? StrokesPerMinute { get; init; }
 
-    /// <summary>Effort; easy when null.</summary>
+    /// <summary>Effort; easy when null. It sets boat speed and cadence, not the strength.</summary>
     public Effort? Effort { get; init; }
+
+    /// <summary>What it is for, which sets how strong the paddle must be; a day when null, with an expedition's strength on moving water.</summary>
+    public OutingPurpose? Purpose { get; init; }
 }
 
 /// <summary>What counts besides fit.</summary>
@@ -105,4 +108,7 @@ public sealed record PreferencesRequest
 
     /// <summary>Weight counts on portages; false when null.</summary>
     public bool? LightCarry { get; init; }
+
+    /// <summary>A bent shaft, for sitting and switching sides; false when null. Who kneels keeps a straight one.</summary>
+    public bool? BentShaft { get; init; }
 }

@@ -7,6 +7,7 @@ namespace PaddleApi.Contracts.Fittings;
 /// <param name="OverallLengthMm">Top of the grip to the tip, mm.</param>
 /// <param name="HandSpacingMm">Middle of the grip hand to middle of the lower hand, mm.</param>
 /// <param name="FreeboardMm">Lower hand to throat, mm.</param>
+/// <param name="Duty">How hard the paddle is used: <c>touring</c>, <c>expedition</c> or <c>racing</c>; its forces and safety factors follow from it.</param>
 /// <param name="Blade">The blade.</param>
 /// <param name="Shaft">The shaft's section.</param>
 /// <param name="Grip">The grip, and what it does to the wrist.</param>
@@ -23,6 +24,7 @@ public sealed record FittingResponse(
     FittedBand OverallLengthMm,
     FittedBand HandSpacingMm,
     double FreeboardMm,
+    string Duty,
     FittedBlade Blade,
     FittedShaft Shaft,
     FittedGrip Grip,
@@ -47,15 +49,15 @@ public sealed record FittedBand(double Value, double Low, double High);
 /// <param name="WidthMm">Full width at the widest point, mm.</param>
 /// <param name="BendDegrees">Bend between shaft and blade, degrees.</param>
 /// <param name="AreaCm2">Its area, cm².</param>
-/// <param name="TargetAreaCm2">The area asked for by body mass, effort and cadence, kept within the trade's range, cm².</param>
+/// <param name="TargetAreaCm2">The area of this family that body mass, effort, cadence and hours ask for, before its usual sizes are kept, cm².</param>
 public sealed record FittedBlade(string Family, double LengthMm, double WidthMm, double BendDegrees, double AreaCm2, double TargetAreaCm2);
 
-/// <summary>An oval shaft that fits the hand. The design's solver chooses the shaft by strength and balance; pin these to have them.</summary>
-/// <param name="WidthMm">Short axis, parallel to the blade's face, mm.</param>
-/// <param name="ThicknessMm">Long axis, square to the face, mm.</param>
+/// <summary>An oval shaft that fits the hand and bears the outing's strokes. The design in this answer has it.</summary>
+/// <param name="WidthMm">Short axis at the lower hand, parallel to the blade's face, mm.</param>
+/// <param name="ThicknessMm">Long axis at the lower hand, square to the face, mm.</param>
 /// <param name="EquivalentDiameterMm">Diameter of the round of the same girth, mm.</param>
-/// <param name="GripsHardestAtMm">Diameter at which this hand grips hardest, mm.</param>
-/// <param name="MostComfortableAtMm">Diameter that this hand finds most comfortable, mm.</param>
+/// <param name="GripsHardestAtMm">Diameter at which this hand grips hardest, mm: thicker than wooden shafts are made.</param>
+/// <param name="MostComfortableAtMm">Diameter that this hand finds most comfortable, mm: thicker than wooden shafts are made.</param>
 public sealed record FittedShaft(
     double WidthMm, double ThicknessMm, double EquivalentDiameterMm, double GripsHardestAtMm, double MostComfortableAtMm);
 
@@ -70,8 +72,8 @@ public sealed record FittedGrip(string Style, double WidthMm, double LengthMm, s
 
 /// <summary>The blade against the depth of the water.</summary>
 /// <param name="DepthMm">Depth given, mm; left out when none was.</param>
-/// <param name="NeededMm">Depth that the blade first chosen needs, mm.</param>
-/// <param name="Fits">Whether that blade fits; if not, the answer's blade is another.</param>
+/// <param name="NeededMm">Depth that the blade which fits the body needs, mm.</param>
+/// <param name="Fits">Whether that blade fits; if not, the answer's blade is a shorter one of its family.</param>
 /// <param name="ImmersedShare">Share of the answer's blade that can be under water, 0 to 1.</param>
 public sealed record FittedImmersion(double? DepthMm, double NeededMm, bool Fits, double ImmersedShare);
 
@@ -83,8 +85,6 @@ public sealed record FittedImmersion(double? DepthMm, double NeededMm, bool Fits
 /// <param name="HullDragN">Hull drag that this paddler overcomes, N.</param>
 /// <param name="MeanPullN">Mean force during the pull, N.</param>
 /// <param name="PullSeconds">Duration of a pull, s.</param>
-/// <param name="ModelAreaCm2">Area that gives the slip aimed at, before the trade's range is kept, cm².</param>
-/// <param name="TargetSlipMS">Slip aimed at, m/s.</param>
 /// <param name="DragCoefficient">Low and high coefficient of drag.</param>
 /// <param name="SlipMS">Slip of the blade chosen, from the high to the low coefficient, m/s.</param>
 /// <param name="FroudeEfficiency">Its efficiency, from the low to the high coefficient.</param>
@@ -96,8 +96,6 @@ public sealed record FittedStroke(
     double HullDragN,
     double MeanPullN,
     double PullSeconds,
-    double ModelAreaCm2,
-    double TargetSlipMS,
     ValueRange DragCoefficient,
     ValueRange SlipMS,
     ValueRange FroudeEfficiency);
@@ -122,7 +120,7 @@ public sealed record FittingMethod(
 /// <param name="LongReachMm">Mean of the long-reach rules that applied, mm.</param>
 /// <param name="SeatedMm">Mean of the rules for seated paddlers that applied, mm.</param>
 /// <param name="SpreadMm">Longest less shortest of all, mm.</param>
-/// <param name="Flagged">Whether that is too much to pass over in silence.</param>
+/// <param name="Flagged">Whether the length used lies outside what the rules of its own style span, beyond their scatter.</param>
 public sealed record LengthRuleSpread(string UsedId, double? LongReachMm, double? SeatedMm, double SpreadMm, bool Flagged);
 
 /// <summary>Another paddle that would do.</summary>

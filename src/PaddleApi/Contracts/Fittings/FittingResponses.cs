@@ -19,11 +19,12 @@ public static class FittingResponses
             Band(advice.OverallLengthMm),
             Band(advice.HandSpacingMm),
             advice.FreeboardMm,
+            DutyName(advice.Duty),
             Blade(advice),
             new(
                 advice.Shaft.WidthMm, advice.Shaft.ThicknessMm, advice.Shaft.EquivalentDiameterMm, advice.Shaft.LowMm, advice.Shaft.HighMm),
             Grip(advice.Grip),
-            new(advice.Immersion.DepthMm, advice.Immersion.NeededMm, advice.Immersion.Fits, Math.Round(advice.Immersion.ImmersedShare, 3)),
+            new(advice.Immersion.DepthMm, Math.Round(advice.Immersion.NeededMm), advice.Immersion.Fits, Math.Round(advice.Immersion.ImmersedShare, 3)),
             Stroke(advice.Water),
             [.. advice.Methods.Select(Method)],
             Spread(advice.Spread),
@@ -33,7 +34,7 @@ public static class FittingResponses
             Design(advice.Design));
     }
 
-    /// <summary>A request for the design that a fitting suggests. Sizes of shaft and blade spine stay open for the solver.</summary>
+    /// <summary>A request for the design that a fitting suggests. The shaft is pinned, as it fits the hand; the blade's spine stays open for the solver.</summary>
     /// <param name="design">The suggestion.</param>
     public static DesignRequest Design(SuggestedDesign design)
     {
@@ -44,42 +45,55 @@ public static class FittingResponses
             HandSpacingMm = design.HandSpacingMm,
             FreeboardMm = design.FreeboardMm,
             Blade = new() { Family = design.BladeFamily, LengthMm = design.BladeLengthMm, WidthMm = design.BladeWidthMm },
-            Shaft = new() { BendDegrees = design.BendDegrees },
+            Shaft = new()
+            {
+                WidthMm = design.Shaft.WidthMm,
+                ThicknessMm = design.Shaft.ThicknessMm,
+                UpperWidthMm = design.Shaft.UpperWidthMm,
+                UpperThicknessMm = design.Shaft.UpperThicknessMm,
+                BendDegrees = design.BendDegrees,
+            },
             Grip = new()
             {
-                Style = Names.GripStyles.NameOf(design.GripStyle),
-                WidthMm = design.GripWidthMm,
-                LengthMm = design.GripLengthMm,
-                Faces = Names.GripFaces.NameOf(design.GripFaces),
+                Style = Names.GripStyles.NameOf(design.Grip.Style),
+                WidthMm = design.Grip.WidthMm,
+                LengthMm = design.Grip.LengthMm,
+                Faces = Names.GripFaces.NameOf(design.Grip.Faces),
             },
             Wood = new() { Species = design.Species },
-            Loads = new() { BodyMassKg = design.BodyMassKg, HardStrokeN = design.HardStrokeN },
+            Loads = new() { BodyMassKg = Math.Round(design.BodyMassKg, 1) },
         };
     }
+
+    // The one place where a fitting's duty gets its name in the contract.
+    private static string DutyName(PaddleDuty duty) => duty switch
+    {
+        PaddleDuty.Expedition => "expedition",
+        PaddleDuty.Racing => "racing",
+        _ => "touring",
+    };
 
     private static FittedBand Band(ValueBand band) => new(band.Value, band.Low, band.High);
 
     private static FittedBlade Blade(FittingAdvice advice) => new(
         advice.Blade.Family.Id,
-        advice.Blade.LengthMm,
-        advice.Blade.WidthMm,
+        advice.Blade.MadeLengthMm,
+        advice.Blade.MadeWidthMm,
         advice.Blade.BendDegrees,
-        Area(advice.Water.BladeAreaMm2),
-        Area(advice.Water.TargetAreaMm2));
+        Area(advice.Blade.AreaMm2),
+        Area(advice.Blade.WantedAreaMm2));
 
     private static FittedGrip Grip(GripSize grip) => new(
         Names.GripStyles.NameOf(grip.Style), grip.WidthMm, grip.LengthMm, Names.GripFaces.NameOf(grip.Faces), grip.TopHandMm, grip.Reason);
 
     private static FittedStroke Stroke(BladeInWater water) => new(
-        water.Demand.BodyMassKg,
+        Math.Round(water.Demand.BodyMassKg, 1),
         water.Demand.StrokesPerMinute,
         Math.Round(water.StrokesPerDay),
-        water.Demand.BoatSpeedMS,
+        Math.Round(water.Demand.BoatSpeedMS, 3),
         Math.Round(water.Demand.HullDragN, 1),
         Math.Round(water.Demand.MeanPullN, 1),
         Math.Round(water.Demand.PullSeconds, 3),
-        Area(water.Demand.TargetAreaMm2),
-        Math.Round(water.Demand.TargetSlipMS, 3),
         Range(water.DragCoefficientLow, water.DragCoefficientHigh),
         Range(water.SlipAtHighCoefficientMS, water.SlipAtLowCoefficientMS),
         Range(water.EfficiencyAtLowCoefficient, water.EfficiencyAtHighCoefficient));

@@ -8,6 +8,7 @@ namespace PaddleApi.Contracts.Problems;
 /// <param name="Unit">Unit of the values.</param>
 /// <param name="Allowed">The names that are allowed here.</param>
 /// <param name="MeasureInstead">What to measure instead, or again: ids of <c>/v1/measurements</c>.</param>
+/// <param name="Code">Stable code of the refusal, for programs; the words of the reason may change.</param>
 public sealed record Fault(
     string Reason,
     object? Value = null,
@@ -15,4 +16,19 @@ public sealed record Fault(
     double? Max = null,
     string? Unit = null,
     IReadOnlyList<string>? Allowed = null,
-    IReadOnlyList<string>? MeasureInstead = null);
+    IReadOnlyList<string>? MeasureInstead = null,
+    string? Code = null)
+{
+    /// <summary>The value that was given. JSON has no way to write a number that is not finite, so none is shown.</summary>
+    public object? Value { get; init => field = Shown(value); } = Shown(Value);
+
+    /// <summary>Smallest allowed value; null also where it came out as no finite number.</summary>
+    public double? Min { get; init => field = Finite(value); } = Finite(Min);
+
+    /// <summary>Largest allowed value; null also where it came out as no finite number.</summary>
+    public double? Max { get; init => field = Finite(value); } = Finite(Max);
+
+    private static object? Shown(object? value) => value is double number ? Finite(number) : value;
+
+    private static double? Finite(double? number) => number is { } value && double.IsFinite(value) ? value : null;
+}

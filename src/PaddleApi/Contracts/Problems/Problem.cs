@@ -8,7 +8,8 @@ namespace PaddleApi.Contracts.Problems;
 /// <param name="Instance">Path of the request that went wrong.</param>
 /// <param name="RequestId">Identifier of the request, as in the header X-Request-Id: name it when you ask for help.</param>
 /// <param name="Errors">
-/// Each fault in the request: in the body under the JSON Pointer (RFC 6901) of its place, in the query under <c>?</c> and the parameter's name.
+/// Each fault in the request, up to 32: in the body under the JSON Pointer (RFC 6901) of its place, in the query under <c>?</c> and the
+/// parameter's name.
 /// </param>
 public sealed record Problem(
     string Type,
@@ -17,4 +18,8 @@ public sealed record Problem(
     string Detail,
     string Instance,
     string RequestId,
-    IReadOnlyDictionary<string, IReadOnlyList<Fault>>? Errors = null);
+    IReadOnlyDictionary<string, IReadOnlyList<Fault>>? Errors = null)
+{
+    /// <summary>Most faults that are listed: enough to mend a request by, and a hostile body is not answered with a book.</summary>
+    public const int MostFaults = 32;
+}

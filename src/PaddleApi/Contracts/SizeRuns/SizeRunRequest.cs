@@ -36,7 +36,7 @@ public sealed record SizeRunRequest
     /// <summary>Longest overall length that is made, mm.</summary>
     public double? LongestStockMm { get; init; }
 
-    /// <summary>Blade length of the fleet's paddles, mm; 600 when null. It turns hand spacings into overall lengths.</summary>
+    /// <summary>Blade length of the fleet's paddles, mm; 620 when null. It turns hand spacings into overall lengths.</summary>
     public double? BladeLengthMm { get; init; }
 
     /// <summary>Lower hand to throat, mm; 38 when null.</summary>

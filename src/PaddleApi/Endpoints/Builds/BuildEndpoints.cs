@@ -1,13 +1,13 @@
 using System.Security.Cryptography;
 using System.Text;
 using FluentValidation.Results;
-using Microsoft.AspNetCore.WebUtilities;
 using Paddle.Design.Build;
 using Paddle.Drawings.Pages;
 using PaddleApi.Contracts.Builds;
 using PaddleApi.Endpoints.Designs;
 using PaddleApi.Endpoints.Designs.Files;
 using PaddleApi.Hosting;
+using PaddleApi.Hosting.Browsers;
 using PaddleApi.Hosting.Caching;
 using PaddleApi.Hosting.OpenApi;
 using PaddleApi.Hosting.Problems;
@@ -27,15 +27,11 @@ public static class BuildEndpoints
     private static readonly BuildChoicesValidator Rules = new();
     private static readonly ServiceClimateValidator ClimateRules = new();
     private static readonly ServiceClimate ExampleClimate = new() { TemperatureC = 20, RelativeHumidityPercent = 80 };
-    private static readonly QueryString ExampleQuery = new("?temperatureC=20&relativeHumidityPercent=80");
 
     // The page may show itself in its own style, and nothing more: the style is named by its digest (CSP Level 3, 2.3.1).
     private static readonly string Policy =
         $"default-src 'none'; style-src 'sha256-{Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(BuildSheetStyle.Css.ReplaceLineEndings("\n"))))}'; "
-        + "base-uri 'none'; form-action 'none'";
-
-    private static readonly string[] KnownToSheet = ["boardThicknessMm", "saw", "varnishCoats", "oilCoats"];
-    private static readonly string[] KnownToBuild = [.. KnownToSheet, "usedMoisturePercent", "temperatureC", "relativeHumidityPercent"];
+        + $"base-uri 'none'; form-action 'none'; {SecurityHeaders.NoFrames}";
 
     /// <summary>Maps the endpoints.</summary>
     /// <param name="routes">Where to map them.</param>
@@ -50,11 +46,15 @@ public static class BuildEndpoints
                 + "kerf of the grip, sanding, finish and an optional reinforced tip. Every mass is that of the stage's own solid. Where the query "
                 + "states the moisture in use, or the climate that gives it, inService says what shrinks or swells and how mass and balance change.")
             .SheetOf()
-            .Parameter("usedMoisturePercent", "Moisture of the wood in use, percent of ovendry mass, 0 to 40, for inService; not with a climate.", "9")
-            .Parameter("temperatureC", "Air where it is used, degrees C, -1 to 60, for inService; with relativeHumidityPercent.", "20")
-            .Parameter("relativeHumidityPercent", "Relative humidity there, percent, 0 to 100, for inService; with temperatureC.", "80")
-            .ResponseExample("hire-paddle", Summary, static () => Shortened(Example(new(), default)))
-            .ResponseExample("hire-paddle-in-service", ServiceSummary, static () => Shortened(Example(ExampleClimate, ExampleQuery)) with { Stages = [] })
+            .Query<ServiceClimate>(
+                nameof(ServiceClimate.UsedMoisturePercent),
+                "Moisture of the wood in use, percent of ovendry mass, for inService; not with a climate.", "9")
+            .Query<ServiceClimate>(
+                nameof(ServiceClimate.TemperatureC), "Air where it is used, degrees C, for inService; with relativeHumidityPercent.", "20")
+            .Query<ServiceClimate>(
+                nameof(ServiceClimate.RelativeHumidityPercent), "Relative humidity there, percent, for inService; with temperatureC.", "80")
+            .ResponseExample("hire-paddle", Summary, static () => Shortened(Example(new())))
+            .ResponseExample("hire-paddle-in-service", ServiceSummary, static () => Shortened(Example(ExampleClimate)) with { Stages = [] })
             .Offers(MediaTypes.Json)
             .Produces<BuildResponse>();
 
@@ -70,84 +70,54 @@ public static class BuildEndpoints
 
     private static RouteHandlerBuilder SheetOf(this RouteHandlerBuilder endpoint) => endpoint
         .Parameter("designCode", "The member designCode of an answer.", BuildExamples.Weighed.DesignCode!)
-        .Parameter("boardThicknessMm", "Thickness of the board as measured, mm, 10 to 120; left out, the next standard surfaced one.", "33.3")
-        .Parameter("saw", $"The saw that cuts the outline: {string.Join(" or ", BuildNames.Saws.Names)}; left out, the first.", "band-saw")
-        .Parameter("varnishCoats", "Coats of varnish on the blade, 1 to 12; left out, 6.", "6")
-        .Parameter("oilCoats", "Coats of oil on shaft and grip, 1 to 12; left out, 3.", "3")
+        .Query<BuildChoices>(
+            nameof(BuildChoices.BoardThicknessMm), "Thickness of the board as measured, mm; left out, the design's own or the next standard surfaced one.", "33.3")
+        .Query(BuildQuery.Saw, "The saw that cuts the outline; left out, the first.", "band-saw", BuildNames.Saws.Names)
         .WithMetadata(FixedContentMark.Instance)
         .Produces(StatusCodes.Status304NotModified)
         .Refuses(ProblemKinds.InvalidDesignCode)
-        .Refuses(ProblemKinds.BadRequest)
         .Refuses(ProblemKinds.InvalidValues);
 
-    private static IResult Report(
-        string designCode, double? boardThicknessMm, string? saw, int? varnishCoats, int? oilCoats,
-        double? usedMoisturePercent, double? temperatureC, double? relativeHumidityPercent, HttpContext context)
-    {
-        var climate = new ServiceClimate
-        {
-            UsedMoisturePercent = usedMoisturePercent,
-            TemperatureC = temperatureC,
-            RelativeHumidityPercent = relativeHumidityPercent,
-        };
-        return Fetch(
-            designCode,
-            new() { BoardThicknessMm = boardThicknessMm, Saw = saw, VarnishCoats = varnishCoats, OilCoats = oilCoats },
-            climate,
-            KnownToBuild,
-            context,
-            MediaTypes.Json,
-            (design, sheet) => TypedResults.Ok(ToResponse(design, sheet, climate, context.Request.PathBase, context.Request.QueryString)));
-    }
+    private static IResult Report(string designCode, HttpContext context) => Fetch(
+        designCode, BuildQuery.Read(context.Request.Query), context, MediaTypes.Json,
+        (design, sheet, query) => TypedResults.Ok(ToResponse(design, sheet, query, context.Request.PathBase)));
 
-    private static IResult Page(
-        string designCode, double? boardThicknessMm, string? saw, int? varnishCoats, int? oilCoats, HttpContext context) =>
-        Fetch(
-            designCode,
-            new() { BoardThicknessMm = boardThicknessMm, Saw = saw, VarnishCoats = varnishCoats, OilCoats = oilCoats },
-            new(),
-            KnownToSheet,
-            context,
-            HtmlPage,
-            (design, sheet) =>
-            {
-                context.Response.Headers.ContentSecurityPolicy = Policy;
-                return TypedResults.Text(BuildSheetPage.Write(design.Report, sheet, DesignFileQuery.Default(design.Resolved.Request, design.Code)), HtmlPage, Encoding.UTF8);
-            });
+    // The page prints the paddle as built, wherever it is used.
+    private static IResult Page(string designCode, HttpContext context) => Fetch(
+        designCode, BuildQuery.Read(context.Request.Query), context, HtmlPage,
+        (design, sheet, _) =>
+        {
+            context.Response.Headers.ContentSecurityPolicy = Policy;
+            return TypedResults.Text(BuildSheetPage.Write(design.Report, sheet, DesignFileQuery.Default(design.Resolved.Request, design.Code)), HtmlPage, Encoding.UTF8);
+        });
 
     // Like a design's report the sheet is fixed by its address: who holds it is told so before it is computed.
     private static IResult Fetch(
-        string code, BuildChoices choices, ServiceClimate climate, string[] known, HttpContext context, string representation,
-        Func<ComputedDesign, BuildSheet, IResult> answer)
+        string code, BuildQuery query, HttpContext context, string representation, Func<ComputedDesign, BuildSheet, BuildQuery, IResult> answer)
     {
         var (resolved, problem) = DesignService.Read(code);
         if (problem is not null) return problem;
-        if (context.Request.Query.Keys.FirstOrDefault(name => !known.Contains(name, StringComparer.Ordinal)) is { } unknown)
-        {
-            return new ProblemResult(
-                ProblemKinds.BadRequest, $"The query knows no '{FaultValue.Shorten(unknown)}'; it knows {string.Join(", ", known)}.");
-        }
-
-        List<ValidationFailure> failures = [.. Rules.Validate(choices).Errors, .. ClimateRules.Validate(climate).Errors];
+        if (query.Faults.Count > 0) return Validated.Refusal(query.Faults);
+        List<ValidationFailure> failures = [.. Rules.Validate(query.Choices).Errors, .. ClimateRules.Validate(query.Climate).Errors];
         if (failures.Count > 0) return InQuery(Validated.Refusal(failures));
         var tag = EntityTags.Of(
-            code, DesignAddresses.Build, representation, context.Request.PathBase.ToUriComponent(), context.Request.QueryString.ToUriComponent());
+            code, DesignAddresses.Build, representation, context.Request.PathBase.ToUriComponent(), query.Canonical.ToUriComponent());
 
         // Only a stated board can be at odds with the design, and a refusal has no tag.
-        var design = choices.BoardThicknessMm is null ? null : DesignService.Evaluate(resolved!, code);
-        if (design is not null && BuildChoicesValidator.BoardFault(choices.BoardThicknessMm, design.Report) is { } fault)
+        var stated = query.Choices.BoardThicknessMm;
+        var design = stated is null ? null : DesignService.Evaluate(resolved!, code);
+        if (design is not null && BuildChoicesValidator.BoardFault(stated, design.Report) is { } fault)
             return Validated.Refusal([("?boardThicknessMm", fault)]);
         if (FixedContent.Stamp(context, tag)) return TypedResults.StatusCode(StatusCodes.Status304NotModified);
         design ??= DesignService.Evaluate(resolved!, code);
-        return answer(design, BuildSheet.For(design.Report, BuildReading.Options(choices)));
+        return answer(design, BuildSheet.For(design.Report, BuildReading.Options(query.Choices)), query);
     }
 
     // The same rules as for a body, but the places are parameters of the query.
     private static ProblemResult InQuery(ProblemResult refusal) => Validated.Refusal(
         [.. refusal.Errors!.SelectMany(pair => pair.Value.Select(fault => ($"?{pair.Key[1..]}", fault)))]);
 
-    private static BuildResponse ToResponse(
-        ComputedDesign design, BuildSheet sheet, ServiceClimate climate, PathString pathBase, QueryString query)
+    private static BuildResponse ToResponse(ComputedDesign design, BuildSheet sheet, BuildQuery query, PathString pathBase)
     {
         var root = $"{pathBase.ToUriComponent()}{DesignAddresses.Root}/{design.Code}";
         return BuildResponses.From(
@@ -156,21 +126,17 @@ public static class BuildEndpoints
             EngineVersion.Text,
             design.Code,
             new(
-                $"{root}/{DesignAddresses.Build}{query.ToUriComponent()}",
-                $"{root}/{DesignAddresses.BuildSheet}{ForSheet(query).ToUriComponent()}",
+                $"{root}/{DesignAddresses.Build}{query.Canonical.ToUriComponent()}",
+                $"{root}/{DesignAddresses.BuildSheet}{query.OfSheet.ToUriComponent()}",
                 root),
-            BuildReading.InService(climate, design.Report));
+            BuildReading.InService(query.Climate, design.Report));
     }
 
-    // The page prints the paddle as built: what it does not know it would refuse.
-    private static QueryString ForSheet(QueryString query) =>
-        QueryString.Create(QueryHelpers.ParseQuery(query.Value).Where(pair => KnownToSheet.Contains(pair.Key, StringComparer.Ordinal)));
-
-    private static BuildResponse Example(ServiceClimate climate, QueryString query)
+    private static BuildResponse Example(ServiceClimate climate)
     {
         var code = BuildExamples.Weighed.DesignCode!;
         var design = DesignService.Evaluate(DesignService.Read(code).Design!, code);
-        return ToResponse(design, BuildSheet.For(design.Report), climate, default, query);
+        return ToResponse(design, BuildSheet.For(design.Report), new(new(), climate, []), default);
     }
 
     private static BuildResponse Shortened(BuildResponse build) => build with

@@ -31,15 +31,14 @@ public static class FixedContent
         return builder;
     }
 
-    /// <summary>Marks the answer as fixed content of the request's own address.</summary>
+    /// <summary>Marks the answer as fixed content of the request's own address, which takes no query.</summary>
     /// <param name="context">The request.</param>
     /// <param name="result">The good answer.</param>
     /// <returns>The answer, or 304 when the caller holds it already.</returns>
     public static object? Stamp(HttpContext context, object? result)
     {
         ArgumentNullException.ThrowIfNull(context);
-        var request = context.Request;
-        return Stamp(context, EntityTags.Of(request.Path.Value!, request.QueryString.Value!)) ? TypedResults.StatusCode(StatusCodes.Status304NotModified) : result;
+        return Stamp(context, EntityTags.Of(context.Request.Path.Value!)) ? TypedResults.StatusCode(StatusCodes.Status304NotModified) : result;
     }
 
     /// <summary>Sets the headers of fixed content with a tag made by <see cref="EntityTags.Of"/>: for handlers that want to know before any work.</summary>

@@ -38,11 +38,12 @@ public static class TrialDesign
         var lowerHandMm = pattern.HandMm + HandSpacingMm;
         var throatMm = lowerHandMm + FreeboardMm;
         var places = new PaddlePlaces(pattern.HandMm, pattern.LengthMm, lowerHandMm, throatMm, throatMm + family.DefaultLengthMm);
+        var form = new PaddleForm(places, grip, blade, BendDegrees: 0);
         return new PaddleSpecification(
-            new PaddleForm(places, grip, blade, BendDegrees: 0),
+            form,
             new PinnedSizes(),
             WoodInUse.Resolve(WoodCatalogue.Find("white-ash")!, moisturePercent: 12, slopeOfGrain: 0.04, null, null),
-            Loads.ForBodyMass(75, leastFactor: 1.5),
-            new Aims(BalanceAim.LowerHand, BalanceToleranceMm: 12, MinimumSafetyFactor: 1.5, null, null, null));
+            Loads.For(Duty.Touring, Loads.UnknownBodyMassKg, form.BladeAreaMm2()),
+            new Aims(BalanceAim.LowerHand, BalanceToleranceMm: 12, MinimumSafetyFactor: 1.3, null, null, null));
     }
 }

@@ -4,11 +4,15 @@ using System.Text.Json.Serialization;
 namespace PaddleApi.Hosting.Json;
 
 /// <summary>
-/// Reads lists, but no empty place in them. The platform honours "not null" on members but not on the items of a list, and a rule that
-/// looks inside each item would pass over a null one.
+/// Reads lists, but no empty place in them, and none longer than any list of the contract. The platform honours "not null" on members but
+/// not on the items of a list, and a rule that looks inside each item would pass over a null one; and a body of empty objects would fill
+/// forty times its size in memory before a rule could count them.
 /// </summary>
 internal sealed class FilledListConverter : JsonConverterFactory
 {
+    /// <summary>Most items of any list: the customers of a size run. Shorter limits are rules of their members.</summary>
+    public const int MostItems = 100_000;
+
     public override bool CanConvert(Type typeToConvert) =>
         typeToConvert.IsGenericType && typeToConvert.GetGenericTypeDefinition() == typeof(IReadOnlyList<>);
 
@@ -27,6 +31,7 @@ internal sealed class FilledListConverter : JsonConverterFactory
             var items = new List<T>();
             while (reader.Read() && reader.TokenType != JsonTokenType.EndArray)
             {
+                if (items.Count == MostItems) throw new JsonException("The list is too long.");
                 var item = JsonSerializer.Deserialize<T>(ref reader, options);
                 items.Add(item is not null ? item : throw new JsonException("A list has no empty places."));
             }

@@ -1,4 +1,7 @@
+using System.Buffers;
+using System.Text;
 using System.Text.Json;
+using System.Text.Unicode;
 using PaddleApi.Contracts.Problems;
 
 namespace PaddleApi.Hosting.Json;
@@ -6,7 +9,8 @@ namespace PaddleApi.Hosting.Json;
 /// <summary>What is wrong with a body that could not be read.</summary>
 /// <param name="Detail">In one sentence.</param>
 /// <param name="Errors">Place by place, keyed by JSON Pointer.</param>
-internal sealed record JsonDiagnosis(string Detail, IReadOnlyDictionary<string, IReadOnlyList<Fault>> Errors);
+/// <param name="IsOfValues">Whether its form is good and only its values are not.</param>
+internal sealed record JsonDiagnosis(string Detail, IReadOnlyDictionary<string, IReadOnlyList<Fault>> Errors, bool IsOfValues = false);
 
 /// <summary>
 /// Finds every fault of a body against the type it should have been. The platform stops at the first and speaks in type names; this reads
@@ -17,16 +21,18 @@ internal static class JsonFaults
     // Far deeper than StrictJson allows: it only serves to tell "too deep" from "not well formed".
     private const int DiagnosisDepth = 512;
 
+    private static ReadOnlySpan<byte> ByteOrderMark => "\uFEFF"u8;
+
     /// <summary>Finds the faults.</summary>
     /// <param name="body">The body, UTF-8.</param>
     /// <param name="type">Type that the body should have been read as.</param>
     /// <param name="options">Options that it was read with.</param>
     public static JsonDiagnosis Find(ReadOnlyMemory<byte> body, Type type, JsonSerializerOptions options)
     {
-        if (body.Span.IndexOfAnyExcept(" \t\r\n"u8) < 0)
-        {
-            return At("", "The body is empty; a JSON object is expected.");
-        }
+        // The reader of requests passes over a byte order mark, the parser does not.
+        body = body.Span.StartsWith(ByteOrderMark) ? body[ByteOrderMark.Length..] : body;
+        if (body.Span.IndexOfAnyExcept(" \t\r\n"u8) < 0) return At("", "The body is empty; a JSON object is expected.");
+        if (!Utf8.IsValid(body.Span)) return At("", NotUtf8(body.Span));
 
         try
         {
@@ -34,7 +40,7 @@ internal static class JsonFaults
             var walk = new JsonShapeWalk(options);
             walk.Visit(document.RootElement, type, allowNull: false, pointer: "", depth: 1);
             return walk.Errors.Count > 0
-                ? new JsonDiagnosis(Summary(walk.Errors), walk.Errors)
+                ? new JsonDiagnosis(Summary(walk), walk.Errors, walk.IsOnlyTooLong)
                 : At("", "The body cannot be read as the JSON this address asks for.");
         }
         catch (JsonException fault)
@@ -48,13 +54,23 @@ internal static class JsonFaults
     private static JsonDiagnosis At(string pointer, string reason) =>
         new(reason, new Dictionary<string, IReadOnlyList<Fault>> { [pointer] = [new Fault(reason)] });
 
-    private static string Summary(IReadOnlyDictionary<string, IReadOnlyList<Fault>> errors)
+    // Lines and bytes are counted from 1, as editors do.
+    private static string NotUtf8(ReadOnlySpan<byte> body)
     {
-        var (pointer, faults) = errors.First();
-        var place = pointer.Length == 0 ? "the body" : pointer;
-        var others = errors.Values.Sum(list => list.Count) - 1;
-        return others == 0
-            ? $"At {place}: {faults[0].Reason}"
-            : string.Create(null, $"At {place}: {faults[0].Reason} There {(others == 1 ? "is 1 more fault" : $"are {others} more faults")}; see errors.");
+        var at = 0;
+        while (Rune.DecodeFromUtf8(body[at..], out _, out var length) == OperationStatus.Done) at += length;
+        var line = body[..at].Count((byte)'\n') + 1;
+        var column = at - body[..at].LastIndexOf((byte)'\n');
+        return string.Create(null, $"The body is not UTF-8 at line {line}, byte {column}; JSON is sent in UTF-8 (RFC 8259, 8.1).");
+    }
+
+    private static string Summary(JsonShapeWalk walk)
+    {
+        var (pointer, faults) = walk.Errors.First();
+        var first = $"At {(pointer.Length == 0 ? "the body" : pointer)}: {faults[0].Reason}";
+        var others = walk.Errors.Values.Sum(list => list.Count) - 1;
+        return walk.IsFull ? string.Create(null, $"{first} There are more faults; the first {Problem.MostFaults} are in errors.")
+            : others == 0 ? first
+            : string.Create(null, $"{first} There {(others == 1 ? "is 1 more fault" : $"are {others} more faults")}; see errors.");
     }
 }

@@ -5,17 +5,30 @@ using PaddleApi.Validation;
 
 namespace PaddleApi.Hosting.Json;
 
-/// <summary>Walks a JSON value beside the type it should have and notes each place where they part.</summary>
+/// <summary>
+/// Walks a JSON value beside the type it should have and notes each place where they part. It ends when it has noted as many faults as
+/// are listed, or at a member given twice: who reads such an object cannot know which of the two is meant.
+/// </summary>
 /// <param name="options">Options that the type is read with.</param>
 internal sealed class JsonShapeWalk(JsonSerializerOptions options)
 {
-    // Enough to mend a request by; a hostile body must not be answered with a book.
-    private const int MostFaults = 32;
+    private const string NoText = "This text is not Unicode: it holds half of a surrogate pair.";
 
     private readonly SortedDictionary<string, IReadOnlyList<Fault>> errors = new(StringComparer.Ordinal);
+    private readonly Dictionary<Type, Dictionary<string, JsonPropertyInfo>> members = [];
+    private int noted, tooLong;
+    private bool metTwice;
 
     /// <summary>The faults found, by JSON Pointer.</summary>
     public IReadOnlyDictionary<string, IReadOnlyList<Fault>> Errors => errors;
+
+    /// <summary>Whether it ended because no more faults are listed.</summary>
+    public bool IsFull => noted >= Problem.MostFaults;
+
+    /// <summary>Whether nothing but the length of lists is at fault: that is a matter of values and not of form.</summary>
+    public bool IsOnlyTooLong => noted > 0 && tooLong == noted;
+
+    private bool IsOver => IsFull || metTwice;
 
     /// <summary>Compares a value with a type.</summary>
     public void Visit(JsonElement value, Type type, bool allowNull, string pointer, int depth)
@@ -54,9 +67,17 @@ internal sealed class JsonShapeWalk(JsonSerializerOptions options)
             return;
         }
 
+        if (value.GetArrayLength() is var length and > FilledListConverter.MostItems)
+        {
+            tooLong++;
+            Note(pointer, new("No list is read beyond this length.", length, 0, FilledListConverter.MostItems, "items"));
+            return;
+        }
+
         var index = 0;
         foreach (var entry in value.EnumerateArray())
         {
+            if (IsOver) return;
             Visit(entry, item, allowNull: false, JsonPointers.Append(pointer, index++), depth + 1);
         }
     }
@@ -69,19 +90,27 @@ internal sealed class JsonShapeWalk(JsonSerializerOptions options)
             return;
         }
 
-        var members = options.GetTypeInfo(type).Properties.Where(member => member.Set is not null || member.AssociatedParameter is not null)
-            .ToDictionary(member => member.Name, StringComparer.Ordinal);
+        var known = MembersOf(type);
         var seen = new HashSet<string>(StringComparer.Ordinal);
         foreach (var given in value.EnumerateObject())
         {
-            var place = JsonPointers.Append(pointer, given.Name);
-            if (!members.TryGetValue(given.Name, out var member))
+            if (IsOver) return;
+            if (NameOf(given) is not { } name)
             {
-                Note(place, "No member of this name is known here; names are case-sensitive.", allowed: [.. members.Keys]);
+                Note(pointer, "The name of a member here is not Unicode: it holds half of a surrogate pair.", allowed: [.. known.Keys]);
+                continue;
             }
-            else if (!seen.Add(given.Name))
+
+            // A name that is nobody's may be as long as the body; its beginning tells which is meant.
+            var place = JsonPointers.Append(pointer, FaultValue.Shorten(name));
+            if (!seen.Add(name))
             {
                 Note(place, "This member is given twice.");
+                metTwice = true;
+            }
+            else if (!known.TryGetValue(name, out var member))
+            {
+                Note(place, "No member of this name is known here; names are case-sensitive.", allowed: [.. known.Keys]);
             }
             else
             {
@@ -89,7 +118,7 @@ internal sealed class JsonShapeWalk(JsonSerializerOptions options)
             }
         }
 
-        foreach (var missing in members.Values.Where(member => IsRequired(member) && !seen.Contains(member.Name)))
+        foreach (var missing in known.Values.Where(member => IsRequired(member) && !seen.Contains(member.Name)))
         {
             Note(JsonPointers.Append(pointer, missing.Name), "This member is required and is missing.");
         }
@@ -97,10 +126,14 @@ internal sealed class JsonShapeWalk(JsonSerializerOptions options)
 
     private void VisitPlain(JsonElement value, Type type, string pointer)
     {
-        if (type.IsEnum)
+        if (value.ValueKind == JsonValueKind.String && (type.IsEnum || type == typeof(string)) && TextOf(value) is null)
+        {
+            Note(pointer, NoText, allowed: type.IsEnum ? ExactEnumConverter.NamesOf(type) : null);
+        }
+        else if (type.IsEnum)
         {
             var names = ExactEnumConverter.NamesOf(type);
-            if (value.ValueKind != JsonValueKind.String || !names.Contains(value.GetString()!, StringComparer.Ordinal))
+            if (value.ValueKind != JsonValueKind.String || !names.Contains(TextOf(value)!, StringComparer.Ordinal))
             {
                 Note(pointer, "One of the allowed names is expected.", Shown(value), names);
             }
@@ -125,12 +158,21 @@ internal sealed class JsonShapeWalk(JsonSerializerOptions options)
         }
     }
 
-    private void Note(string pointer, string reason, object? value = null, IReadOnlyList<string>? allowed = null)
+    private void Note(string pointer, string reason, object? value = null, IReadOnlyList<string>? allowed = null) =>
+        Note(pointer, new(reason, value, Allowed: allowed));
+
+    private void Note(string pointer, Fault fault)
     {
-        if (errors.Count < MostFaults)
-        {
-            errors[pointer] = [.. errors.GetValueOrDefault(pointer) ?? [], new Fault(reason, value, Allowed: allowed)];
-        }
+        if (IsOver) return;
+        noted++;
+        errors[pointer] = [.. errors.GetValueOrDefault(pointer) ?? [], fault];
+    }
+
+    private Dictionary<string, JsonPropertyInfo> MembersOf(Type type)
+    {
+        if (members.TryGetValue(type, out var found)) return found;
+        return members[type] = options.GetTypeInfo(type).Properties.Where(member => member.Set is not null || member.AssociatedParameter is not null)
+            .ToDictionary(member => member.Name, StringComparer.Ordinal);
     }
 
     private static Type? ItemType(Type type) =>
@@ -167,9 +209,34 @@ internal sealed class JsonShapeWalk(JsonSerializerOptions options)
     private static object? Shown(JsonElement value) => value.ValueKind switch
     {
         JsonValueKind.Number => value.TryGetDouble(out var number) && double.IsFinite(number) ? number : null,
-        JsonValueKind.String => FaultValue.Shorten(value.GetString()!),
+        JsonValueKind.String => TextOf(value) is { } text ? FaultValue.Shorten(text) : null,
         JsonValueKind.True => true,
         JsonValueKind.False => false,
         _ => null,
     };
+
+    // An escape such as \ud800 alone is well-formed JSON but no text; the reader throws where it is asked for one.
+    private static string? TextOf(JsonElement value)
+    {
+        try
+        {
+            return value.GetString();
+        }
+        catch (InvalidOperationException)
+        {
+            return null;
+        }
+    }
+
+    private static string? NameOf(JsonProperty member)
+    {
+        try
+        {
+            return member.Name;
+        }
+        catch (InvalidOperationException)
+        {
+            return null;
+        }
+    }
 }

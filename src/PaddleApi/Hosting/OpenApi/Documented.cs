@@ -1,3 +1,5 @@
+using System.Reflection;
+using System.Text.Json;
 using PaddleApi.Contracts.Problems;
 using PaddleApi.Hosting.Problems;
 
@@ -37,6 +39,17 @@ public static class Documented
         this RouteHandlerBuilder endpoint, string name, string description, string example, IEnumerable<string> allowed) =>
         endpoint.WithMetadata(new QueryNote(name, description, example, [.. allowed]));
 
+    /// <summary>Describes an optional query parameter that takes a number; the handler reads it from the request.</summary>
+    /// <typeparam name="T">What the parameter is a member of; its validator says the range.</typeparam>
+    /// <param name="endpoint">The endpoint.</param>
+    /// <param name="member">Name of the member; the parameter has the same in camelCase.</param>
+    /// <param name="description">What it is, and what holds when it is left out.</param>
+    /// <param name="example">A number that works.</param>
+    /// <returns>The same endpoint.</returns>
+    public static RouteHandlerBuilder Query<T>(this RouteHandlerBuilder endpoint, string member, string description, string example) =>
+        endpoint.WithMetadata(new QueryNote(
+            JsonNamingPolicy.CamelCase.ConvertName(member), description, example, [], typeof(T).GetProperty(member)));
+
     /// <summary>Shows a body that works. A test sends every such body and asks for a good answer.</summary>
     /// <param name="endpoint">The endpoint.</param>
     /// <param name="name">Name of the example: lower-case words joined by hyphens.</param>
@@ -73,12 +86,18 @@ public static class Documented
 /// <summary>A parameter described.</summary>
 internal sealed record ParameterNote(string Name, string Description, string Example);
 
-/// <summary>An optional query parameter described.</summary>
-internal sealed record QueryNote(string Name, string Description, string Example, IReadOnlyList<string> Allowed);
+/// <summary>An optional query parameter described. Parameters that no note of the endpoint names are refused.</summary>
+/// <param name="Name">Its name.</param>
+/// <param name="Description">What it is.</param>
+/// <param name="Example">A value that works.</param>
+/// <param name="Allowed">The names it takes; empty for a number.</param>
+/// <param name="Number">The member whose validator says a number's range; null for names.</param>
+internal sealed record QueryNote(
+    string Name, string Description, string Example, IReadOnlyList<string> Allowed, PropertyInfo? Number = null);
 
 /// <summary>Mark on endpoints whose answer is a file; the description of the service lists the headers.</summary>
-/// <param name="Policy">Its Content-Security-Policy, if it has one.</param>
-internal sealed record DownloadMark(string? Policy);
+/// <param name="Policy">Its Content-Security-Policy.</param>
+internal sealed record DownloadMark(string Policy);
 
 /// <summary>A body that works.</summary>
 internal sealed record RequestExample(string Name, string Summary, object Body);

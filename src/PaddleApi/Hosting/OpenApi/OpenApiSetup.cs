@@ -1,4 +1,6 @@
+using Microsoft.Net.Http.Headers;
 using Microsoft.OpenApi;
+using PaddleApi.Hosting.Caching;
 
 namespace PaddleApi.Hosting.OpenApi;
 
@@ -8,13 +10,14 @@ public static class OpenApiSetup
     /// <summary>Name of the description, and the version of the contract.</summary>
     public const string DocumentName = "v1";
 
-    private const string Route = "/openapi/{documentName}.json";
+    private const string Address = $"/openapi/{DocumentName}.json";
 
     private const string About =
         "Designs hand-made wooden single-blade canoe paddles: from a person, a boat, a water and a board to lengths, outline, thicknesses, "
         + "balance, strength, drawings and shaping steps. Stateless: nothing is kept, and the same request gives the same answer. "
-        + "Members are camelCase with the unit as suffix; an absent member and null mean the same; unknown members are refused. "
-        + "Every answer carries X-Request-Id. Errors are application/problem+json (RFC 9457), explained below /problems; only "
+        + "Members are camelCase with the unit as suffix; an absent member and null mean the same; unknown members and parameters are "
+        + "refused. Each address has one spelling, and a parameter one value, its numbers written as in JSON. "
+        + "Pages of any origin may call it (CORS) unless its host lists those that may. Every answer carries X-Request-Id. Errors are application/problem+json (RFC 9457), explained below /problems; only "
         + "what the web server itself cannot read, such as a request line over 8 KiB (414), is answered without a body.";
 
     /// <summary>Adds the description.</summary>
@@ -23,7 +26,7 @@ public static class OpenApiSetup
     public static IServiceCollection AddDescription(this IServiceCollection services)
     {
         services.ConfigureSwagger(swagger => swagger.OpenApiVersion = OpenApiSpecVersion.OpenApi3_1);
-        return services.AddSingleton<ValidatorRules>().AddEndpointsApiExplorer().AddSwaggerGen(generator =>
+        return services.AddSingleton<ValidatorRules>().AddSingleton<DescriptionText>().AddEndpointsApiExplorer().AddSwaggerGen(generator =>
         {
             generator.SwaggerDoc(DocumentName, new OpenApiInfo
             {
@@ -49,20 +52,28 @@ public static class OpenApiSetup
         });
     }
 
-    /// <summary>Maps the description at <c>/openapi/v1.json</c> and the page at <c>/docs</c>; the page brings all it needs with it.</summary>
+    /// <summary>Maps the description at <c>/openapi/v1.json</c>.</summary>
+    /// <param name="routes">Where to map it.</param>
+    /// <returns>The endpoint.</returns>
+    public static RouteHandlerBuilder MapDescription(this IEndpointRouteBuilder routes) =>
+        routes.MapRead(Address, Description).ExcludeFromDescription();
+
+    /// <summary>Serves the page at <c>/docs</c>; it brings all it needs with it.</summary>
     /// <param name="app">The application.</param>
     /// <returns>The same application.</returns>
-    public static WebApplication MapDescription(this WebApplication app)
+    public static IApplicationBuilder UseDescriptionPage(this IApplicationBuilder app) => app.UseSwaggerUI(page =>
     {
-        ArgumentNullException.ThrowIfNull(app);
-        app.MapSwagger(Route, swagger => swagger.OpenApiVersion = OpenApiSpecVersion.OpenApi3_1);
-        app.UseSwaggerUI(page =>
-        {
-            page.RoutePrefix = "docs";
-            page.DocumentTitle = "PaddleApi";
-            page.SwaggerEndpoint(Route.Replace("{documentName}", DocumentName, StringComparison.Ordinal), "PaddleApi v1");
-            page.EnableTryItOutByDefault();
-        });
-        return app;
+        page.RoutePrefix = "docs";
+        page.DocumentTitle = "PaddleApi";
+        page.SwaggerEndpoint(Address, "PaddleApi v1");
+        page.EnableTryItOutByDefault();
+    });
+
+    private static async Task<IResult> Description(HttpContext context, DescriptionText text)
+    {
+        var (bytes, tag) = await text.GetAsync();
+        return FixedContent.Stamp(context, tag, HeaderNames.AcceptEncoding)
+            ? TypedResults.StatusCode(StatusCodes.Status304NotModified)
+            : TypedResults.Bytes(bytes, "application/json; charset=utf-8");
     }
 }

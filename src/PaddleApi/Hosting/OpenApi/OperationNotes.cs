@@ -1,3 +1,4 @@
+using System.Reflection;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using Microsoft.OpenApi;
@@ -10,7 +11,8 @@ using Swashbuckle.AspNetCore.SwaggerGen;
 namespace PaddleApi.Hosting.OpenApi;
 
 /// <summary>Writes what <see cref="Documented"/> noted on an endpoint into its description: examples, headers and what each status means.</summary>
-internal sealed class OperationNotes : IOperationFilter
+/// <param name="rules">The validators' rules.</param>
+internal sealed class OperationNotes(ValidatorRules rules) : IOperationFilter
 {
     private const string RequestIdForExamples = "01a214cc955d726c9a90e9778111f5f8";
 
@@ -51,7 +53,7 @@ internal sealed class OperationNotes : IOperationFilter
         }
     }
 
-    private static void AddQuery(OpenApiOperation operation, IList<object> notes)
+    private void AddQuery(OpenApiOperation operation, IList<object> notes)
     {
         foreach (var note in notes.OfType<QueryNote>())
         {
@@ -61,10 +63,29 @@ internal sealed class OperationNotes : IOperationFilter
                 Name = note.Name,
                 In = ParameterLocation.Query,
                 Description = note.Description,
-                Schema = new OpenApiSchema { Type = JsonSchemaType.String, Enum = [.. note.Allowed.Select(name => (JsonNode)JsonValue.Create(name))] },
-                Example = JsonValue.Create(note.Example),
+                Schema = note.Number is { } member ? NumberSchema(member) : NameSchema(note),
+                Example = note.Number is null ? JsonValue.Create(note.Example) : JsonNode.Parse(note.Example),
             });
         }
+    }
+
+    private static OpenApiSchema NameSchema(QueryNote note) => new()
+    {
+        Type = JsonSchemaType.String,
+        Enum = [.. note.Allowed.Select(name => (JsonNode)JsonValue.Create(name))],
+    };
+
+    private OpenApiSchema NumberSchema(PropertyInfo member)
+    {
+        var isWhole = (Nullable.GetUnderlyingType(member.PropertyType) ?? member.PropertyType) == typeof(int);
+        var schema = new OpenApiSchema
+        {
+            Type = isWhole ? JsonSchemaType.Integer : JsonSchemaType.Number,
+            Format = isWhole ? "int32" : "double",
+        };
+        SchemaNotes.StateRange(schema, rules.RangeOf(member));
+        SchemaNotes.StateUnit(schema, member);
+        return schema;
     }
 
     private static void AddRequestExamples(OpenApiOperation operation, IList<object> notes)
@@ -148,10 +169,7 @@ internal sealed class OperationNotes : IOperationFilter
                 "Name to save the file under, made from the design's label (RFC 6266).",
                 "inline; filename=\"hire-paddle-m-outline.svg\"; filename*=UTF-8''Hire%20paddle%20M%20outline.svg");
             headers["Accept-Ranges"] = Header("Parts of the file may be asked for, in bytes.", "bytes");
-            if (download.Policy is { } policy)
-            {
-                headers["Content-Security-Policy"] = Header("What the drawing may do when opened as a page: show itself.", policy);
-            }
+            headers["Content-Security-Policy"] = Header("What the file may do when opened as a page: show itself, and in no frame.", download.Policy);
         }
 
         if (status is "206" or "416")

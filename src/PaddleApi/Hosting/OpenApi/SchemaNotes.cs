@@ -7,6 +7,7 @@ using Microsoft.OpenApi;
 using Paddle.Drawings;
 using PaddleApi.Contracts.Designs;
 using PaddleApi.Hosting.Json;
+using PaddleApi.Validation;
 using Swashbuckle.AspNetCore.SwaggerGen;
 
 namespace PaddleApi.Hosting.OpenApi;
@@ -29,11 +30,7 @@ internal sealed partial class SchemaNotes(ValidatorRules rules) : ISchemaFilter
             return;
         }
 
-        if (context.MemberInfo is { } member && IsNumber(own) && UnitOf(member.Name) is { } unit)
-        {
-            own.Extensions ??= new Dictionary<string, IOpenApiExtension>(StringComparer.Ordinal);
-            own.Extensions["x-unit"] = new JsonNodeExtension(JsonValue.Create(unit));
-        }
+        if (context.MemberInfo is { } member && IsNumber(own)) StateUnit(own, member);
 
         if (context.MemberInfo is { } checkedMember)
         {
@@ -91,12 +88,29 @@ internal sealed partial class SchemaNotes(ValidatorRules rules) : ISchemaFilter
         return null;
     }
 
+    /// <summary>States the unit in a member's name, if there is one.</summary>
+    public static void StateUnit(OpenApiSchema schema, MemberInfo member)
+    {
+        if (UnitOf(member.Name) is not { } unit) return;
+        schema.Extensions ??= new Dictionary<string, IOpenApiExtension>(StringComparer.Ordinal);
+        schema.Extensions["x-unit"] = new JsonNodeExtension(JsonValue.Create(unit));
+    }
+
+    /// <summary>States a rule's range, if there is one.</summary>
+    public static void StateRange(OpenApiSchema schema, IStatesRange? range)
+    {
+        schema.Minimum = range?.Min.ToString(CultureInfo.InvariantCulture) ?? schema.Minimum;
+        schema.Maximum = range?.Max.ToString(CultureInfo.InvariantCulture) ?? schema.Maximum;
+    }
+
     private void StateRules(OpenApiSchema schema, MemberInfo member)
     {
-        if (rules.RangeOf(member) is { } range && IsNumber(schema))
+        if (IsNumber(schema)) StateRange(schema, rules.RangeOf(member));
+
+        if (rules.CountOf(member) is { } count)
         {
-            schema.Minimum = range.Min.ToString(CultureInfo.InvariantCulture);
-            schema.Maximum = range.Max.ToString(CultureInfo.InvariantCulture);
+            schema.MinItems = count.Fewest > 0 ? count.Fewest : null;
+            schema.MaxItems = count.Most;
         }
 
         if (rules.NamesOf(member) is { } names)

@@ -5,12 +5,13 @@ using PaddleApi.Validation;
 namespace PaddleApi.Hosting.OpenApi;
 
 /// <summary>
-/// The ranges and names that the validators enforce, by member: the description takes them from here, so the two cannot part.
+/// The ranges, names and lengths of lists that the validators enforce, by member: the description takes them from here, so the two cannot part.
 /// </summary>
 internal sealed class ValidatorRules
 {
     private readonly Dictionary<(Type?, string), IStatesRange> ranges = [];
     private readonly Dictionary<(Type?, string), IStatesNames> names = [];
+    private readonly Dictionary<(Type?, string), IStatesCount> counts = [];
 
     /// <summary>Reads the rules of every validator of this assembly.</summary>
     /// <param name="services">Where the validators are registered.</param>
@@ -22,14 +23,9 @@ internal sealed class ValidatorRules
         {
             foreach (var validator in rule.Components.Select(component => component.Validator))
             {
-                if (validator is IStatesRange range)
-                {
-                    ranges[Key(rule.Member)] = range;
-                }
-                else if (validator is IStatesNames allowed)
-                {
-                    names[Key(rule.Member)] = allowed;
-                }
+                if (validator is IStatesRange range) ranges[Key(rule.Member)] = range;
+                else if (validator is IStatesNames allowed) names[Key(rule.Member)] = allowed;
+                else if (validator is IStatesCount count) counts[Key(rule.Member)] = count;
             }
         }
     }
@@ -39,6 +35,9 @@ internal sealed class ValidatorRules
 
     /// <summary>The allowed names of a member, or null.</summary>
     public IReadOnlyList<string>? NamesOf(MemberInfo member) => names.GetValueOrDefault(Key(member))?.Allowed;
+
+    /// <summary>How many items a list may have, or null.</summary>
+    public IStatesCount? CountOf(MemberInfo member) => counts.GetValueOrDefault(Key(member));
 
     private static (Type?, string) Key(MemberInfo member) => (member.DeclaringType, member.Name);
 }

@@ -32,20 +32,25 @@ internal sealed class ExceptionToProblem : IExceptionHandler
 
     private static async Task<ProblemResult> DescribeAsync(HttpContext context, BadHttpRequestException bad, CancellationToken cancellation)
     {
-        switch (bad.StatusCode)
+        if (bad.StatusCode != StatusCodes.Status400BadRequest || !(bad.InnerException is JsonException || context.Request.HasJsonContentType()))
+            return Describe(context, bad);
+        try
         {
-            case StatusCodes.Status413PayloadTooLarge:
-                return new ProblemResult(ProblemKinds.TooLarge, ProblemHandling.TooLarge(context));
-            case StatusCodes.Status415UnsupportedMediaType:
-                return new ProblemResult(
-                    ProblemKinds.UnsupportedMediaType, "The body must be JSON with the header Content-Type: application/json.");
-            case StatusCodes.Status400BadRequest when bad.InnerException is JsonException || context.Request.HasJsonContentType():
-                return await DescribeBodyAsync(context, cancellation);
-            default:
-                var kind = ProblemKinds.OfStatus(bad.StatusCode);
-                return new ProblemResult(kind, "A part of the path or the query cannot be read.", Status: bad.StatusCode);
+            return await DescribeBodyAsync(context, cancellation);
+        }
+        catch (BadHttpRequestException rest)
+        {
+            // The reader stops at the first fault; what follows it may be too large or may never come.
+            return Describe(context, rest);
         }
     }
+
+    private static ProblemResult Describe(HttpContext context, BadHttpRequestException bad) => bad.StatusCode switch
+    {
+        StatusCodes.Status413PayloadTooLarge => new(ProblemKinds.TooLarge, ProblemHandling.TooLarge(context)),
+        StatusCodes.Status415UnsupportedMediaType => new(ProblemKinds.UnsupportedMediaType, ProblemHandling.NoJson),
+        _ => new(ProblemKinds.OfStatus(bad.StatusCode), "A part of the request cannot be read.", Status: bad.StatusCode),
+    };
 
     private static async Task<ProblemResult> DescribeBodyAsync(HttpContext context, CancellationToken cancellation)
     {
@@ -56,10 +61,12 @@ internal sealed class ExceptionToProblem : IExceptionHandler
             return new ProblemResult(ProblemKinds.MalformedJson, "The body cannot be read as the JSON this address asks for.");
         }
 
+        // What the reader has left unread is fetched first; then the length is known, and one copy is made.
+        await context.Request.Body.CopyToAsync(Stream.Null, cancellation);
         context.Request.Body.Position = 0;
-        using var copy = new MemoryStream();
-        await context.Request.Body.CopyToAsync(copy, cancellation);
-        var found = JsonFaults.Find(copy.ToArray(), type, StrictJson.Options);
-        return new ProblemResult(ProblemKinds.MalformedJson, found.Detail, found.Errors);
+        var copy = new byte[context.Request.Body.Length];
+        await context.Request.Body.ReadExactlyAsync(copy, cancellation);
+        var found = JsonFaults.Find(copy, type, StrictJson.Options);
+        return new ProblemResult(found.IsOfValues ? ProblemKinds.InvalidValues : ProblemKinds.MalformedJson, found.Detail, found.Errors);
     }
 }

@@ -5,6 +5,9 @@ namespace PaddleApi.Hosting.Problems;
 /// <summary>Turns every failure, thrown or bare, into a problem of RFC 9457.</summary>
 public static class ProblemHandling
 {
+    /// <summary>What is said of a body that does not say it is JSON.</summary>
+    internal const string NoJson = "The body must be JSON with the header Content-Type: application/json.";
+
     /// <summary>Adds the handler of exceptions.</summary>
     /// <param name="services">The service collection.</param>
     /// <returns>The same collection.</returns>
@@ -51,7 +54,7 @@ public static class ProblemHandling
             404 => "Nothing lives at this address. The addresses are listed at /docs.",
             405 => $"{context.Request.Method} is not allowed here; allowed: {context.Response.Headers.Allow}.",
             413 => TooLarge(context),
-            415 => "The body must be JSON with the header Content-Type: application/json.",
+            415 => NoJson,
             _ => kind.Meaning,
         }, Status: context.Response.StatusCode);
     }

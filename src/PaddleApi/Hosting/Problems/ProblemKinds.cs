@@ -15,7 +15,7 @@ public static class ProblemKinds
 
     /// <summary>The request cannot be understood for another reason.</summary>
     public static ProblemKind BadRequest { get; } = Kind("bad-request", "The request cannot be understood", 400,
-        "A part of the request other than its JSON body cannot be read.",
+        "A part of the request other than its JSON body cannot be read, such as a parameter of the query that the address does not know.",
         "Compare the request with the description at /docs.");
 
     /// <summary>The design code cannot be read.</summary>
@@ -45,8 +45,8 @@ public static class ProblemKinds
 
     /// <summary>The body is not of a media type that is read here.</summary>
     public static ProblemKind UnsupportedMediaType { get; } = Kind("unsupported-media-type", "The body's media type is not read here", 415,
-        "Bodies are read as application/json in UTF-8.",
-        "Send JSON and say so in the header Content-Type.");
+        "Bodies are read as application/json in UTF-8, and not unpacked.",
+        "Send plain JSON and say so in the header Content-Type.");
 
     /// <summary>The asked range lies outside the file.</summary>
     public static ProblemKind RangeNotSatisfiable { get; } = Kind("range-not-satisfiable", "The asked range is not in the file", 416,
@@ -55,7 +55,7 @@ public static class ProblemKinds
 
     /// <summary>Values out of range or at odds with each other.</summary>
     public static ProblemKind InvalidValues { get; } = Kind("invalid-values", "Some values cannot be used", 422,
-        "The JSON is well formed, but values are out of range or at odds with each other.",
+        "The request is well formed, but values are out of range or at odds with each other.",
         "Correct the places named in errors; each says the value, the allowed range, its unit and why.");
 
     /// <summary>Something broke inside.</summary>

@@ -1,3 +1,5 @@
+using System.Globalization;
+using System.Text.Json;
 using PaddleApi.Contracts.Problems;
 using PaddleApi.Hosting.Json;
 
@@ -5,7 +7,7 @@ namespace PaddleApi.Hosting.Problems;
 
 /// <summary>
 /// Answers with a problem of RFC 9457. It is sent whatever the caller's Accept says: an error in a form not asked for helps more than
-/// an empty one.
+/// an empty one. It is written whole before the first byte leaves, so that no failure can leave half a problem on the line.
 /// </summary>
 /// <param name="Kind">Kind of problem.</param>
 /// <param name="Detail">What went wrong this time.</param>
@@ -26,7 +28,7 @@ public sealed record ProblemResult(
     public int? StatusCode => Status ?? Kind.Status;
 
     /// <inheritdoc/>
-    public Task ExecuteAsync(HttpContext httpContext)
+    public async Task ExecuteAsync(HttpContext httpContext)
     {
         ArgumentNullException.ThrowIfNull(httpContext);
         var response = httpContext.Response;
@@ -34,11 +36,14 @@ public sealed record ProblemResult(
         response.Headers.CacheControl = "no-store";
         if (RetryAfterSeconds is { } seconds)
         {
-            response.Headers.RetryAfter = seconds.ToString(System.Globalization.CultureInfo.InvariantCulture);
+            response.Headers.RetryAfter = seconds.ToString(CultureInfo.InvariantCulture);
         }
 
         var problem = new Problem(
             Kind.Type, Kind.Title, response.StatusCode, Detail, httpContext.Request.Path.ToUriComponent(), httpContext.TraceIdentifier, Errors);
-        return response.WriteAsJsonAsync(problem, StrictJson.Options, MediaType, httpContext.RequestAborted);
+        var bytes = JsonSerializer.SerializeToUtf8Bytes(problem, StrictJson.Options);
+        response.ContentType = MediaType;
+        response.ContentLength = bytes.Length;
+        await response.Body.WriteAsync(bytes, httpContext.RequestAborted);
     }
 }

@@ -15,8 +15,6 @@ public sealed class BuildChoicesValidator : AbstractValidator<BuildChoices>
     {
         RuleFor(b => b.BoardThicknessMm).InRange(10, 120, "mm", $"Boards that a paddle is cut from ({Own}).");
         RuleFor(b => b.Saw).OneOf([.. BuildNames.Saws.Names], "The outline is cut with one of these.");
-        RuleFor(b => b.VarnishCoats).InRange(1, 12, "coats", $"3 to 6 are usual (Wood Handbook FPL-GTR-190, ch. 16, read); the ends are the {Own}.");
-        RuleFor(b => b.OilCoats).InRange(1, 12, "coats", $"3 are usual (common practice, no source); the ends are the {Own}.");
     }
 
     /// <summary>Refuses a board that is thinner than the paddle of a design, which only the design can tell; null when it holds it.</summary>
@@ -26,7 +24,8 @@ public sealed class BuildChoicesValidator : AbstractValidator<BuildChoices>
     {
         var thickest = 2 * report.Stations.HalfThickness.Max();
         return boardThicknessMm is { } stated && stated < thickest
-            ? new("The board must be at least as thick as the thickest section of the paddle.", stated, Min: Math.Ceiling(10 * thickest) / 10, Unit: "mm")
+            ? new("The board must be at least as thick as the thickest section of the paddle.", stated, Min: Math.Ceiling(10 * thickest) / 10, Unit: "mm",
+                Code: "board-too-thin")
             : null;
     }
 }

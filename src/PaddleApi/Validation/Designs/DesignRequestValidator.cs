@@ -1,4 +1,5 @@
 using FluentValidation;
+using Paddle.Design.Finishing;
 using Paddle.Design.Fitting;
 using Paddle.Design.Wood;
 using PaddleApi.Contracts.Designs;
@@ -25,6 +26,7 @@ public sealed class DesignRequestValidator : AbstractValidator<DesignRequest>
         RuleFor(r => r.Grip!).SetValidator(new GripRules());
         RuleFor(r => r.Wood!).SetValidator(new WoodRules());
         RuleFor(r => r.Construction!).SetValidator(new ConstructionRules());
+        RuleFor(r => r.Finish!).SetValidator(new FinishRules());
         RuleFor(r => r.Aims!).SetValidator(new AimsRules());
         RuleFor(r => r.Loads!).SetValidator(new LoadsRules());
         RuleFor(r => r.Drawing!.Units).OneOf([.. Names.Units.Names], "Drawings are lettered in one of these.").When(r => r.Drawing is not null);
@@ -48,6 +50,7 @@ public sealed class DesignRequestValidator : AbstractValidator<DesignRequest>
             RuleFor(b => b.LengthMm).InRange(length.Min, length.Max, "mm", $"Blade lengths of single-blade paddles ({Own}).");
             var width = OffsetTable.WidthLimitsMm;
             RuleFor(b => b.WidthMm).InRange(width.Min, width.Max, "mm", $"Blade widths of single-blade paddles ({Own}).");
+            RuleFor(b => b.Offsets).EngineCount(OffsetTable.FewestStations, OffsetTable.MostStations);
             RuleFor(b => b.ThroatThicknessMm).Pinned("blade.throatThicknessMm");
             RuleFor(b => b.MiddleThicknessMm).Pinned("blade.middleThicknessMm");
             RuleFor(b => b.TipThicknessMm).Pinned("blade.tipThicknessMm");
@@ -89,6 +92,8 @@ public sealed class DesignRequestValidator : AbstractValidator<DesignRequest>
                 .Must(slope => slope is null || (slope >= 0 && WoodSafety.JudgeSlope(slope.Value) != GrainVerdict.Refuse))
                 .Saying($"Steeper grain breaks at the throat: {WoodSafety.SlopeOfGrainSource}.", 0, WoodSafety.RefuseSlopeOfGrain, "rise over run");
             RuleFor(w => w.MeasuredDensityKgM3).InRange(200, 1100, "kg/m3", "Woods lie between balsa and the heaviest tropical hardwoods (from memory).");
+            RuleFor(w => w.BoardThicknessMm).InRange(
+                15, 120, "mm", $"Planed, a thinner board is not one paddle's shaft; glue it up first ({Own}).");
             RuleFor(w => w.MeasuredModulusMPa).InRange(3000, 25000, "MPa", "Clear wood along the grain lies between these (from memory).");
         }
     }
@@ -103,6 +108,20 @@ public sealed class DesignRequestValidator : AbstractValidator<DesignRequest>
         }
     }
 
+    private sealed class FinishRules : AbstractValidator<FinishRequest>
+    {
+        public FinishRules()
+        {
+            const string Coats = "3 to 6 of varnish are usual (Wood Handbook FPL-GTR-190, ch. 16, read), 3 of oil (common practice, no source); the end is the "
+                + Own + ".";
+            RuleFor(f => f.Blade).OneOf([.. Names.Finishes.Names], "A blade is finished with one of these.");
+            RuleFor(f => f.Shaft).OneOf([.. Names.Finishes.Names], "Shaft and grip are finished with one of these.");
+            RuleFor(f => f.TipReinforcement).OneOf([.. Names.TipFacings.Names], "A tip is reinforced with one of these.");
+            RuleFor(f => f.BladeCoats).InRange(0, FinishChoice.MostCoats, "coats", Coats);
+            RuleFor(f => f.ShaftCoats).InRange(0, FinishChoice.MostCoats, "coats", Coats);
+        }
+    }
+
     private sealed class AimsRules : AbstractValidator<AimsRequest>
     {
         public AimsRules()
@@ -111,7 +130,7 @@ public sealed class DesignRequestValidator : AbstractValidator<DesignRequest>
             RuleFor(a => a.BalanceToleranceMm).InRange(
                 1, 100, "mm", $"Closer than 1 mm cannot be weighed out; beyond 100 mm there is no aim left ({Own}).");
             RuleFor(a => a.MinimumSafetyFactor).InRange(
-                1, 5, "", $"Below 1 one stick in twenty breaks at the load; above 5 it is no longer a paddle ({Own}).");
+                0.8, 5, "", $"Far below 1 more than one stick in twenty breaks at the load; above 5 it is no longer a paddle ({Own}).");
             RuleFor(a => a.MaximumMassG).InRange(200, 2500, "g", $"Masses of single-blade wooden paddles ({Own}).");
             RuleFor(a => a.BenchFlexMm!.Min).InRange(0.5, 200, "mm", $"Flex that a rule can measure ({Own}).").When(a => a.BenchFlexMm is not null);
             RuleFor(a => a.BenchFlexMm!.Max).InRange(0.5, 200, "mm", $"Flex that a rule can measure ({Own}).").When(a => a.BenchFlexMm is not null);
@@ -123,7 +142,8 @@ public sealed class DesignRequestValidator : AbstractValidator<DesignRequest>
         public LoadsRules()
         {
             const string Force = "Forces that a person can put on a paddle (" + Own + ").";
-            RuleFor(l => l.BodyMassKg).InRange(20, 250, "kg", $"Body masses from a child to a heavy adult ({Own}).");
+            RuleFor(l => l.Duty).OneOf([.. Names.Duties.Names], "A paddle is made for one of these.");
+            RuleFor(l => l.BodyMassKg).InRange(12, 250, "kg", $"Body masses from a child to a heavy adult ({Own}).");
             RuleFor(l => l.TouringStrokeN).InRange(10, 2000, "N", Force);
             RuleFor(l => l.HardStrokeN).InRange(10, 2000, "N", Force);
             RuleFor(l => l.BraceN).InRange(10, 2000, "N", Force);

@@ -10,7 +10,8 @@ namespace PaddleApi.Validation.Designs;
 /// <summary>A maker's own table of offsets must be one blade: stations in order, no width below nothing, closing at most at the tip.</summary>
 internal static class OffsetTable
 {
-    private const int FewestStations = 4, MostStations = 60;
+    /// <summary>Stations of a table.</summary>
+    internal const int FewestStations = 4, MostStations = 60;
 
     /// <summary>Blade widths, mm (service's own limits). The narrowest is 25 mm wider than the widest shaft, so there is always a shoulder.</summary>
     internal static Range WidthLimitsMm { get; } = new(70, 240);

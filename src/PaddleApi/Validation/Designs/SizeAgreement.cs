@@ -12,8 +12,6 @@ internal static class SizeAgreement
     /// <summary>Hollows that are still a grip's, mm (service's own limits).</summary>
     internal static Range HollowLimitsMm { get; } = new(0, 15);
 
-    // Least wood between two hollows, or behind one: 3/8 in (common practice, no source).
-    private const double LeastGripCoreMm = 9.5;
 
     internal static void Check(DesignRequest request, ValidationContext<DesignRequest> context)
     {
@@ -59,13 +57,13 @@ internal static class SizeAgreement
         var faces = grip.Faces is { } name && Names.GripFaces.Find(name) == GripFaces.OneSided ? 1 : 2;
         var hollow = grip.HollowDepthMm ?? pattern.HollowDepthMm;
         var size = PinnedSizeRule.IndexOf("grip.thicknessMm");
-        var thickness = grip.ThicknessMm ?? SizeLimits.Solver[size].Min;
-        var deepest = (thickness - LeastGripCoreMm) / faces;
+        var thickness = grip.ThicknessMm ?? SizeLimits.Solver[size].Max;
+        var deepest = (thickness - SizeLimits.LeastGripCoreMm) / faces;
         // A thickness or a hollow that is refused already needs no second reason.
         if (!SizeLimits.Pinned[size].Contains(thickness) || !HollowLimitsMm.Contains(hollow) || hollow <= deepest) return;
-        var whose = grip.ThicknessMm is null ? "a grip as thin as the solver may choose" : "this grip";
+        var whose = grip.ThicknessMm is null ? "a grip as thick as the solver may choose" : "this grip";
         context.AddFault("Grip.HollowDepthMm", new(
-            $"{LeastGripCoreMm} mm of wood must stay between the faces of {whose}, {thickness} mm, hollowed on {(faces == 1 ? "one face" : "two faces")} "
+            $"{SizeLimits.LeastGripCoreMm} mm of wood must stay between the faces of {whose}, {thickness} mm, hollowed on {(faces == 1 ? "one face" : "two faces")} "
             + "(common practice, no source).",
             FaultValue.Show(hollow), 0, Math.Max(0, deepest), "mm"));
     }

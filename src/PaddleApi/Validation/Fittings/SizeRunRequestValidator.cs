@@ -19,6 +19,8 @@ public sealed class SizeRunRequestValidator : AbstractValidator<Contracts.SizeRu
         RuleFor(r => r.Sizes).EngineRange(1, SizeRun.MostSizes);
         RuleFor(r => r.StepMm).EngineRange(SizeRunChecks.StepLimitsMm.Min, SizeRunChecks.StepLimitsMm.Max);
         RuleFor(r => r.FleetCount).EngineRange(SizeRunChecks.FleetLimits.Min, SizeRunChecks.FleetLimits.Max);
+        RuleFor(r => r.Groups).EngineCount(1, SizeRunChecks.MostGroups);
+        RuleFor(r => r.Customers).EngineCount(1, SizeRunChecks.MostCustomers);
         RuleFor(r => r.ShortestStockMm).EngineRange(SizeRunChecks.OverallLimitsMm.Min, SizeRunChecks.OverallLimitsMm.Max);
         RuleFor(r => r.LongestStockMm).EngineRange(SizeRunChecks.OverallLimitsMm.Min, SizeRunChecks.OverallLimitsMm.Max);
         RuleFor(r => r.BladeLengthMm).EngineRange(PaddleLengths.BladeLengthLimitsMm.Min, PaddleLengths.BladeLengthLimitsMm.Max);

@@ -1,15 +1,13 @@
 using Paddle.Drawings;
 using PaddleApi.Contracts.Designs;
-using PaddleApi.Contracts.Problems;
 using PaddleApi.Hosting;
 using PaddleApi.Hosting.Problems;
+using PaddleApi.Hosting.Requests;
 using PaddleApi.Validation;
 
 namespace PaddleApi.Endpoints.Designs.Files;
 
-/// <summary>
-/// The query of a file's address. What is unknown is refused, as in a body: <c>?unit=inch</c> must not come back lettered in millimetres.
-/// </summary>
+/// <summary>The query of a file's address; its endpoint names the parameters, and others are refused.</summary>
 public static class DesignFileQuery
 {
     /// <summary>Units to letter in.</summary>
@@ -31,21 +29,14 @@ public static class DesignFileQuery
     {
         ArgumentNullException.ThrowIfNull(query);
         ArgumentNullException.ThrowIfNull(file);
-        string[] known = file.DependsOnPaper ? [Units, Paper] : [Units];
-        if (query.Keys.FirstOrDefault(name => !known.Contains(name, StringComparer.Ordinal)) is { } unknown)
-        {
-            return (null, new(
-                ProblemKinds.BadRequest, $"The query knows no '{FaultValue.Shorten(unknown)}'; it knows {string.Join(", ", known)}."));
-        }
-
-        var faults = new List<(string Place, Fault Fault)>();
+        var values = new QueryValues(query);
         var usual = Default(request, code);
         var context = usual with
         {
-            Units = Choose(query, Units, Names.Units, faults) ?? usual.Units,
-            Paper = Choose(query, Paper, Names.Papers, faults) ?? usual.Paper,
+            Units = values.Choice(Units, Names.Units) ?? usual.Units,
+            Paper = file.DependsOnPaper ? values.Choice(Paper, Names.Papers) ?? usual.Paper : usual.Paper,
         };
-        return faults.Count == 0 ? (context, null) : (null, Validated.Refusal(faults));
+        return values.Faults.Count == 0 ? (context, null) : (null, Validated.Refusal(values.Faults));
     }
 
     /// <summary>What a drawing needs to know beside the design when nothing is asked for.</summary>
@@ -56,18 +47,5 @@ public static class DesignFileQuery
         ArgumentNullException.ThrowIfNull(request);
         var units = request.Drawing?.Units is { } name ? Names.Units.Find(name) : null;
         return new(request.Label ?? Unnamed, units ?? default, EngineVersion.Text, code);
-    }
-
-    private static T? Choose<T>(IQueryCollection query, string name, NameTable<T> names, List<(string Place, Fault Fault)> faults)
-        where T : struct, Enum
-    {
-        var values = query[name];
-        if (values.Count == 0) return null;
-        if (values.Count == 1 && names.Find(values[0] ?? "") is { } choice) return choice;
-        string[] allowed = [.. names.Names];
-        faults.Add(($"?{name}", values.Count == 1
-            ? new($"This is one of {string.Join(", ", allowed)}.", FaultValue.Show(values[0]), Allowed: allowed)
-            : new("This is given more than once; once is enough.", Allowed: allowed)));
-        return null;
     }
 }

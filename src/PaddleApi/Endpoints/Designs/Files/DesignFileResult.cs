@@ -13,28 +13,12 @@ namespace PaddleApi.Endpoints.Designs.Files;
 /// <param name="Context">What the drawing needs to know beside the design.</param>
 public sealed record DesignFileResult(IDesignFile File, DesignReport Report, DrawingContext Context) : IResult
 {
-    private const string SvgPolicy = "default-src 'none'; style-src 'unsafe-inline'; sandbox";
-
-    /// <summary>
-    /// The header Content-Security-Policy. An SVG opened as a page may show itself: no script, no font, picture or address from elsewhere,
-    /// and an origin of its own; only its style sheet, which is inside, is let through. Other files are no pages, and a browser's own reader
-    /// of PDF does not start in a sandbox.
-    /// </summary>
-    /// <param name="file">The file.</param>
-    /// <returns>The policy, or null for none.</returns>
-    public static string? Policy(IDesignFile file)
-    {
-        ArgumentNullException.ThrowIfNull(file);
-        return file.MediaType == MediaTypes.Svg ? SvgPolicy : null;
-    }
-
     /// <inheritdoc/>
     public async Task ExecuteAsync(HttpContext httpContext)
     {
         ArgumentNullException.ThrowIfNull(httpContext);
         var headers = httpContext.Response.Headers;
         headers.ContentDisposition = DownloadNames.Disposition(File, Context.Label);
-        headers.ContentSecurityPolicy = Policy(File);
         if (headers.ETag.Count > 0) headers.AcceptRanges = "bytes";
 
         // A part cannot be cut out of what has not been made: who asks for one has the whole made first.

@@ -1,7 +1,7 @@
 using MathNet.Numerics.Integration;
 using Paddle.Design.Solid;
 
-namespace Paddle.Design.Build;
+namespace Paddle.Design.Finishing;
 
 /// <summary>Glass cloth over the tip on both faces.</summary>
 /// <param name="LengthMm">How far it reaches up from the tip, mm.</param>

@@ -1,12 +1,12 @@
-namespace Paddle.Drawings.Units;
+namespace Paddle.Design.Units;
 
-/// <summary>Units that a drawing is lettered in; its geometry is millimetres either way.</summary>
+/// <summary>Units that a shop measures in: drawings and sentences are lettered in one of them; geometry is millimetres either way.</summary>
 public enum DrawingUnits
 {
-    /// <summary>Millimetres, to 0.1 mm.</summary>
+    /// <summary>Millimetres, to 0.1 mm, and grams.</summary>
     Metric,
 
-    /// <summary>Inches and fractions.</summary>
+    /// <summary>Inches and fractions, and ounces with grams beside.</summary>
     Inch,
 }
 

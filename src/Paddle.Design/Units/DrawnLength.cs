@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace Paddle.Drawings.Units;
+namespace Paddle.Design.Units;
 
 /// <summary>Prints lengths as a shop reads them off its rules. Never compute from a printed length.</summary>
 /// <remarks>1 in = 25.4 mm exactly (international yard and pound agreement, 1959). Steps: common practice, no source.</remarks>
@@ -15,29 +15,54 @@ public static class DrawnLength
     // Keeps 28.6 mm, which is stored a hair above itself, from being pushed up a whole step.
     private const double Hair = 1e-6;
 
-    /// <summary>A length with its unit, such as <c>29.0 mm</c> or <c>1 5/32 in</c>.</summary>
+    // A size stated to a tenth of a millimetre is known to half of one: 28.6 mm is a 1 1/8 in shaft, not one of 1 5/32 in.
+    private const double SameOnARuleMm = 0.05;
+
+    // Shavings are set with the finest marks of a rule, 1/64 in.
+    private const int FinestMarks = 64;
+    private const double ShavingUpToMm = 3.5;
+
+    /// <summary>A length with its unit, such as <c>29 mm</c> or <c>1 5/32 in</c>.</summary>
     /// <param name="lengthMm">The length, mm.</param>
     /// <param name="units">Units to print.</param>
     /// <param name="rounding">Which way to round.</param>
     public static string Text(double lengthMm, DrawingUnits units, LengthRounding rounding = LengthRounding.Nearest) =>
         Figure(lengthMm, units, rounding) + UnitSuffix(units);
 
-    /// <summary>A length without its unit, such as <c>29.0</c> or <c>1 5/32</c>.</summary>
+    /// <summary>A length without its unit as people say it, such as <c>29</c>, <c>28.6</c> or <c>1 5/32</c>.</summary>
     /// <param name="lengthMm">The length, mm.</param>
     /// <param name="units">Units to print.</param>
     /// <param name="rounding">Which way to round.</param>
     public static string Figure(double lengthMm, DrawingUnits units, LengthRounding rounding = LengthRounding.Nearest) =>
-        units == DrawingUnits.Metric
-            ? (Steps(lengthMm * 10, rounding) / 10).ToString("0.0", CultureInfo.InvariantCulture)
-            : InchFigure(lengthMm, Denominator(lengthMm), rounding);
+        Figure(lengthMm, units, rounding, "0.#");
 
-    /// <summary>A place along the paddle without its unit: whole millimetres carry no decimal.</summary>
-    /// <param name="placeMm">The place, mm.</param>
+    /// <summary>The same for a column of figures, where the points must stand below one another: <c>29.0</c>.</summary>
+    /// <param name="lengthMm">The length, mm.</param>
     /// <param name="units">Units to print.</param>
-    public static string Place(double placeMm, DrawingUnits units) =>
-        units == DrawingUnits.Metric
-            ? (Steps(placeMm * 10, LengthRounding.Nearest) / 10).ToString("0.#", CultureInfo.InvariantCulture)
-            : Figure(placeMm, units);
+    /// <param name="rounding">Which way to round.</param>
+    public static string InColumn(double lengthMm, DrawingUnits units, LengthRounding rounding = LengthRounding.Nearest) =>
+        Figure(lengthMm, units, rounding, "0.0");
+
+    /// <summary>A distance that is found by finger or tape, with its unit: whole millimetres, or sixteenths of an inch.</summary>
+    /// <param name="lengthMm">The length, mm.</param>
+    /// <param name="units">Units to print.</param>
+    public static string Rough(double lengthMm, DrawingUnits units) => RoughFigure(lengthMm, units) + UnitSuffix(units);
+
+    /// <summary>The same without its unit.</summary>
+    /// <param name="lengthMm">The length, mm.</param>
+    /// <param name="units">Units to print.</param>
+    public static string RoughFigure(double lengthMm, DrawingUnits units) => units == DrawingUnits.Metric
+        ? Math.Round(lengthMm, MidpointRounding.AwayFromZero).ToString("0", CultureInfo.InvariantCulture)
+        : InchFigure(lengthMm, 16);
+
+    /// <summary>
+    /// Wood left on for the next tool, with its unit: hundredths of a millimetre, or sixty-fourths of an inch, never less than is meant.
+    /// </summary>
+    /// <param name="lengthMm">The length, mm.</param>
+    /// <param name="units">Units to print.</param>
+    public static string Shaving(double lengthMm, DrawingUnits units) => units == DrawingUnits.Metric
+        ? lengthMm.ToString("0.##", CultureInfo.InvariantCulture) + UnitSuffix(units)
+        : InchFigure(lengthMm, lengthMm <= ShavingUpToMm ? FinestMarks : Denominator(lengthMm), LengthRounding.Up) + UnitSuffix(units);
 
     /// <summary>The unit to print after a figure, with the space before it.</summary>
     /// <param name="units">Units to print.</param>
@@ -61,7 +86,10 @@ public static class DrawnLength
         if (denominator is < 1 or > 64 || (denominator & (denominator - 1)) != 0)
             throw new ArgumentOutOfRangeException(nameof(denominator), denominator, "Must be 1, 2, 4, 8, 16, 32 or 64.");
 
-        var steps = (long)Steps(Math.Abs(lengthMm) / MmPerInch * denominator, lengthMm < 0 ? LengthRounding.Nearest : rounding);
+        var exact = Math.Abs(lengthMm) / MmPerInch * denominator;
+        var steps = rounding == LengthRounding.Up && lengthMm > 0
+            ? (long)Math.Ceiling(exact - SameOnARuleMm / MmPerInch * denominator)
+            : (long)Math.Round(exact, MidpointRounding.AwayFromZero);
         var (whole, part) = Math.DivRem(steps, denominator);
         while (part != 0 && part % 2 == 0)
         {
@@ -76,6 +104,12 @@ public static class DrawnLength
             : string.Create(CultureInfo.InvariantCulture, $"{sign}{whole} {part}/{denominator}");
     }
 
-    private static double Steps(double steps, LengthRounding rounding) =>
-        rounding == LengthRounding.Up ? Math.Ceiling(steps - Hair) : Math.Round(steps, MidpointRounding.AwayFromZero);
+    private static string Figure(double lengthMm, DrawingUnits units, LengthRounding rounding, string format)
+    {
+        if (units == DrawingUnits.Inch) return InchFigure(lengthMm, Denominator(lengthMm), rounding);
+        var tenths = rounding == LengthRounding.Up
+            ? Math.Ceiling(lengthMm * 10 - Hair)
+            : Math.Round(lengthMm * 10, MidpointRounding.AwayFromZero);
+        return (tenths / 10).ToString(format, CultureInfo.InvariantCulture);
+    }
 }

@@ -1,0 +1,96 @@
+using System.Globalization;
+using Paddle.Design.Finishing;
+using Paddle.Design.Strength;
+using Paddle.Design.Units;
+
+namespace Paddle.Design.Balance;
+
+/// <summary>An aim that a design misses.</summary>
+/// <param name="Code">Stable name: strength.CASE, balance, flex.least, flex.most, mass.</param>
+/// <param name="Value">What the design reaches.</param>
+/// <param name="Limit">What was asked.</param>
+/// <param name="Unit">Unit of both; empty for a factor.</param>
+/// <param name="Message">What is missed, in a sentence.</param>
+/// <param name="Advice">What to change.</param>
+public sealed record UnmetAim(string Code, double Value, double Limit, string Unit, string Message, string Advice)
+{
+    /// <summary>Whether the paddle is too weak: a danger, where every other aim is a wish.</summary>
+    public bool IsStrength => Code.StartsWith("strength.", StringComparison.Ordinal);
+}
+
+/// <summary>How the aims came out, all of them.</summary>
+/// <param name="Unmet">The aims missed, the gravest first; none when all are met.</param>
+public sealed record DesignOutcome(IReadOnlyList<UnmetAim> Unmet)
+{
+    /// <summary>Whether every aim is met.</summary>
+    public bool IsMet => Unmet.Count == 0;
+
+    /// <summary>Whether a strength is missed: such a design says so on everything that is made of it.</summary>
+    public bool IsTooWeak => Unmet.Any(aim => aim.IsStrength);
+
+    /// <summary>Reads the outcome off a finished design, its sentences in the given units.</summary>
+    internal static DesignOutcome Of(
+        PaddleSpecification asked, BalanceResult balance, StrengthCheck strength, Flex flex, FinishedMass finished, DrawingUnits units)
+    {
+        var unmet = new List<UnmetAim>();
+        string Length(double mm) => DrawnLength.Text(mm, units);
+        var pinned = asked.Free.Bits == 0 ? Pins.All : asked.Fixed.Any(size => size is not null) ? Pins.Some : Pins.None;
+        foreach (var result in strength.Cases.Where(result => result.Margin < 1).OrderBy(result => result.Margin))
+            unmet.Add(Weak(result, pinned, units));
+        if (!balance.Achieved) unmet.Add(OffBalance(balance, asked, units));
+        var aims = asked.Aims;
+        if (flex.BenchFlexMm > aims.MostBenchFlexMm)
+        {
+            unmet.Add(new("flex.most", flex.BenchFlexMm, aims.MostBenchFlexMm.Value, "mm",
+                $"On the bench it gives {Length(flex.BenchFlexMm)} where at most {Length(aims.MostBenchFlexMm.Value)} is asked.",
+                "A stiffer wood, a shorter blade, or thicker pinned sizes."));
+        }
+
+        if (flex.BenchFlexMm < aims.LeastBenchFlexMm)
+        {
+            unmet.Add(new("flex.least", flex.BenchFlexMm, aims.LeastBenchFlexMm.Value, "mm",
+                $"On the bench it gives {Length(flex.BenchFlexMm)} where at least {Length(aims.LeastBenchFlexMm.Value)} is asked.",
+                "A wood of lower modulus, a longer blade, or thinner pinned sizes."));
+        }
+
+        if (finished.MassG > aims.MaximumMassG)
+        {
+            unmet.Add(new("mass", finished.MassG, aims.MaximumMassG.Value, "g",
+                $"Finished, it weighs {DrawnAmount.Mass(finished.MassG, units)} where at most {DrawnAmount.Mass(aims.MaximumMassG.Value, units)} is asked.",
+                "A lighter wood, a smaller blade, a lighter duty, or a wider balance tolerance."));
+        }
+
+        return new(unmet);
+    }
+
+    private enum Pins
+    {
+        None,
+        Some,
+        All,
+    }
+
+    private static UnmetAim Weak(CaseResult result, Pins pinned, DrawingUnits units)
+    {
+        var message = string.Create(
+            CultureInfo.InvariantCulture,
+            $"Too weak in the {result.Case.Name} case: factor {result.SafetyFactor:0.00} where {result.Case.LeastFactor:0.00} is asked, {DrawnLength.Rough(result.AtMm, units)} from the top.");
+        var advice = (result.Case.BendsAlongTheGrain, pinned) switch
+        {
+            (false, _) => "A narrower blade, a thicker spine, or a wood stronger across the grain.",
+            (_, Pins.All) => "Do not build it so: thicken the sizes you fixed there, or leave them to the solver.",
+            (_, Pins.Some) => "No shape with the sizes you fixed is strong enough: thicken them or leave them open, or take a stronger wood or straighter grain.",
+            _ => "No shape within what makers carve is strong enough: a stronger wood, straighter grain, a shorter blade (less leverage), or a lighter duty.",
+        };
+        return new("strength." + result.Case.Id, result.SafetyFactor, result.Case.LeastFactor, "", message, advice);
+    }
+
+    private static UnmetAim OffBalance(BalanceResult balance, PaddleSpecification asked, DrawingUnits units)
+    {
+        var gripHeavy = balance.OffsetMm < 0;
+        var advice = gripHeavy
+            ? "A longer or wider blade, a smaller grip, less freeboard, or a wider tolerance; or live with it: a short blade seldom balances at the lower hand."
+            : "A shorter or narrower blade, a larger grip, or a wider tolerance.";
+        return new("balance", Math.Abs(balance.OffsetMm), asked.Aims.BalanceToleranceMm, "mm", OffBalanceWords.Say(balance, units), advice);
+    }
+}

@@ -1,0 +1,129 @@
+using Paddle.Design.Solid;
+
+namespace Paddle.Design.Strength;
+
+/// <summary>
+/// Stress across the grain where the water bends the blade across: the plate's own equation weighted with the distance from the
+/// spine and summed over the width, so that nothing need be known of the edges. Theory L19.
+/// </summary>
+/// <remarks>
+/// <para>
+/// m = ½[q·w/2 − (Mη)″ − 2λ·(…)] with M(x) the bending moment, q = M″ the strip force, w the half-width and η (theory S12) the mean
+/// distance from the spine at which a section carries its bending. Where the blade widens, the bending that gathers at the spine from
+/// all the blade further out must spread into the wings: that, not the pressure on the strip itself, is what bends the blade across.
+/// λ is the share of the twist that stress along the rays y/w = const carries.
+/// </para>
+/// <para>
+/// To this comes a small share of the stress along the grain: wood under bending would curl up across (Poisson's ratio ν_TL of woods
+/// is 0.02 to 0.05), and is held back in part where the bending varies along the blade.
+/// </para>
+/// <para>
+/// λ, that share and where the looking begins are fitted to three-dimensional finite elements of 43 paddles; the validation page holds
+/// them against 20 others. Further up, in the shoulder's first part, the elements' second peak lies near the edges (y/w 0.7 to 0.8) and
+/// is covered by what is found here.
+/// </para>
+/// </remarks>
+internal static class CrossGrainBending
+{
+    /// <summary>λ: share of the twist that stress along rays carries.</summary>
+    internal const double TwistShare = 0.30;
+
+    /// <summary>Share of the stress along the grain that appears across it.</summary>
+    internal const double CurlShare = 0.008;
+
+    /// <summary>Where the looking begins, fraction of the blade: above it the section is still more shaft than plate.</summary>
+    internal const double From = 0.20;
+
+    // Neighbours taken for the differences along the blade: a quarter of the width away, for stress spreads no faster; never so near
+    // that the printed places' spacing shows.
+    private const double ReachOfHalfWidth = 0.5, LeastReachMm = 8;
+
+    /// <summary>The largest stress across the grain and where it is.</summary>
+    /// <param name="solid">The solid at close places.</param>
+    /// <param name="momentsNmm">Bending moment at each of its places, N·mm.</param>
+    /// <param name="pressure">Water pressure on its blade.</param>
+    /// <param name="forceN">The stroke's force, N.</param>
+    /// <param name="pivotMm">Distance of the stroke's pivot above the throat, mm. Theory L5.</param>
+    internal static (double StressMPa, double AtMm) Of(
+        PaddleSolid solid, ReadOnlySpan<double> momentsNmm, BladePressure pressure, double forceN, double pivotMm)
+    {
+        Span<double> stresses = stackalloc double[solid.Count];
+        Fill(solid, momentsNmm, pressure, forceN, pivotMm, stresses);
+        var worst = solid.Grid.FirstBladePlace;
+        for (var i = worst; i < solid.Count; i++)
+        {
+            if (stresses[i] > stresses[worst]) worst = i;
+        }
+
+        return (stresses[worst], solid.X[worst]);
+    }
+
+    /// <summary>Stress across the grain on the spine's face at every place, MPa; 0 above <see cref="From"/> and where the solid closes.</summary>
+    /// <param name="solid">The solid at close places.</param>
+    /// <param name="momentsNmm">Bending moment at each of its places, N·mm.</param>
+    /// <param name="pressure">Water pressure on its blade.</param>
+    /// <param name="forceN">The stroke's force, N.</param>
+    /// <param name="pivotMm">Distance of the stroke's pivot above the throat, mm.</param>
+    /// <param name="stressesMPa">Receives the stresses; one for each place.</param>
+    internal static void Fill(
+        PaddleSolid solid,
+        ReadOnlySpan<double> momentsNmm,
+        BladePressure pressure,
+        double forceN,
+        double pivotMm,
+        Span<double> stressesMPa)
+    {
+        Span<double> spread = stackalloc double[solid.Count];
+        for (var i = 0; i < spread.Length; i++) spread[i] = solid.Section(i).BendingSpreadMm;
+        var places = solid.Form.Places;
+        var from = places.ThroatMm + From * places.BladeMm;
+        stressesMPa.Clear();
+        for (var i = solid.Grid.FirstBladePlace; i < solid.Count; i++)
+        {
+            double x = solid.X[i], w = solid.HalfWidth[i], c = solid.HalfThickness[i];
+            if (x < from || w <= 0 || c <= 0) continue;
+            var strip = 2 * w * pressure.StrokePressureMPa(x, forceN, pivotMm);
+            var across = AcrossNmmPerMm(solid.X, momentsNmm, spread, i, w, strip);
+            var along = momentsNmm[i] * c / solid.FlatSecondMoment[i];
+            stressesMPa[i] = Math.Max(0, 1.5 * across / (c * c)) + CurlShare * along; // theory L19
+        }
+    }
+
+    // Moment across the spine per length of it, N·mm/mm, by one central difference.
+    private static double AcrossNmmPerMm(
+        ReadOnlySpan<double> x, ReadOnlySpan<double> moments, ReadOnlySpan<double> spread, int i, double w, double strip)
+    {
+        var reach = Math.Max(ReachOfHalfWidth * w, LeastReachMm);
+        var (momentBefore, spreadBefore) = (Between(x, moments, x[i] - reach), Between(x, spread, x[i] - reach));
+
+        // Beyond the tip there is neither moment nor blade.
+        var beyond = x[i] + reach >= x[^1];
+        var momentAfter = beyond ? 0 : Between(x, moments, x[i] + reach);
+        var spreadAfter = beyond ? 0 : Between(x, spread, x[i] + reach);
+        double moment = moments[i], eta = spread[i];
+        var bent = momentAfter * spreadAfter - 2 * moment * eta + momentBefore * spreadBefore;
+        var twisted = (momentAfter + moment) * (spreadAfter - eta) - (moment + momentBefore) * (eta - spreadBefore);
+        return 0.5 * (strip * w / 2 - (bent - TwistShare * twisted) / (reach * reach));
+    }
+
+    // Cubic through the four nearest places (Lagrange): second differences of chords would show the places' spacing.
+    private static double Between(ReadOnlySpan<double> x, ReadOnlySpan<double> values, double at)
+    {
+        var next = x.BinarySearch(at);
+        if (next >= 0) return values[next];
+        var first = Math.Clamp(~next - 2, 0, x.Length - 4);
+        var sum = 0.0;
+        for (var i = first; i < first + 4; i++)
+        {
+            var term = values[i];
+            for (var j = first; j < first + 4; j++)
+            {
+                if (j != i) term *= (at - x[j]) / (x[i] - x[j]);
+            }
+
+            sum += term;
+        }
+
+        return sum;
+    }
+}

@@ -1,0 +1,66 @@
+using System.Globalization;
+using System.Text.Json;
+using Paddle.Design.Build;
+using PaddleApi.Contracts.Builds;
+using PaddleApi.Contracts.Problems;
+using PaddleApi.Hosting.Requests;
+
+namespace PaddleApi.Endpoints.Builds;
+
+/// <summary>The query of a build sheet's address, read; its values are as yet anybody's.</summary>
+/// <param name="Choices">What the maker chooses.</param>
+/// <param name="Climate">Where the paddle is used.</param>
+/// <param name="Faults">What could not be read, by parameter.</param>
+internal sealed record BuildQuery(BuildChoices Choices, ServiceClimate Climate, IReadOnlyList<(string Place, Fault Fault)> Faults)
+{
+    /// <summary>Name of the parameter for the saw.</summary>
+    internal const string Saw = "saw";
+
+    /// <summary>
+    /// The query that asks for the same, written in one way: what is the default anyway is left out. It is in links and in the tag, so that
+    /// stating a default is no other sheet.
+    /// </summary>
+    internal QueryString Canonical => QueryString.Create(OfChoices().Concat(OfClimate()).Where(pair => pair.Value is not null));
+
+    /// <summary>The same for the sheet to print, which has no climate.</summary>
+    internal QueryString OfSheet => QueryString.Create(OfChoices().Where(pair => pair.Value is not null));
+
+    /// <summary>Reads the query.</summary>
+    /// <param name="query">The query; the endpoint has refused parameters that it does not know.</param>
+    internal static BuildQuery Read(IQueryCollection query)
+    {
+        var values = new QueryValues(query);
+        var choices = new BuildChoices
+        {
+            BoardThicknessMm = values.Number(Name(nameof(BuildChoices.BoardThicknessMm))),
+            Saw = values.Choice(Saw, BuildNames.Saws) is { } saw ? BuildNames.Saws.NameOf(saw) : null,
+        };
+        var climate = new ServiceClimate
+        {
+            UsedMoisturePercent = values.Number(Name(nameof(ServiceClimate.UsedMoisturePercent))),
+            TemperatureC = values.Number(Name(nameof(ServiceClimate.TemperatureC))),
+            RelativeHumidityPercent = values.Number(Name(nameof(ServiceClimate.RelativeHumidityPercent))),
+        };
+        return new(choices, climate, values.Faults);
+    }
+
+    private IEnumerable<KeyValuePair<string, string?>> OfChoices()
+    {
+        var (asked, usual) = (BuildReading.Options(Choices), new BuildOptions());
+        yield return Pair(nameof(BuildChoices.BoardThicknessMm), Text(Choices.BoardThicknessMm));
+        yield return new(Saw, asked.Saw == usual.Saw ? null : BuildNames.Saws.NameOf(asked.Saw));
+    }
+
+    private IEnumerable<KeyValuePair<string, string?>> OfClimate()
+    {
+        yield return Pair(nameof(ServiceClimate.UsedMoisturePercent), Text(Climate.UsedMoisturePercent));
+        yield return Pair(nameof(ServiceClimate.TemperatureC), Text(Climate.TemperatureC));
+        yield return Pair(nameof(ServiceClimate.RelativeHumidityPercent), Text(Climate.RelativeHumidityPercent));
+    }
+
+    private static KeyValuePair<string, string?> Pair(string member, string? value) => new(Name(member), value);
+
+    private static string Name(string member) => JsonNamingPolicy.CamelCase.ConvertName(member);
+
+    private static string? Text(double? value) => value?.ToString(CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,78 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+using PaddleApi.Contracts.Designs;
+using PaddleApi.Contracts.Problems;
+using PaddleApi.Validation;
+
+namespace PaddleApi.Hosting.Requests;
+
+/// <summary>
+/// Reads the values of a query as strictly as those of a body: one value a parameter, and numbers as JSON writes them. The platform would
+/// read 4,0 as forty and join two values into one, and wood is cut to these.
+/// </summary>
+/// <param name="query">The query.</param>
+public sealed partial class QueryValues(IQueryCollection query)
+{
+    private readonly List<(string Place, Fault Fault)> faults = [];
+
+    /// <summary>What is wrong with the values asked for so far, each under <c>?</c> and its parameter.</summary>
+    public IReadOnlyList<(string Place, Fault Fault)> Faults => faults;
+
+    /// <summary>A number; null where none is given or it cannot be read.</summary>
+    /// <param name="name">Name of the parameter.</param>
+    public double? Number(string name)
+    {
+        if (One(name, null) is not { } text) return null;
+        if (!JsonNumber().IsMatch(text)) return Refuse(name, "A number is expected, written as in JSON: 33.3, with no comma, space or unit.", text);
+        var value = double.Parse(text, NumberStyles.Float, CultureInfo.InvariantCulture);
+
+        // Adding zero turns the negative zero into plain zero.
+        return double.IsFinite(value) ? value + 0.0 : Refuse(name, "This number is too large.", text);
+    }
+
+    /// <summary>A whole number; null where none is given or it cannot be read.</summary>
+    /// <param name="name">Name of the parameter.</param>
+    public int? Whole(string name)
+    {
+        if (One(name, null) is not { } text) return null;
+        if (WholeNumber().IsMatch(text) && int.TryParse(text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var value)) return value;
+        Refuse(name, "A whole number is expected, in digits alone.", text);
+        return null;
+    }
+
+    /// <summary>One of a few names; null where none is given or it is none of them.</summary>
+    /// <typeparam name="T">What is named.</typeparam>
+    /// <param name="name">Name of the parameter.</param>
+    /// <param name="names">The names.</param>
+    public T? Choice<T>(string name, NameTable<T> names)
+        where T : struct, Enum
+    {
+        ArgumentNullException.ThrowIfNull(names);
+        string[] allowed = [.. names.Names];
+        if (One(name, allowed) is not { } text) return null;
+        if (names.Find(text) is { } choice) return choice;
+        faults.Add(($"?{name}", new($"This is one of {string.Join(", ", allowed)}.", FaultValue.Show(text), Allowed: allowed)));
+        return null;
+    }
+
+    private string? One(string name, IReadOnlyList<string>? allowed)
+    {
+        var values = query[name];
+        if (values.Count <= 1) return values.Count == 0 ? null : values[0] ?? "";
+        faults.Add(($"?{name}", new("This is given more than once; once is enough.", Allowed: allowed)));
+        return null;
+    }
+
+    private double? Refuse(string name, string reason, string text)
+    {
+        faults.Add(($"?{name}", new(reason, FaultValue.Show(text))));
+        return null;
+    }
+
+    // RFC 8259, 6.
+    [GeneratedRegex(@"\A-?(0|[1-9][0-9]*)(\.[0-9]+)?([eE][+-]?[0-9]+)?\z", RegexOptions.CultureInvariant)]
+    private static partial Regex JsonNumber();
+
+    [GeneratedRegex(@"\A-?(0|[1-9][0-9]*)\z", RegexOptions.CultureInvariant)]
+    private static partial Regex WholeNumber();
+}

@@ -1,0 +1,255 @@
+using System.Text.RegularExpressions;
+using Paddle.Design.Fitting;
+using Paddle.Design.Outline;
+
+namespace Paddle.Design.Tests.Fitting;
+
+/// <summary>People of 1.00 to 2.10 m and 18 to 160 kg, drawn at random and swept in fine steps: what must hold for everybody.</summary>
+public sealed partial class FittingSweepTests
+{
+    private const int People = 2_000;
+
+    // Words that stand in the contract but not in speech: names joined by a hyphen and names that end in a unit.
+    private static readonly string[] InternalNames =
+        [.. BladeFamilies.All.Select(family => family.Id).Where(id => id.Contains('-', StringComparison.Ordinal)), "service-geometry", "bar-on-head-rule", "black-cherry", "white-ash", "sitka-spruce", "deep-lake", "fast-water"];
+
+    private static FittingAdvice Advice(FittingRequest request) => FittingAdvisor.Advise(request).Advice!;
+
+    [Fact]
+    public void Whoever_comes_gets_a_sound_answer_or_a_clear_refusal()
+    {
+        var random = new Random(20270311);
+        int answered = 0, news = 0;
+        for (int i = 0; i < People; i++)
+        {
+            var request = Draw(random, absurd: i % 7 == 0);
+            var outcome = FittingAdvisor.Advise(request);
+            if (outcome.Advice is not { } advice)
+            {
+                Assert.NotEmpty(outcome.Refusals);
+                Assert.All(outcome.Refusals, r => Assert.True(r.JsonPointer.StartsWith('/') && r.Message.Length > 10 && CodeForm().IsMatch(r.Code)));
+                continue;
+            }
+
+            answered++;
+            news += advice.Spread.Flagged ? 1 : 0;
+            AssertSound(request, advice);
+            if (i % 50 == 0) Assert.Equivalent(outcome, FittingAdvisor.Advise(request), strict: true);
+        }
+
+        Assert.InRange(answered, People / 2, People);
+
+        // Two standard errors: about one in twenty by chance, some more where absurd bars and statures are drawn.
+        Assert.InRange(news, 1, answered / 8);
+    }
+
+    private static void AssertSound(FittingRequest request, FittingAdvice a)
+    {
+        AssertDesign(a, a.Design);
+        Assert.Equal(a.Design.OverallLengthMm, a.OverallLengthMm.Value);
+        Assert.True(a.OverallLengthMm.Low < a.OverallLengthMm.Value && a.OverallLengthMm.Value < a.OverallLengthMm.High);
+        Assert.Equal(2, a.Alternatives.Count);
+        Assert.Equal(3, a.Alternatives.Select(x => x.Design with { Label = "" }).Append(a.Design with { Label = "" }).Distinct().Count());
+        Assert.All(a.Alternatives, x => AssertDesign(a, x.Design));
+        Assert.All(a.Methods, m => Assert.True(double.IsFinite(m.ValueMm) && double.IsFinite(m.StandardErrorMm) && m.StandardErrorMm > 0));
+        Assert.Equal(2, a.Methods.Count(m => m.Role == "used"));
+        Assert.InRange(a.FreeboardMm, 25, 50);
+        Assert.InRange(a.Water.SlipAtHighCoefficientMS, 0, a.Water.SlipAtLowCoefficientMS);
+        Assert.True(double.IsFinite(a.Water.SlipAtLowCoefficientMS));
+        Assert.InRange(a.Water.EfficiencyAtLowCoefficient, 0, a.Water.EfficiencyAtHighCoefficient);
+        Assert.InRange(a.Immersion.ImmersedShare, 0, 1);
+
+        // No pull outlasts its cycle.
+        Assert.True(a.Water.Demand.PullSeconds < 60 / a.Water.Demand.StrokesPerMinute);
+
+        // Nobody who kneels is bent, or told of a seated stroke.
+        if (request.Seat?.Posture != Posture.Sitting)
+        {
+            Assert.Equal(0, a.Design.BendDegrees);
+            Assert.DoesNotContain(a.Reasons, r => r.Contains("seated stroke", StringComparison.Ordinal));
+        }
+
+        // A person's own mass where it was given, else one that goes with the person's size.
+        double mass = a.Water.Demand.BodyMassKg;
+        if (request.Paddler.BodyMassKg is { } given) Assert.Equal(given, mass);
+        else Assert.Equal(BodyMass.FromStatureKg(PersonInFull.Of(request.Paddler).StatureMm), mass);
+        if (request.Outing?.Purpose != OutingPurpose.Race) Assert.NotEqual(PaddleDuty.Racing, a.Duty);
+
+        AssertSentences(a.Reasons.Concat(a.Cautions.Select(c => c.Text)).Concat(a.Alternatives.Select(x => x.Reason)));
+    }
+
+    // No name of the contract in a sentence, the right articles, and each thing said once.
+    private static void AssertSentences(IEnumerable<string> sentences)
+    {
+        var all = sentences.ToList();
+        Assert.Equal(all.Count, all.Distinct().Count());
+        Assert.All(all, text => Assert.True(char.IsUpper(text[0]) && text[^1] == '.', text));
+        string text = string.Join('\n', all);
+        Assert.DoesNotContain(InternalNames, name => text.Contains(name, StringComparison.Ordinal));
+        Assert.Equal("", Stumble().Match(text).Value);
+    }
+
+    private static void AssertDesign(FittingAdvice a, SuggestedDesign d)
+    {
+        var f = BladeFamilies.Find(d.BladeFamily)!;
+        Assert.InRange(d.HandSpacingMm, PaddleLengths.HandSpacingLimitsMm.Min, PaddleLengths.HandSpacingLimitsMm.Max);
+        Assert.InRange(d.FreeboardMm, 0, 150);
+        double beyondTheUsual = Math.Max(1, PersonSpacing(a) / Survey.HandSpacing.Men.Percentile95);
+        Assert.InRange(d.BladeLengthMm, PaddleLengths.BladeLengthLimitsMm.Min, Math.Ceiling(beyondTheUsual * f.UsualLengthMm.Max));
+        Assert.InRange(d.BladeWidthMm, 70, f.UsualWidthMm.Max);
+        Assert.InRange(d.OverallLengthMm, PaddleLengths.OverallLimitsMm.Min, PaddleLengths.OverallLimitsMm.Max);
+        var grip = GripPattern.Of(d.Grip.Style);
+        Assert.InRange(d.Grip.WidthMm, grip.WidthLimitsMm.Min, grip.WidthLimitsMm.Max);
+        Assert.InRange(d.Grip.LengthMm, grip.LengthLimitsMm.Min, grip.LengthLimitsMm.Max);
+        Assert.InRange(d.BodyMassKg, 20, 160);
+        Assert.Equal(a.Duty, d.Duty);
+        Assert.InRange(d.Shaft.EquivalentDiameterMm, 22, 40);
+        Assert.True((d.Shaft.UpperWidthMm ?? 18) is >= 18 and var upper && upper < d.Shaft.WidthMm && (d.Shaft.UpperThicknessMm ?? 0) < d.Shaft.ThicknessMm);
+        Assert.True((d.Shaft.UpperWidthMm ?? 0) <= d.Grip.WidthMm);
+        Assert.All([d.HandSpacingMm, d.FreeboardMm, d.BladeLengthMm, d.BladeWidthMm, d.Grip.WidthMm, d.Grip.LengthMm], x => Assert.Equal(Math.Round(x), x));
+    }
+
+    // The body's own spacing, before a bent shaft takes some off it.
+    private static double PersonSpacing(FittingAdvice a) => a.Methods.First(m => m.Quantity == "handSpacingMm" && m.Role is "used" or "basis").ValueMm + (a.Design.BendDegrees > 0 ? 75 : 0);
+
+    private static FittingRequest Draw(Random random, bool absurd)
+    {
+        double Between(double low, double high) => low + (high - low) * random.NextDouble();
+        double? Maybe(double share, double low, double high) => random.NextDouble() < share ? Between(low, high) : null;
+        T? Any<T>(double share) where T : struct, Enum => random.NextDouble() < share ? Enum.GetValues<T>()[random.Next(Enum.GetValues<T>().Length)] : null;
+        double h = Between(1000, 2100);
+        double scatter = absurd ? 400 : 45;
+        double usual = BodyMass.FromStatureKg(h);
+        double? mass = absurd ? Maybe(0.6, 18, 160) : Maybe(0.6, Math.Max(18, 0.75 * usual), Math.Min(160, 1.7 * usual));
+        int way = 1 + random.Next(7);
+        double? Given(int bit, double value, double spread) => (way & bit) != 0 ? value + Between(-spread, spread) : null;
+        return new FittingRequest(
+            new PaddlerMeasurements(
+                Given(1, HandSpacingMethods.FromStatureLine.At(h), scatter),
+                Given(2, h, 0),
+                Maybe(0.3, (0.535 * h) - (scatter / 2), (0.535 * h) + (scatter / 2)),
+                Maybe(0.2, 0.2 * h, 0.26 * h),
+                Given(4, Survey.PooledLine(Survey.ArmSpanLines).At(h), scatter),
+                Maybe(0.4, (0.11 * h) - (scatter / 5), (0.11 * h) + (scatter / 5)),
+                Maybe(0.4, (0.05 * h) - (scatter / 9), (0.05 * h) + (scatter / 9)),
+                mass),
+            random.NextDouble() < 0.8 ? new SeatPlan(Any<Posture>(1)!.Value, Maybe(0.6, absurd ? -50 : 0, 350), Any<SeatPlace>(1)!.Value) : null,
+            random.NextDouble() < 0.8 ? new WaterPlan(Any<WaterKind>(1)!.Value, Maybe(0.5, absurd ? 50 : 100, 1500), Maybe(0.4, 0, 30)) : null,
+            random.NextDouble() < 0.8 ? new OutingPlan(Maybe(0.5, 0.5, 12), Maybe(0.6, 20, 110), Any<Effort>(1)!.Value, Any<OutingPurpose>(0.5)) : null,
+            random.NextDouble() < 0.8 ? new PaddlerPreferences(random.Next(2) == 0, random.Next(2) == 0, random.Next(2) == 0, random.Next(2) == 0) : null,
+            random.Next(2) == 0 ? "Hire paddle" : null);
+    }
+
+    /// <summary>Every number of an answer, with the most that it may change in one step of a sweep.</summary>
+    private static IEnumerable<(string Name, double Value, double MostStep)> Figures(FittingAdvice a)
+    {
+        yield return ("overall length", a.OverallLengthMm.Value, 5);
+        yield return ("hand spacing", a.HandSpacingMm.Value, 3);
+        yield return ("freeboard", a.FreeboardMm, 1);
+        yield return ("blade length", a.Blade.LengthMm, 5);
+        yield return ("blade width", a.Blade.WidthMm, 2.5);
+        yield return ("blade area, cm²", a.Blade.AreaMm2 / 100, 12);
+        yield return ("area wanted, cm²", a.Blade.WantedAreaMm2 / 100, 30);
+        yield return ("shaft width", a.Shaft.WidthMm, 0.21);
+        yield return ("shaft thickness", a.Shaft.ThicknessMm, 0.21);
+        yield return ("grips hardest at", a.Shaft.LowMm, 0.21);
+        yield return ("most comfortable at", a.Shaft.HighMm, 0.21);
+        yield return ("grip width", a.Grip.WidthMm, 1);
+        yield return ("grip length", a.Grip.LengthMm, 1);
+        yield return ("depth needed", a.Immersion.NeededMm, 2);
+        yield return ("share immersed", a.Immersion.ImmersedShare, 0.012);
+        yield return ("body mass", a.Water.Demand.BodyMassKg, 1.05);
+        var (demand, water) = (a.Water.Demand, a.Water);
+        foreach (var (name, value) in new[]
+        {
+            ("boat speed", demand.BoatSpeedMS), ("hull drag", demand.HullDragN), ("mean pull", demand.MeanPullN), ("pull seconds", demand.PullSeconds),
+            ("slip, low", water.SlipAtHighCoefficientMS), ("slip, high", water.SlipAtLowCoefficientMS),
+            ("efficiency, low", water.EfficiencyAtLowCoefficient), ("efficiency, high", water.EfficiencyAtHighCoefficient),
+        })
+            yield return (name, value, 0.045 * value);
+    }
+
+    public static TheoryData<string> Sweeps => ["stature", "stature and mass", "mass", "cadence", "depth", "hours", "hand spacing", "seat height"];
+
+    // Fine steps through everything that is asked in numbers, for people and waters of many kinds: no figure jumps, and none turns round.
+    [Theory]
+    [MemberData(nameof(Sweeps))]
+    public void No_figure_jumps_or_turns_round(string swept)
+    {
+        var (kneeling, sitting) = (new SeatPlan(), new SeatPlan(Posture.Sitting, Place: SeatPlace.Bow));
+        foreach (var water in Enum.GetValues<WaterKind>())
+        {
+            foreach (var (seat, effort, bent) in new[] { (kneeling, Effort.Easy, false), (kneeling, Effort.Hard, false), (sitting, Effort.Steady, false), (sitting, Effort.Easy, true) })
+                AssertSmooth(Answers(swept, water, seat, effort, bent).ToList(), $"{swept}, {water}, {seat.Posture}, {effort}, {bent}");
+        }
+    }
+
+    private static IEnumerable<FittingAdvice> Answers(string swept, WaterKind water, SeatPlan seat, Effort effort, bool bent)
+    {
+        var person = new PaddlerMeasurements(StatureMm: 1720, BodyMassKg: 72);
+        var wishes = new PaddlerPreferences(BentShaft: bent);
+        FittingAdvice At(PaddlerMeasurements who, double? depth = null, double? hours = null, double? cadence = null, double? seatMm = null) =>
+            Advice(new FittingRequest(who, seat with { HeightAboveWaterMm = seatMm }, new WaterPlan(water, depth), new OutingPlan(hours, cadence, effort), wishes));
+        static IEnumerable<double> Steps(double from, double to, double step) => Enumerable.Range(0, (int)Math.Round((to - from) / step) + 1).Select(i => from + i * step);
+        return swept switch
+        {
+            "stature" => Steps(1000, 2100, 4).Select(h => At(new PaddlerMeasurements(StatureMm: h))),
+            "stature and mass" => Steps(1450, 2100, 4).Select(h => At(new PaddlerMeasurements(StatureMm: h, BodyMassKg: 60))),
+            "mass" => Steps(33, 160, 0.5).Select(m => At(person with { BodyMassKg = m })),
+            "cadence" => Steps(20, 110, 0.5).Select(f => At(person, cadence: f)),
+            "depth" => Steps(100, 1200, 4).Select(d => At(person, depth: d)),
+            "hours" => Steps(0.25, 18, 0.05).Select(t => At(person, hours: t)),
+            "hand spacing" => Steps(500, 1100, 2).Select(s => At(new PaddlerMeasurements(HandSpacingMm: s))),
+            _ => Steps(0, 400, 4).Select(z => At(person, seatMm: z)),
+        };
+    }
+
+    private static void AssertSmooth(IReadOnlyList<FittingAdvice> answers, string about)
+    {
+        var rows = answers.Select(a => Figures(a).ToList()).ToList();
+        for (int k = 0; k < rows[0].Count; k++)
+        {
+            int way = 0;
+            for (int i = 1; i < rows.Count; i++)
+            {
+                var (name, value, most) = rows[i][k];
+                double step = value - rows[i - 1][k].Value;
+                if (Math.Abs(step) > most) Assert.Fail($"{about}: {name} jumps by {step} to {value} at step {i}");
+                if (Math.Abs(step) < 1e-9) continue;
+                if (way == -Math.Sign(step)) Assert.Fail($"{about}: {name} turns round at {value}, step {i}");
+                way = Math.Sign(step);
+            }
+        }
+
+        // The kind of paddle stays the same, and what is asked for counts.
+        Assert.Single(answers.Select(a => (a.Design.BladeFamily, a.Design.BendDegrees, a.Design.Species, a.Duty)).Distinct());
+        Assert.True(rows.Select(row => row.Sum(figure => figure.Value)).Distinct().Count() > 10, about);
+    }
+
+    // Effort comes in three steps; each asks for a little more, and none for another kind of paddle.
+    [Fact]
+    public void Effort_asks_for_a_little_more_and_not_for_another_paddle()
+    {
+        foreach (double? cadence in new double?[] { null, 35, 49, 50, 70 })
+        {
+            var (easy, steady, hard) = (At(Effort.Easy), At(Effort.Steady), At(Effort.Hard));
+            foreach (var (less, more) in new[] { (easy, steady), (steady, hard) })
+            {
+                Assert.True(more.Blade.WantedAreaMm2 >= less.Blade.WantedAreaMm2 * (1 - 1e-12));
+                Assert.InRange(more.Blade.AreaMm2 / less.Blade.AreaMm2, 1 - 1e-12, 1.12);
+                Assert.True(more.Water.Demand.MeanPullN > less.Water.Demand.MeanPullN);
+                Assert.Equal(less.OverallLengthMm, more.OverallLengthMm);
+                Assert.Equal(less.Design with { BladeWidthMm = 0 }, more.Design with { BladeWidthMm = 0 });
+            }
+
+            FittingAdvice At(Effort effort) => Advice(new FittingRequest(new PaddlerMeasurements(StatureMm: 1756, BodyMassKg: 75), new SeatPlan(Posture.Sitting), Outing: new OutingPlan(null, cadence, effort)));
+        }
+    }
+
+    [GeneratedRegex("^[a-z]+(-[a-z]+)+$")]
+    private static partial Regex CodeForm();
+
+    // NaN, a name with its unit, a wrong article (but "a one-sided"), a stray space or stop.
+    [GeneratedRegex(@"NaN|(?<=[a-z0-9])(Mm|Kg|Cm2|MPa)\b|\b[Aa] (?!one)[aeiou]|\b[Aa]n [^aeiouh\W]|  |\.\.| ,| \.")]
+    private static partial Regex Stumble();
+}
