@@ -31,7 +31,7 @@ public class ContactSheet
         const double Scale = 0.72, Top = 120, Left = 40;
         var sketch = new Sketch();
         sketch.Text("Seven blade families, one paddler", Left, 52, 24, strong: true);
-        sketch.Text("880 mm between the hands, white ash, solved for least mass that balances at the lower hand; faces to one scale", Left, 82, 11, css: "soft");
+        sketch.Text("889 mm between the hands, white ash, solved to be light, strong and balanced at the lower hand once finished; faces to one scale", Left, 82, 11, css: "soft");
         var tallest = 0.0;
         for (var i = 0; i < BladeFamilies.All.Count; i++)
         {
@@ -59,8 +59,8 @@ public class ContactSheet
         [
             $"{DrawnLength.Text(report.Specification.Form.Places.OverallMm, DrawingUnits.Metric)} overall",
             $"blade {DrawnLength.Figure(report.Specification.Form.Places.BladeMm, DrawingUnits.Metric)} × {DrawnLength.Text(report.Specification.Form.Blade.WidthMm, DrawingUnits.Metric)}",
-            FormattableString.Invariant($"{report.Mass.TotalG:0} g, {report.Stroke.BladeAreaCm2:0} cm²"),
-            FormattableString.Invariant($"least factor {report.Strength.Governing.SafetyFactor:0.00}"),
+            FormattableString.Invariant($"{report.Finished.MassG:0} g finished, {report.Stroke.BladeAreaCm2:0} cm²"),
+            FormattableString.Invariant($"least factor {report.Strength.Governing.SafetyFactor:0.00} of {report.Strength.Governing.Case.LeastFactor:0.00}"),
         ];
         sketch.Text(KeyFigures.BladeName(report), centre, top, 13, Anchor.Middle, strong: true);
         for (var i = 0; i < lines.Length; i++) sketch.Text(lines[i], centre, top + 20 + 16 * i, 9, Anchor.Middle, css: "soft");

@@ -26,8 +26,10 @@ public class DrawnLengthTests
         Assert.Equal(expected, DrawnLength.InchFigure(mm, denominator));
 
     [Theory]
-    [InlineData(29, DrawingUnits.Metric, "29.0 mm")]
-    [InlineData(29.04, DrawingUnits.Metric, "29.0 mm")]
+    [InlineData(29, DrawingUnits.Metric, "29 mm")]
+    [InlineData(29.04, DrawingUnits.Metric, "29 mm")]
+    [InlineData(28.6, DrawingUnits.Metric, "28.6 mm")]
+    [InlineData(1475, DrawingUnits.Metric, "1475 mm")]
     [InlineData(28.575, DrawingUnits.Inch, "1 1/8 in")]
     [InlineData(300, DrawingUnits.Inch, "11 13/16 in")]
     [InlineData(300.5, DrawingUnits.Inch, "11 13/16 in")]
@@ -35,19 +37,58 @@ public class DrawnLengthTests
     public void Lengths_carry_their_unit(double mm, DrawingUnits units, string expected) => Assert.Equal(expected, DrawnLength.Text(mm, units));
 
     [Theory]
-    [InlineData(5.0, DrawingUnits.Metric, "5.0")]
+    [InlineData(5.0, DrawingUnits.Metric, "5")]
     [InlineData(5.01, DrawingUnits.Metric, "5.1")]
     [InlineData(28.6, DrawingUnits.Metric, "28.6")]
     [InlineData(5.0, DrawingUnits.Inch, "7/32")]
     [InlineData(4.7625, DrawingUnits.Inch, "3/16")]
+    [InlineData(28.6, DrawingUnits.Inch, "1 1/8")] // 1 1/8 in is 28.575 mm: stated to a tenth of a millimetre it is 28.6
+    [InlineData(28.7, DrawingUnits.Inch, "1 5/32")]
     public void A_thickness_that_a_limit_holds_is_never_rounded_down(double mm, DrawingUnits units, string expected) =>
         Assert.Equal(expected, DrawnLength.Figure(mm, units, LengthRounding.Up));
 
     [Theory]
-    [InlineData(850, DrawingUnits.Metric, "850")]
-    [InlineData(1179.2, DrawingUnits.Metric, "1179.2")]
-    [InlineData(863.6, DrawingUnits.Inch, "34")]
-    public void Places_are_short(double mm, DrawingUnits units, string expected) => Assert.Equal(expected, DrawnLength.Place(mm, units));
+    [InlineData(850, DrawingUnits.Metric, "850", "850.0", "850 mm")]
+    [InlineData(1179.2, DrawingUnits.Metric, "1179.2", "1179.2", "1179 mm")]
+    [InlineData(863.6, DrawingUnits.Inch, "34", "34", "34 in")]
+    [InlineData(8.3, DrawingUnits.Inch, "5/16", "5/16", "5/16 in")]
+    public void A_figure_is_short_a_column_lines_up_and_a_finger_finds_no_tenths(
+        double mm, DrawingUnits units, string figure, string inColumn, string rough)
+    {
+        Assert.Equal(figure, DrawnLength.Figure(mm, units));
+        Assert.Equal(inColumn, DrawnLength.InColumn(mm, units));
+        Assert.Equal(rough, DrawnLength.Rough(mm, units));
+    }
+
+    [Theory]
+    [InlineData(2.0, DrawingUnits.Metric, "2 mm")]
+    [InlineData(0.05, DrawingUnits.Metric, "0.05 mm")]
+    [InlineData(2.0, DrawingUnits.Inch, "5/64 in")]
+    [InlineData(1.0, DrawingUnits.Inch, "3/64 in")]
+    [InlineData(0.5, DrawingUnits.Inch, "1/32 in")]
+    [InlineData(0.3, DrawingUnits.Inch, "1/64 in")]
+    public void What_is_left_on_is_never_less_than_meant(double mm, DrawingUnits units, string expected) =>
+        Assert.Equal(expected, DrawnLength.Shaving(mm, units));
+
+    [Theory]
+    [InlineData(453.59237, "16.0 oz (454 g)")] // a pound is 16 ounces and 453.59237 g by definition
+    [InlineData(687, "24.2 oz (687 g)")]
+    public void An_inch_shop_has_ounces_and_grams_beside(double grams, string expected)
+    {
+        Assert.Equal(expected, DrawnAmount.Mass(grams, DrawingUnits.Inch));
+        Assert.DoesNotContain("oz", DrawnAmount.Mass(grams, DrawingUnits.Metric), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Other_amounts_are_those_of_the_tables()
+    {
+        // Water at 62.4 lb/ft³, 8 US fluid ounces to the cup of 237 mL, freezing 32 and boiling 212 °F: everyday conversion tables.
+        Assert.StartsWith("62 lb/ft³", DrawnAmount.Density(1000, DrawingUnits.Inch), StringComparison.Ordinal);
+        Assert.Equal("8.0 fl oz (237 mL)", DrawnAmount.Volume(0.2366, DrawingUnits.Inch));
+        Assert.Equal("32-212 °F", DrawnAmount.Temperatures(0, 100, DrawingUnits.Inch));
+        Assert.StartsWith("6 oz/yd²", DrawnAmount.Cloth(203, DrawingUnits.Inch), StringComparison.Ordinal);
+        Assert.Equal("144 in²", DrawnAmount.Area(929.03, DrawingUnits.Inch));
+    }
 
     [Theory]
     [InlineData(0)]
@@ -64,8 +105,9 @@ public class DrawnLengthTests
             var half = 25.4 / DrawnLength.Denominator(mm) / 2;
             var nearest = Read(DrawnLength.Figure(mm, DrawingUnits.Inch));
             var up = Read(DrawnLength.Figure(mm, DrawingUnits.Inch, LengthRounding.Up));
+            // A tenth of a millimetre is the finest that a size is stated to; half of one is the same size on an inch rule.
             var metricUp = double.Parse(DrawnLength.Figure(mm, DrawingUnits.Metric, LengthRounding.Up), System.Globalization.CultureInfo.InvariantCulture);
-            return Math.Abs(nearest - mm) <= half + 1e-9 && up >= mm - 1e-4 && up < mm + 2 * half + 1e-9 && metricUp >= mm - 1e-4 && metricUp < mm + 0.1;
+            return Math.Abs(nearest - mm) <= half + 1e-9 && up >= mm - 0.0501 && up < mm + 2 * half + 1e-9 && metricUp >= mm - 1e-4 && metricUp < mm + 0.1;
         });
 
     // Reads "1 5/32" as a maker would, in mm.

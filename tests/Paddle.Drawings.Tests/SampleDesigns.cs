@@ -4,6 +4,7 @@ using Paddle.Design.Balance;
 using Paddle.Design.Outline;
 using Paddle.Design.Solid;
 using Paddle.Design.Strength;
+using Paddle.Design.Units;
 using Paddle.Design.Wood;
 
 namespace Paddle.Drawings.Tests;
@@ -22,24 +23,50 @@ internal static class SampleDesigns
         double bendDegrees = 0,
         GripStyle style = GripStyle.Pear,
         GripFaces faces = GripFaces.Matching,
-        double handSpacingMm = 880,
+        double handSpacingMm = 889,
         string species = "white-ash") =>
-        Solved.GetOrAdd((family, bendDegrees, style, faces, handSpacingMm, species), static key =>
-        {
-            var (name, bend, gripStyle, gripFaces, spacing, wood) = key;
-            var grip = GripPattern.Of(gripStyle);
-            var blade = Blade(name);
-            var lower = grip.HandMm + spacing;
-            var throat = lower + 38;
-            var form = new PaddleForm(
-                new(grip.HandMm, grip.LengthMm, lower, throat, throat + blade.LengthMm),
-                new(gripStyle, grip.WidthMm, grip.LengthMm, gripFaces, grip.HollowDepthMm),
-                blade,
-                bend);
-            var used = WoodInUse.Resolve(WoodCatalogue.Find(wood)!, 12, 0.04, null, null);
-            var aims = new Aims(BalanceAim.LowerHand, 12, 1.3, null, null, null);
-            return PaddleDesigner.Design(new(form, new(), used, Loads.For(Duty.Touring, 75, form.BladeAreaMm2()), aims));
-        });
+        Solved.GetOrAdd(
+            (family, bendDegrees, style, faces, handSpacingMm, species),
+            static key => PaddleDesigner.Design(Asked(key.Item1, key.Item2, key.Item3, key.Item4, key.Item5, key.Item6)));
+
+    /// <summary>The trade's cherry paddle, its shaft thinned to 23 mm: too weak.</summary>
+    public static DesignReport TooWeak { get; } = PaddleDesigner.Design(
+        Asked("ottertail", species: "black-cherry") with { Pinned = new(ShaftWidthMm: 23, ShaftThicknessMm: 23) });
+
+    /// <summary>Strong, but asked to weigh less than any paddle does.</summary>
+    public static DesignReport TooHeavy { get; } = PaddleDesigner.Design(HeavyOf(Asked("ottertail", species: "black-cherry")));
+
+    /// <summary>The trade's cherry paddle in an inch shop.</summary>
+    public static DesignReport InInches { get; } = PaddleDesigner.Design(InInchesOf(Asked("ottertail", species: "black-cherry")));
+
+    /// <summary>The same specification for a shop that measures in inches.</summary>
+    public static PaddleSpecification InInchesOf(PaddleSpecification asked) =>
+        asked with { Units = DrawingUnits.Inch, LatticeMm = PaddleSpecification.ThirtySecondMm };
+
+    /// <summary>A design to be asked for, every size open.</summary>
+    public static PaddleSpecification Asked(
+        string name,
+        double bend = 0,
+        GripStyle gripStyle = GripStyle.Pear,
+        GripFaces gripFaces = GripFaces.Matching,
+        double spacing = 889,
+        string species = "white-ash")
+    {
+        var grip = GripPattern.Of(gripStyle);
+        var blade = Blade(name);
+        var lower = grip.HandMm + spacing;
+        var throat = lower + 38;
+        var form = new PaddleForm(
+            new(grip.HandMm, grip.LengthMm, lower, throat, throat + blade.LengthMm),
+            new(gripStyle, grip.WidthMm, grip.LengthMm, gripFaces, grip.HollowDepthMm),
+            blade,
+            bend);
+        var used = WoodInUse.Resolve(WoodCatalogue.Find(species)!, 12, 0.04, null, null);
+        var aims = new Aims(BalanceAim.LowerHand, 12, 1.3, null, null, null);
+        return new(form, new(), used, Loads.For(Duty.Touring, 75, form.BladeAreaMm2()), aims);
+    }
+
+    private static PaddleSpecification HeavyOf(PaddleSpecification asked) => asked with { Aims = asked.Aims with { MaximumMassG = 400 } };
 
     /// <summary>Id of the sample whose blade is a maker's own table of offsets, with a straight end.</summary>
     public const string OwnOffsets = "own-offsets";
@@ -68,7 +95,7 @@ internal static class SampleDesigns
     };
 
     public static DrawingContext Context(
-        Units.DrawingUnits units = Units.DrawingUnits.Metric, string label = "Heron Lake hire paddle M", PaperSize paper = PaperSize.A4) =>
+        DrawingUnits units = DrawingUnits.Metric, string label = "Heron Lake hire paddle M", PaperSize paper = PaperSize.A4) =>
         new(label, units, "0.1.0", "p1-abcdefghijklmnopqrstuvwxyz0123456789", paper);
 
     public static TheoryData<string> Families()

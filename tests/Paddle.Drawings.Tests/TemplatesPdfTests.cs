@@ -1,3 +1,4 @@
+using Paddle.Design.Units;
 using Paddle.Drawings.Views;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Core;
@@ -78,7 +79,7 @@ public class TemplatesPdfTests
         // Each joint of the outline must be found where the design has it.
         foreach (var piece in report.Outline.Pieces.ToArray())
         {
-            var y = HalfTemplateView.CentreY(report) - piece.Y3;
+            var y = HalfTemplateView.CentreY(report, DrawingUnits.Metric) - piece.Y3;
             Assert.Contains(corners, corner => Math.Abs(corner.X - piece.X3) < 0.05 && Math.Abs(corner.Y - y) < 0.05);
         }
     }

@@ -144,10 +144,12 @@ public class ViewsTests
     {
         var report = SampleDesigns.Of("teardrop", bendDegrees: 12);
         var throat = report.Specification.Form.Places.ThroatMm;
-        var moved = report with { Mass = report.Mass with { CentreOfMassMm = throat + 50 } };
+        var moved = report with { Finished = report.Finished with { CentreOfMassMm = throat + 50 } };
         Assert.Equal(throat + 50 / Math.Cos(12 * Math.PI / 180), Landmarks.BalanceXMm(moved), 9);
         Assert.Equal(
-            "88.0 mm towards the blade", KeyFigures.BalanceText(moved, DrawingUnits.Metric), StringComparer.Create(CultureInfo.InvariantCulture, false));
+            "88 mm towards the blade",
+            KeyFigures.FromHand(moved, moved.Finished.CentreOfMassMm, DrawingUnits.Metric),
+            StringComparer.Create(CultureInfo.InvariantCulture, false));
     }
 
     private static double Near(IReadOnlyList<Point> chain, Point p) => Enumerable.Range(0, chain.Count).Min(i =>

@@ -27,10 +27,10 @@ public static class DrawnAmount
     public static string Volume(double litres, DrawingUnits units) =>
         Beside(Number(1000 * litres / MlPerFluidOunce, "0.0"), "fl oz", 1000 * litres, "mL", units);
 
-    /// <summary>A density: <c>560 kg/m3</c> or <c>35 lb/ft3 (560 kg/m3)</c>.</summary>
+    /// <summary>A density: <c>560 kg/m³</c> or <c>35 lb/ft³ (560 kg/m³)</c>.</summary>
     /// <param name="kgM3">The density, kg/m³.</param>
     /// <param name="units">Units to print.</param>
-    public static string Density(double kgM3, DrawingUnits units) => Beside(Number(kgM3 / KgM3PerLbFt3, "0"), "lb/ft3", kgM3, "kg/m3", units);
+    public static string Density(double kgM3, DrawingUnits units) => Beside(Number(kgM3 / KgM3PerLbFt3, "0"), "lb/ft³", kgM3, "kg/m³", units);
 
     /// <summary>An area of cloth or blade: <c>120 cm²</c> or <c>19 in²</c>.</summary>
     /// <param name="cm2">The area, cm².</param>

@@ -121,7 +121,7 @@ public static class WoodSafety
     /// <summary>The rule on knots and other faults of the stick.</summary>
     public static SafetyNote KnotRule { get; } = new(
         "No knot, pith, check, shake, pitch pocket, compression failure or reaction wood in the shaft, throat or grip neck. A sound pin "
-        + "knot up to 3 mm may stay in the outer third of the blade. Grain must run the full length: short grain at the throat is "
+        + "knot no bigger than a match head may stay in the outer third of the blade. Grain must run the full length: short grain at the throat is "
         + "where paddles break.",
         "Pennsylvania Code title 34, 21.23 for ladder rungs; the zones are this service's choice");
 

@@ -171,8 +171,8 @@ internal sealed class TemplatesPdf : IDesignFile
         sketch.Text(owner, width - Margin - CutMarkMm, y, wide <= room ? Lettering.Small : Lettering.Small * room / wide, Anchor.End);
         if (OutcomeNotice.IsNeeded(report))
         {
-            var (notice, wide2) = ($"{OutcomeNotice.Headline(report)} {report.OutcomeIn(context.Units).Unmet[0].Message}", width - 2 * Margin);
-            sketch.Text(notice, Margin, y - NoticeLineMm, Lettering.Figure * Math.Min(1, wide2 / StrokeAlphabet.WidthMm(notice, Lettering.Figure)), strong: true);
+            var (notice, most) = ($"{OutcomeNotice.Headline(report)} {report.OutcomeIn(context.Units).Unmet[0].Message}", width - 2 * (Margin + CutMarkMm));
+            sketch.Text(notice, Margin + CutMarkMm, y - NoticeLineMm, Lettering.Figure * Math.Min(1, most / StrokeAlphabet.WidthMm(notice, Lettering.Figure)), strong: true);
         }
 
         ink.Paint(sketch.Finish("label", "", "", width, height), 0, 0);

@@ -21,7 +21,7 @@ public static class BuildSheetStyle
         section { break-inside: avoid; }
         svg { display: block; width: 100%; height: auto; max-height: 150mm; margin: 2mm auto; }
         table { width: 100%; border-collapse: collapse; margin: 1mm 0 3mm; font-variant-numeric: tabular-nums; }
-        caption { text-align: left; font-weight: bold; padding: 1mm 0; }
+        caption { break-after: avoid; text-align: left; font-weight: bold; padding: 1mm 0; }
         th, td { border: 0.2mm solid #777; padding: 0.6mm 1.2mm; text-align: left; vertical-align: top; }
         th { background: #eee; font-weight: bold; }
         tr { break-inside: avoid; }
@@ -30,7 +30,8 @@ public static class BuildSheetStyle
         .figures tr:nth-child(even) td { background: #f5f5f5; }
         .figures th { white-space: normal; }
         .stations td:nth-child(3) { text-align: left; }
-        .overview td:nth-child(2), .overview td:nth-child(3) { white-space: nowrap; }
+        .overview td { height: 9mm; }
+        .overview td:nth-child(4), .overview td:nth-child(5) { min-width: 24mm; }
         .expect, .stop { border: 0.4mm solid #000; padding: 1mm 2mm; }
         .stop { border-width: 0.8mm; font-weight: bold; }
         .cautions { border-left: 1.2mm solid #000; list-style: none; padding-left: 3mm; font-size: 8pt; }

@@ -16,9 +16,9 @@ internal static class BuildSheetTables
     /// <summary>Every stage with the figures to stop by and room for the maker's own.</summary>
     public static string Overview(BuildSheet sheet, DrawingUnits units) => Html.Table(
         $"Weight, and balance point in {(units == DrawingUnits.Metric ? "millimetres" : "inches")} from the top of the grip: expected, and the band of nine paddles in ten",
-        ["Stage", "Weight", "Balance point", "What comes next", "Weighed", "Balanced"],
+        ["Stage", "Weight", "Balance point", "Weighed", "Balanced"],
         sheet.Stages.Select((stage, i) => (string[])
-            [Numbered(i, stage.Title), MassBand(stage.MassG, units), PlaceBand(stage.BalanceMm, units), stage.NextMove, "", ""]),
+            [Numbered(i, stage.Title), MassBand(stage.MassG, units), PlaceBand(stage.BalanceMm, units), "", ""]),
         "overview");
 
     /// <summary>The board to buy, or what the maker's own leaves.</summary>

@@ -110,7 +110,7 @@ internal static class HalfTemplateView
             var half = report.Outline.HalfBreadthMm(station.XMm);
             sketch.Line(x, centre - half - 5, x, centre + 6, LineKind.Narrow, Layer.Marks);
             var text = $"{char.ToUpperInvariant(station.Mark[0])}{station.Mark[1..]} {DrawnLength.Text(station.XMm, units)}, half {DrawnLength.Figure(half, units)}";
-            if (half > 40) sketch.Text(text, x + 2, centre - half - 3, Lettering.Figure, layer: Layer.Marks);
+            if (station.XMm > places.ThroatMm) sketch.Text(text, x + 2, centre - half - 3, Lettering.Figure, layer: Layer.Marks);
             else sketch.Text(text, x + 1.8, centre - half - 4, Lettering.Note, layer: Layer.Marks, turn: -90);
         }
 

@@ -40,26 +40,29 @@ internal static class KeyFigures
             new("Blade spine, throat · middle · tip", $"{Up(sizes.ThroatThicknessMm)} · {Up(sizes.MiddleThicknessMm)} · {UpText(sizes.TipThicknessMm)}"),
             new("Blade edge", UpText(sizes.EdgeThicknessMm)),
             new("Wood", $"{WoodName(report)}, {N(wood.MoisturePercent, "0.#")} %, {DrawnAmount.Density(wood.DensityKgM3, units)}"),
-            new("Weight finished, bare", $"{DrawnAmount.Mass(report.Finished.MassG, units)}, {DrawnAmount.Mass(report.Mass.TotalG, units)}"),
-            new("Balance from lower hand", BalanceText(report, units)),
-            new("Least safety factor", $"{N(governing.SafetyFactor, "0.00")} of {N(governing.Case.LeastFactor, "0.00")} asked ({governing.Case.Name})"),
+            new("Weight, finished", DrawnAmount.Mass(report.Finished.MassG, units)),
+            new("Balance, finished", FromHand(report, report.Finished.CentreOfMassMm, units)),
+            new("Weight, bare wood", DrawnAmount.Mass(report.Mass.TotalG, units)),
+            new("Balance, bare wood", FromHand(report, report.Mass.CentreOfMassMm, units)),
+            new("Finish", Capital(report.Specification.Finish.InWords())),
+            new("Least safety factor, of asked", $"{N(governing.SafetyFactor, "0.00")} of {N(governing.Case.LeastFactor, "0.00")}, {governing.Case.Name}"),
+            new("Bench flex", L(report.Flex.BenchFlexMm)),
             new("Blade area", DrawnAmount.Area(report.Stroke.BladeAreaCm2, units)),
         ];
     }
 
-    /// <summary>Where it balances finished, seen from the lower hand, and the bare wood beside it.</summary>
-    public static string BalanceText(DesignReport report, DrawingUnits units)
+    /// <summary>A balance point seen from the lower hand; a finger finds one to a millimetre or two.</summary>
+    /// <param name="report">The design.</param>
+    /// <param name="balanceMm">The balance point, mm from the top of the grip.</param>
+    /// <param name="units">Units to letter in.</param>
+    public static string FromHand(DesignReport report, double balanceMm, DrawingUnits units)
     {
-        var hand = report.Specification.Form.Places.LowerHandMm;
-        return $"{FromHand(report.Finished.CentreOfMassMm - hand, units)}; bare {FromHand(report.Mass.CentreOfMassMm - hand, units)}";
+        var offMm = balanceMm - report.Specification.Form.Places.LowerHandMm;
+        var off = DrawnLength.Rough(Math.Abs(offMm), units);
+        return off == DrawnLength.Rough(0, units) ? "at the lower hand" : $"{off} towards the {(offMm > 0 ? "blade" : "grip")}";
     }
 
-    // A finger finds a balance point to a millimetre or two.
-    private static string FromHand(double offMm, DrawingUnits units)
-    {
-        var off = DrawnLength.Rough(Math.Abs(offMm), units);
-        return off == DrawnLength.Rough(0, units) ? "at the hand" : $"{off} towards the {(offMm > 0 ? "blade" : "grip")}";
-    }
+    private static string Capital(string words) => $"{char.ToUpperInvariant(words[0])}{words[1..]}";
 
     /// <summary>Small print: scale, units, origin.</summary>
     public static string Origin(DrawingContext context)

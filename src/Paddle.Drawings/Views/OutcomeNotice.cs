@@ -31,11 +31,11 @@ internal static class OutcomeNotice
         : outcome.IsTooWeak ? TooWeak
         : $"{Missed} {Join(outcome.Unmet.Select(aim => Subject(aim.Code)))}.";
 
-    /// <summary>The headline, then a sentence for each aim missed and what to do about it; none for a sound design.</summary>
+    /// <summary>The headline, then what is missed and what to do about it; none for a sound design.</summary>
     public static IReadOnlyList<string> Lines(DesignReport report, DrawingUnits units)
     {
         var outcome = report.OutcomeIn(units);
-        return outcome.IsMet ? [] : [Headline(outcome), .. outcome.Unmet.Select(Sentence)];
+        return outcome.IsMet ? [] : [Headline(outcome), .. outcome.Unmet.GroupBy(aim => aim.Advice).Select(Sentence)];
     }
 
     /// <summary>Everything in one line; empty for a sound design.</summary>
@@ -80,8 +80,8 @@ internal static class OutcomeNotice
         for (var i = 0; i < lines.Count; i++)
             sketch.Text(lines[i], x + pad, top + i * line, Lettering.FitHeightMm(lines[i], height, inner), strong: true, css: Css);
         var tall = 2 * pad + height + (lines.Count - 1) * line;
-        sketch.Path(SheetPath.Rectangle(x, y, width, tall), LineKind.Visible, Layer.Text, css: Css);
-        sketch.Path(SheetPath.Rectangle(x + 1, y + 1, width - 2, tall - 2), LineKind.Visible, Layer.Text, css: Css);
+        sketch.Path(SheetPath.Rectangle(x, y, width, tall), LineKind.Visible, Layer.Marks, css: Css);
+        sketch.Path(SheetPath.Rectangle(x + 1, y + 1, width - 2, tall - 2), LineKind.Visible, Layer.Marks, css: Css);
         return tall + height;
     }
 
@@ -104,7 +104,8 @@ internal static class OutcomeNotice
         _ => code[(code.IndexOf('.', StringComparison.Ordinal) + 1)..].Replace('-', ' '),
     };
 
-    private static string Sentence(UnmetAim aim) => $"{aim.Message} What to do: {aim.Advice}";
+    private static string Sentence(IGrouping<string, UnmetAim> aims) =>
+        $"{string.Join(' ', aims.Select(aim => aim.Message))} What to do: {aims.Key}";
 
     private static string Join(IEnumerable<string> parts)
     {

@@ -58,7 +58,7 @@ internal static class OutlineView
         var places = report.Specification.Form.Places;
         return $"Face of a canoe paddle ({KeyFigures.BladeName(report).ToLowerInvariant()} blade) at true scale, grip to the left. Overall "
             + $"{DrawnLength.Text(places.OverallMm, context.Units)}, throat at {DrawnLength.Text(places.ThroatMm, context.Units)} from the top of the "
-            + $"grip, blade {DrawnLength.Text(report.Specification.Form.Blade.WidthMm, context.Units)} wide, balance {KeyFigures.BalanceText(report, context.Units)}. "
+            + $"grip, blade {DrawnLength.Text(report.Specification.Form.Blade.WidthMm, context.Units)} wide, finished it balances {KeyFigures.FromHand(report, report.Finished.CentreOfMassMm, context.Units)}. "
             + $"Half-breadths every {DrawnLength.Text(StationPlan.StepMm(context.Units), context.Units)} or less.";
     }
 

@@ -140,9 +140,14 @@ internal static class SectionCards
         {
             // Facets: the one on the flat face is the width's, the one on the edge the thickness's.
             const double Flat = 1 - 2 * SectionPaths.EightSide;
-            string Step(double mm) => DrawnLength.Figure(mm, units);
-            lines.Add($"8 sides: {Step(SectionPaths.EightSide * w)} in on faces, {Step(SectionPaths.EightSide * t)} on edges");
-            lines.Add($"16 sides: {Step(SectionPaths.SixteenSide * Flat * w)} and {Step(SectionPaths.SixteenSide * Flat * t)} in from those");
+            string Off(double share, string what)
+            {
+                string face = DrawnLength.Text(share * w, units), side = DrawnLength.Text(share * t, units);
+                return face == side ? $"{face} off {what}" : $"{face} off {what}, on sides {side}";
+            }
+
+            lines.Add($"8 sides: lines {Off(SectionPaths.EightSide, "the edges")}");
+            lines.Add($"16 sides: lines {Off(SectionPaths.SixteenSide * Flat, "those")}");
         }
         else
         {

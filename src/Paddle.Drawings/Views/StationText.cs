@@ -10,7 +10,7 @@ internal readonly record struct StationRoom(double XMm, double RoomMm);
 /// <summary>The even stations of a drawing: the same places as on the build sheet and in the table of offsets.</summary>
 internal static class StationText
 {
-    private const double GapMm = 1.5;
+    private const double GapMm = 5;
 
     /// <summary>The stations in order.</summary>
     public static IReadOnlyList<StationRoom> Places(DesignReport report, DrawingUnits units)

@@ -59,7 +59,7 @@ internal static class StrengthView
         return sketch.Finish(
             "strength",
             OutcomeNotice.Titled(report, $"{context.Label}: strength and flex"),
-            OutcomeNotice.Described(report, units, $"Bending moment, strength used and bench flex along the paddle. Least safety factor {N(governing.SafetyFactor, "0.00")} in the case {governing.Case.Name}."),
+            OutcomeNotice.Described(report, units, $"Bending moment, strength used and bench flex along the paddle. Least safety factor {N(governing.SafetyFactor, "0.00")} ({governing.Case.Name})."),
             Width,
             foot + 12);
     }

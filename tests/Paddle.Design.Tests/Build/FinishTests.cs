@@ -25,7 +25,7 @@ public class FinishTests
         Assert.Equal(report.Mass.SurfaceCm2 * 1e-4, plan.VarnishAreaM2 + plan.OilAreaM2, 12);
         Assert.Equal(FinishPlan.VarnishLitresFor(plan.VarnishAreaM2, 6), plan.Coats.Take(6).Sum(coat => coat.Litres), 12);
         Assert.Equal([50, 20, 10, 0, 0, 0], plan.Coats.Take(6).Select(coat => coat.ThinnerPercent));
-        Assert.InRange(report.Specification.Form.Places.ThroatMm - plan.MaskingLineMm, 20, 30);
+        Assert.InRange(report.Specification.Form.Places.ThroatMm - plan.MaskingLineMm!.Value, 20, 30);
     }
 
     [Fact]
@@ -39,6 +39,41 @@ public class FinishTests
         Assert.Equal(coats.Max(coat => coat.StartDay + coat.WaitDays), FinishPlan.For(report.Mass, 938, FinishChoice.Usual).ReadyDay, 9);
         Assert.True(FinishPlan.For(report.Mass, 938, FinishChoice.Usual).ReadyDay >= 16);
     }
+
+    [Theory]
+    [InlineData(SurfaceFinish.Varnish, 6, SurfaceFinish.Varnish, 6, false)]
+    [InlineData(SurfaceFinish.Varnish, 6, SurfaceFinish.Varnish, 3, false)]
+    [InlineData(SurfaceFinish.Oil, 3, SurfaceFinish.Oil, 3, false)]
+    [InlineData(SurfaceFinish.None, 0, SurfaceFinish.None, 0, false)]
+    [InlineData(SurfaceFinish.Oil, 0, SurfaceFinish.None, 0, false)]
+    [InlineData(SurfaceFinish.Varnish, 6, SurfaceFinish.None, 0, true)]
+    [InlineData(SurfaceFinish.Oil, 3, SurfaceFinish.Varnish, 6, true)]
+    public void There_is_a_masking_line_only_where_two_finishes_meet(SurfaceFinish blade, int onBlade, SurfaceFinish shaft, int onShaft, bool meets)
+    {
+        var plan = FinishPlan.For(BuildSamples.Cherry.Mass, 938, new(blade, onBlade, shaft, onShaft, false));
+        Assert.Equal(meets, plan.MaskingLineMm is not null);
+        Assert.Equal(meets, plan.Notes.Any(note => note.Contains("masking line", StringComparison.Ordinal)));
+        Assert.Equal(onBlade + onShaft, plan.Coats.Count);
+    }
+
+    [Fact]
+    public void What_is_varnished_all_over_is_coated_on_the_same_days()
+    {
+        var both = FinishPlan.For(BuildSamples.Cherry.Mass, 938, new(SurfaceFinish.Varnish, 6, SurfaceFinish.Varnish, 4, false));
+        var blade = FinishPlan.For(BuildSamples.Cherry.Mass, 938, new(SurfaceFinish.Varnish, 6, SurfaceFinish.None, 0, false));
+        Assert.Equal(blade.ReadyDay, both.ReadyDay, 9);
+        Assert.All(both.Coats.GroupBy(coat => coat.Number), coats => Assert.Single(coats.Select(coat => coat.StartDay).Distinct()));
+        Assert.Equal(both.Coats.Select(coat => coat.StartDay).Order(), both.Coats.Select(coat => coat.StartDay));
+    }
+
+    [Theory]
+    [InlineData(SurfaceFinish.Varnish, SurfaceFinish.Oil, false, "blade varnished, shaft and grip oiled")]
+    [InlineData(SurfaceFinish.Oil, SurfaceFinish.Oil, false, "oiled all over")]
+    [InlineData(SurfaceFinish.None, SurfaceFinish.None, false, "left bare")]
+    [InlineData(SurfaceFinish.None, SurfaceFinish.None, true, "tip reinforced, bare all over")]
+    [InlineData(SurfaceFinish.Varnish, SurfaceFinish.None, true, "tip reinforced, blade varnished, shaft and grip bare")]
+    public void A_finish_is_said_in_words(SurfaceFinish blade, SurfaceFinish shaft, bool cloth, string expected) =>
+        Assert.Equal(expected, new FinishChoice(blade, FinishChoice.UsualCoats(blade), shaft, FinishChoice.UsualCoats(shaft), cloth).InWords());
 
     [Fact]
     public void More_coats_weigh_more_and_carry_the_balance_further_to_the_tip()

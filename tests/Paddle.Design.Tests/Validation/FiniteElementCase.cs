@@ -58,7 +58,9 @@ public sealed record FiniteElementCase(
         var form = new PaddleForm(places, grip, blade, 0);
         var wood = WoodInUse.Resolve(WoodCatalogue.Find(Species)!, 12, BoardSlope, null, null) with
         {
-            DensityKgM3 = DensityKgM3, ModulusMPa = ModulusMPa, ShearModulusMPa = ShearModulusMPa,
+            DensityKgM3 = DensityKgM3,
+            ModulusMPa = ModulusMPa,
+            ShearModulusMPa = ShearModulusMPa,
         };
 
         var outline = form.Outline(sizes);

@@ -3,6 +3,7 @@ using System.Net;
 using System.Security.Cryptography;
 using System.Text;
 using System.Text.Json;
+using System.Text.RegularExpressions;
 using System.Xml.Linq;
 using Paddle.Design.Build;
 using PaddleApi.Endpoints.Builds;
@@ -19,16 +20,22 @@ public sealed class BuildHttpTests(ApiFixture api)
     private static readonly string Sheet = $"{Design}/build-sheet.html";
 
     [Fact]
-    public async Task Stage_by_stage_the_paddle_grows_lighter_down_to_the_design()
+    public async Task Stage_by_stage_the_paddle_grows_lighter_down_to_the_designs_wood_and_is_finished_last()
     {
         var (build, design) = (await Good(Address), await Good(Design));
 
         var stages = build.GetProperty("stages").EnumerateArray().ToList();
         Assert.Equal(BuildStages.All.Select(BuildStages.Id), stages.Select(stage => stage.GetProperty("id").GetString()));
-        var masses = stages.Select(stage => Band(stage, "massG").Value).ToList();
-        Assert.All(masses.Zip(masses.Skip(1)), pair => Assert.True(pair.Second < pair.First, $"{pair.Second} g after {pair.First} g"));
-        Assert.Equal(Number(design.GetProperty("mass"), "totalG"), masses[^1], 0.11);
-        Assert.Equal(Number(design.GetProperty("mass"), "centreOfMassMm"), Band(stages[^1], "balanceMm").Value, 0.11);
+        var (wood, mass) = (stages.SkipLast(1).Select(stage => Band(stage, "massG").Value).ToList(), design.GetProperty("mass"));
+        Assert.All(wood.Zip(wood.Skip(1)), pair => Assert.True(pair.Second < pair.First, $"{pair.Second} g after {pair.First} g"));
+        Assert.Equal("sanded", stages[^2].GetProperty("id").GetString());
+        Assert.Equal(Number(mass, "totalG"), wood[^1], 0.11);
+        Assert.Equal(Number(mass, "centreOfMassMm"), Band(stages[^2], "balanceMm").Value, 0.11);
+
+        Assert.Equal(("finished", "Finished: blade varnished, shaft and grip oiled"), (stages[^1].GetProperty("id").GetString(), stages[^1].GetProperty("title").GetString()));
+        Assert.Equal(Number(mass, "finishedG"), Band(stages[^1], "massG").Value, 0.11);
+        Assert.Equal(Number(mass, "finishedCentreOfMassMm"), Band(stages[^1], "balanceMm").Value, 0.11);
+        Assert.Equal(Number(build.GetProperty("withFinish"), "massG"), Band(stages[^1], "massG").Value);
     }
 
     [Fact]
@@ -129,11 +136,11 @@ public sealed class BuildHttpTests(ApiFixture api)
         var page = XDocument.Parse(await api.Client.GetStringAsync(Sheet));
 
         var rows = page.Descendants("table").First().Descendants("tbody").Single().Elements().Select(row => row.Elements().Select(cell => cell.Value).ToList()).ToList();
-        Assert.Equal(12, rows.Count); // eleven stages, and the finish on
+        Assert.Equal(11, rows.Count);
         foreach (var (stage, row) in build.GetProperty("stages").EnumerateArray().Zip(rows))
         {
             Assert.EndsWith(stage.GetProperty("title").GetString()!, row[0], StringComparison.Ordinal);
-            var printed = double.Parse(row[1].Split(' ')[0], CultureInfo.InvariantCulture);
+            var printed = double.Parse(Regex.Match(row[1], @"(\d+) g \(").Groups[1].Value, CultureInfo.InvariantCulture);
             Assert.Equal(Band(stage, "massG").Value, printed, 0.56); // one is rounded to 0.1 g, the other to 1 g
             Assert.Contains(stage.GetProperty("stopWhen").GetString()!, page.Root!.Value, StringComparison.Ordinal);
             Assert.All(stage.GetProperty("cautions").EnumerateArray(), caution =>
@@ -153,7 +160,56 @@ public sealed class BuildHttpTests(ApiFixture api)
         Assert.DoesNotContain("<script", text, StringComparison.OrdinalIgnoreCase);
         Assert.Equal("Build sheet: <script>alert(1)</script> & \"M\"",
             XDocument.Parse(text).Descendants().Single(element => element.Name.LocalName == "h1").Value);
-        Assert.Contains("Tables are in inches", text, StringComparison.Ordinal);
+        Assert.Contains("All lengths are in inches", text, StringComparison.Ordinal);
+        Assert.DoesNotMatch(@"\d ?mm\b", text[text.IndexOf("<body", StringComparison.Ordinal)..]);
+    }
+
+    [Fact]
+    public async Task A_paddle_that_is_too_weak_says_so_in_its_build_and_on_its_sheet()
+    {
+        // The trade's cherry paddle with its shaft thinned to 23 mm.
+        var design = await Made("/handSpacingMm=889; /wood/species=\"black-cherry\"; /shaft/widthMm=23; /shaft/thicknessMm=23");
+        var address = $"/v1/designs/{design.GetProperty("designCode").GetString()}";
+        var (build, again) = (await Good($"{address}/build"), await Good(address));
+
+        Assert.Equal("closest", build.GetProperty("outcome").GetString());
+        var unmet = build.GetProperty("unmetAims");
+        Assert.StartsWith("strength.", unmet[0].GetProperty("code").GetString(), StringComparison.Ordinal);
+        Assert.Equal(again.GetProperty("unmetAims").GetRawText(), unmet.GetRawText());
+        Assert.All(unmet.EnumerateArray(), aim => Assert.NotEqual("", aim.GetProperty("advice").GetString()));
+
+        var page = XDocument.Parse(await api.Client.GetStringAsync($"{address}/build-sheet.html")).Root!.Element("body")!;
+        Assert.StartsWith("NOT TO BE BUILT", page.Element("h1")!.Value, StringComparison.Ordinal);
+        Assert.Contains(unmet[0].GetProperty("message").GetString()!, page.Elements().ElementAt(1).Value, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_sound_paddle_says_nothing_of_the_kind()
+    {
+        var design = await Made("/handSpacingMm=889; /wood/species=\"black-cherry\"");
+        var address = $"/v1/designs/{design.GetProperty("designCode").GetString()}";
+        var build = await Good($"{address}/build");
+        Assert.Equal("met", build.GetProperty("outcome").GetString());
+        Assert.Equal(0, build.GetProperty("unmetAims").GetArrayLength());
+        Assert.DoesNotContain("BUILD", XDocument.Parse(await api.Client.GetStringAsync($"{address}/build-sheet.html")).Root!.Element("body")!.Value, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Stage_and_finish_follow_the_design()
+    {
+        var design = await Made("/finish/blade=\"varnish\"; /finish/shaft=\"varnish\"; /finish/tipReinforcement=\"glass-cloth\"; /wood/boardThicknessMm=32");
+        var build = await Good($"/v1/designs/{design.GetProperty("designCode").GetString()}/build");
+        Assert.Equal("Finished: tip reinforced, varnished all over", build.GetProperty("stages")[10].GetProperty("title").GetString());
+        Assert.False(build.GetProperty("finish").TryGetProperty("maskingLineMm", out _));
+        Assert.True(build.GetProperty("tip").GetProperty("chosen").GetBoolean());
+        Assert.Equal(Number(design.GetProperty("mass"), "finishedG"), Number(build.GetProperty("tip").GetProperty("with"), "massG"), 0.11);
+        var blank = build.GetProperty("blank");
+        Assert.True(blank.GetProperty("isOwn").GetBoolean());
+        Assert.Equal((32, Math.Round(32 - Number(blank, "thickestSectionMm"), 1)), (Number(blank, "thicknessMm"), Math.Round(Number(blank, "overMm"), 1)));
+        Assert.Equal(
+            ["grip top", "top hand", "grip end", "lower hand", "throat", "widest", "tip"],
+            build.GetProperty("stages")[0].GetProperty("stations").EnumerateArray().Where(station => station.TryGetProperty("mark", out _))
+                .Select(station => station.GetProperty("mark").GetString()));
     }
 
     [Fact]
@@ -341,6 +397,16 @@ public sealed class BuildHttpTests(ApiFixture api)
 
         Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
         Assert.Equal("/problems/invalid-design-code", body.RootElement.GetProperty("type").GetString());
+    }
+
+    private async Task<JsonElement> Made(string changes)
+    {
+        using var body = new StringContent(Requests.With(changes), Encoding.UTF8, "application/json");
+        using var answer = await api.Client.PostAsync(new Uri("/v1/designs", UriKind.Relative), body);
+        var text = await answer.Content.ReadAsStringAsync();
+        Assert.True(answer.StatusCode == HttpStatusCode.OK, text);
+        using var read = JsonDocument.Parse(text);
+        return read.RootElement.Clone();
     }
 
     private async Task<JsonElement> Good(string address)

@@ -65,6 +65,8 @@ public sealed class DesignValidationTests
     [InlineData("/wood/slopeOfGrain=0.09", "/wood/slopeOfGrain", 0, 1 / 12.0, "rise over run", "throat")]
     [InlineData("/wood/measuredDensityKgM3=199", "/wood/measuredDensityKgM3", 200, 1100, "kg/m3", "balsa")]
     [InlineData("/wood/measuredModulusMPa=25001", "/wood/measuredModulusMPa", 3000, 25000, "MPa", "Clear wood")]
+    [InlineData("/wood/boardThicknessMm=27; /shaft/thicknessMm=26.5", "/shaft/thicknessMm", null, 26, "mm", "The board holds no more")]
+    [InlineData("/wood/boardThicknessMm=22; /grip/thicknessMm=22", "/grip/thicknessMm", null, 21, "mm", "The board holds no more")]
     [InlineData("/construction/kind=\"laminated\"", "/construction/kind", null, null, null, "Only one-piece is computed")]
     [InlineData("/construction/strips=[{\"species\":\"white-ash\",\"widthMm\":20}]", "/construction/strips", null, null, null, "only one-piece is computed")]
     [InlineData("/aims/balanceAt=\"middle\"", "/aims/balanceAt", null, null, null, "Balance")]

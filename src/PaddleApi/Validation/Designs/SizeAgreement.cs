@@ -1,4 +1,5 @@
 using FluentValidation;
+using Paddle.Design;
 using Paddle.Design.Balance;
 using Paddle.Design.Outline;
 using PaddleApi.Contracts.Designs;
@@ -19,6 +20,7 @@ internal static class SizeAgreement
         Thinning(blade, shaft, context);
         NotAbove(context, "Shaft.UpperWidthMm", shaft.UpperWidthMm, shaft.WidthMm, "The shaft does not widen towards the grip.");
         NotAbove(context, "Shaft.UpperThicknessMm", shaft.UpperThicknessMm, shaft.ThicknessMm, "The shaft does not thicken towards the grip.");
+        Board(request.Wood?.BoardThicknessMm, blade, shaft, grip, context);
         if (grip.Style is null || Names.GripStyles.Find(grip.Style) is not null) Grip(DesignDefaults.Pattern(request), grip, shaft, context);
     }
 
@@ -44,6 +46,28 @@ internal static class SizeAgreement
             }
 
             (above, name) = (given, here);
+        }
+    }
+
+    // What is solved keeps to the board; what is pinned must do so too.
+    private static void Board(double? boardMm, BladeRequest blade, ShaftRequest shaft, GripRequest grip, ValidationContext<DesignRequest> context)
+    {
+        const double Hair = 0.001;
+        if (boardMm - 2 * PaddleSpecification.SurfacedFaceMm is not { } usable) return;
+        ReadOnlySpan<(string Path, double? Size)> thicknesses =
+        [
+            ("Shaft.ThicknessMm", shaft.ThicknessMm), ("Shaft.UpperThicknessMm", shaft.UpperThicknessMm),
+            ("Blade.ThroatThicknessMm", blade.ThroatThicknessMm), ("Blade.MiddleThicknessMm", blade.MiddleThicknessMm),
+            ("Blade.TipThicknessMm", blade.TipThicknessMm), ("Blade.EdgeThicknessMm", blade.EdgeThicknessMm), ("Grip.ThicknessMm", grip.ThicknessMm),
+        ];
+        foreach (var (path, size) in thicknesses)
+        {
+            if (size > usable + Hair)
+            {
+                context.AddFault(path, new(
+                    $"The board holds no more: {boardMm} mm, less {PaddleSpecification.SurfacedFaceMm} mm planed off each face (common practice, no source).",
+                    FaultValue.Show(size), Max: usable, Unit: "mm"));
+            }
         }
     }
 
