@@ -145,7 +145,11 @@ public sealed class CorrectionWords(DesignReport report, BuildStage stage, Balan
         if (doubt.IsBeyondBelief && doubt.Readings.All(one => one.WouldFit is null))
             yield return Note("check-design", Plain, $"No wood and no hand puts a reading so far off: should it read the same, the paddle is of another design or another wood.");
         if (!doubt.IsBeyondBelief)
-            yield return Note("hold-to-it", Plain, $"Should they read the same, say that they were measured again, and the cut is worked out from them.");
+        {
+            yield return Note(
+                "hold-to-it", Plain,
+                $"Should {(doubt.Readings.Count == 1 ? "it read" : "they read")} the same, say that it was measured again, and the cut is worked out from that.");
+        }
     }
 
     private IEnumerable<CodedNote> Believed()
@@ -205,7 +209,7 @@ public sealed class CorrectionWords(DesignReport report, BuildStage stage, Balan
         {
             yield return Note(
                 "in-tolerance-already", Plain,
-                $"Without the cut it would most likely end in tolerance, {Off(before)} the aim with {Length(correction.ToleranceMm)} allowed, but "
+                $"Without the cut it would most likely end in tolerance, {Off(before)} the aim with {Place(correction.ToleranceMm)} allowed, but "
                 + $"with a chance of {100 * finished.ChanceInTolerance:F0} % only; the cut makes it {100 * corrected.ChanceInTolerance:F0} %.");
         }
 
@@ -235,7 +239,7 @@ public sealed class CorrectionWords(DesignReport report, BuildStage stage, Balan
         {
             yield return Note(
                 "move-lower-hand", Plain,
-                $"Move the lower-hand mark {Length(Math.Abs(left.MoveLowerHandMm))} {(left.MoveLowerHandMm < 0 ? "towards the grip" : "towards the tip")}.");
+                $"Move the lower-hand mark {Place(Math.Abs(left.MoveLowerHandMm))} {(left.MoveLowerHandMm < 0 ? "towards the grip" : "towards the tip")}.");
         }
 
         if (left.AddAtTipG is { } tip)
@@ -251,7 +255,7 @@ public sealed class CorrectionWords(DesignReport report, BuildStage stage, Balan
         }
     }
 
-    private string Off(double offsetMm) => $"{Length(Math.Abs(offsetMm))} {(offsetMm < 0 ? "towards the grip from" : "towards the tip from")}";
+    private string Off(double offsetMm) => $"{Place(Math.Abs(offsetMm))} {(offsetMm < 0 ? "towards the grip from" : "towards the tip from")}";
 
     private string Length(double mm) => DrawnLength.Text(mm, Units);
 
