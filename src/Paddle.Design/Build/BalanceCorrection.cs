@@ -1,4 +1,3 @@
-using System.Globalization;
 using Paddle.Design.Finishing;
 using Paddle.Design.Solid;
 using Paddle.Design.Wood;
@@ -6,36 +5,29 @@ using Paddle.Design.Wood;
 namespace Paddle.Design.Build;
 
 /// <summary>
-/// From a weighing and a balance point in the middle of the build to the least wood that brings the aim. Theory M22 to M25.
+/// From a weighing and a balance point in the middle of the build to the least wood that brings the aim. Theory M22 to M27.
 /// </summary>
-/// <param name="Explanation">What explains the readings.</param>
-/// <param name="Finished">The finished paddle if planed to plan.</param>
+/// <param name="Status">What it comes to.</param>
+/// <param name="Doubt">Why readings are doubted; null when they are not.</param>
+/// <param name="Outlook">What the readings make of the paddle; null when they are not believed.</param>
 /// <param name="AimMm">Aimed balance point, mm.</param>
 /// <param name="ToleranceMm">Tolerance, mm.</param>
 /// <param name="Removals">Wood to take off beyond the plan; none when nothing is needed.</param>
-/// <param name="Corrected">The paddle after it.</param>
-/// <param name="Achievable">
-/// Whether the best estimate after it is in tolerance and within the most mass. The cut itself never crosses a limit; should the
-/// wood be too thin before it, <see cref="Corrected"/> shows the safety factor and the advice says so.
-/// </param>
-/// <param name="LeastBad">Choices when it is not; else null.</param>
-/// <param name="Advice">In plain words.</param>
+/// <param name="ThicknessPlacesMm">Places of the thickness readings in their order, mm from the top of the grip.</param>
 public sealed record BalanceCorrection(
-    Explanation Explanation,
-    Forecast Finished,
+    CorrectionStatus Status,
+    Doubt? Doubt,
+    Outlook? Outlook,
     double AimMm,
     double ToleranceMm,
     IReadOnlyList<Removal> Removals,
-    Corrected Corrected,
-    bool Achievable,
-    LeastBad? LeastBad,
-    IReadOnlyList<string> Advice)
+    IReadOnlyList<double> ThicknessPlacesMm)
 {
-    // A cut thinner than this is a few strokes of a scraper and below what a caliper shows.
-    private const double LeastDepthMm = 0.01;
-
     /// <summary>Standard uncertainty of a hand-made cut, as a share of its depth. Common practice, no source.</summary>
     public const double CutVariation = 0.15;
+
+    // Further off than this no reading is, however often it is taken: the paddle or the design is another. Own choice.
+    private const double BeyondBelief = 6;
 
     /// <summary>Works the correction out.</summary>
     /// <param name="report">The design.</param>
@@ -49,50 +41,75 @@ public sealed record BalanceCorrection(
         options ??= new();
         BalanceReadingChecks.Require(report, reading, options);
         var build = options.Build ?? new();
-        var (form, _, wood, loads, aims) = report.Specification;
+        var (form, _, wood, _, aims) = report.Specification;
+        double[] places = [.. (reading.Readings ?? []).Select(one => one.XMm)];
+        double aim = report.Balance.TargetMm, tolerance = aims.BalanceToleranceMm;
 
         var fine = PaddleSolid.Shape(form, report.Sizes, report.Outline, StationGrid.Fine);
-        var blank = Blank.For(report.Stations, WoodCatalogue.Find(wood.SpeciesId)?.IsSoftwood ?? false, build.Saw, build.BoardThicknessMm);
-        var stage = StageSolid.Of(fine, blank, reading.Stage, build.Saw);
-        var estimate = StageEstimate.Fit(report, stage, fine, reading, build.Saw);
+        var blank = Blank.For(
+            report.Stations, WoodCatalogue.Find(wood.SpeciesId)?.IsSoftwood ?? false, build.Saw,
+            build.BoardThicknessMm ?? report.Specification.BoardThicknessMm);
+        StageModel Model(BuildStage at) =>
+            StageModel.Of(report, StageSolid.Of(fine, blank, at, build.Saw), fine, reading, build.Saw);
+        var model = Model(reading.Stage);
+        var doubt = Doubted(report, reading, model, Model);
+        if (doubt is not null && (!reading.MeasuredAgain || doubt.IsBeyondBelief))
+            return new(CorrectionStatus.MeasureAgain, doubt, null, aim, tolerance, [], places);
 
+        var estimate = StageEstimate.Fit(report, model);
         var finish = options.CountFinish
             ? new Laden(report.Finished.MassG, report.Finished.CentreOfMassMm, report.Finished.ShiftMm)
             : null;
         var forecast = new FinishedForecast(
-            report, StageSolid.Of(fine, blank, BuildStage.Finished, build.Saw), reading.Stage, build.Saw, finish);
+            report, StageSolid.Of(fine, blank, BuildStage.Finished, build.Saw), reading.Stage, build.Saw, model.TakenMm, finish);
         var (mass, first) = forecast.Sum(estimate.Theta);
         var uncertainty = forecast.BalanceUncertaintyMm(estimate);
-        double aim = report.Balance.TargetMm, tolerance = aims.BalanceToleranceMm;
         var finished = new Forecast(mass, first / mass, uncertainty, FinishedForecast.Chance(first / mass, uncertainty, aim, tolerance));
 
+        var goal = CutGoal.Of(report, forecast.Planned(), options.Confidence);
+        var toPlan = IsToPlan(model) && goal.HoldsMass(mass);
         var (gPerMm, firstPerMm) = forecast.PerMillimetre(estimate);
-        var plan = CutPlan.For(report, forecast, estimate, fine, uncertainty, options.Confidence);
-        uncertainty = plan.UncertaintyMm;
+        var plan = CutPlan.For(report, forecast, estimate, fine, goal, uncertainty, leave: toPlan);
         var removedG = plan.DepthMm.Select((depth, z) => depth * gPerMm[z]).ToArray();
         var massAfter = mass - removedG.Sum();
         var balanceAfter = (first - plan.DepthMm.Select((depth, z) => depth * firstPerMm[z]).Sum()) / massAfter;
         var corrected = new Corrected(
-            massAfter, balanceAfter, FinishedForecast.Chance(balanceAfter, uncertainty, aim, tolerance),
+            massAfter, balanceAfter, FinishedForecast.Chance(balanceAfter, plan.UncertaintyMm, aim, tolerance),
             plan.Strength.Governing, plan.BenchFlexMm);
 
-        var offset = balanceAfter - aim;
-        var achievable = Math.Abs(offset) <= tolerance + 1e-6 && !(massAfter > aims.MaximumMassG + 0.5);
+        var achievable = toPlan || goal.Holds(balanceAfter, massAfter, goal.IsMetByPlan ? 0 : reading.BalanceErrorMm);
         var removals = RemovalList(form, plan.DepthMm, removedG);
-        var leastBad = achievable ? null : Choices(form, massAfter, offset, aim);
-        var explanation = Explain(estimate, stage, reading);
+        var leastBad = achievable ? null : Choices(form, massAfter, balanceAfter - aim, aim);
+        var status = removals.Count > 0 ? CorrectionStatus.Cut : achievable ? CorrectionStatus.OnPlan : CorrectionStatus.OutOfReach;
         return new(
-            explanation,
-            finished,
+            status,
+            doubt,
+            new(Explain(estimate, model, reading), toPlan, finished, corrected, achievable, leastBad),
             aim,
             tolerance,
             removals,
-            corrected,
-            achievable,
-            leastBad,
-            CorrectionAdvice.For(
-                reading.Stage, wood, aims, explanation, finished, aim, removals, corrected, achievable, leastBad));
+            places);
     }
+
+    private static Doubt? Doubted(DesignReport report, BalanceReading reading, StageModel model, Func<BuildStage, StageModel> at)
+    {
+        var form = report.Specification.Form;
+        var length = form.AlongShaftMm(form.Places.OverallMm);
+        var test = ReadingTest.Of(model.Rows(model.Mean), model.Deviation, length);
+        if (test.Fits) return null;
+        double? Chance(StageModel other) => ReadingTest.ChanceOf(other.Rows(other.Mean), other.Deviation);
+        var (chance, other) = BuildStages.All.Where(stage => stage != reading.Stage)
+            .Select(stage => (Chance: Chance(at(stage)), Stage: (BuildStage?)stage))
+            .MaxBy(one => one.Chance ?? -1);
+        return new(test.Doubts, chance is null ? null : other, test.Doubts.Any(doubt => doubt.Deviations > BeyondBelief));
+    }
+
+    // No reading lies further off the stage's plan than it can be read to, or than the plan is printed to. The mass may: a board has its
+    // own density.
+    private static bool IsToPlan(StageModel model) => model.Rows(model.Mean).All(row =>
+        row.Kind == ReadingKind.Mass
+        || (row.Expected - row.Read <= row.ReadingError
+            && row.Read - row.Expected <= row.ReadingError + (row.Kind == ReadingKind.Thickness ? model.StepMm : 0)));
 
     private static List<Removal> RemovalList(PaddleForm form, double[] depthMm, double[] grams)
     {
@@ -100,18 +117,19 @@ public sealed record BalanceCorrection(
         foreach (var zone in CorrectionZones.All)
         {
             var depth = depthMm[(int)zone];
-            if (depth < LeastDepthMm) continue;
-            removals.Add(new(zone, CorrectionZones.Id(zone), grams[(int)zone], depth, depth / 2, How(zone, form, depth)));
+            if (depth <= 0) continue;
+            var (from, to) = Reach(zone, form);
+            removals.Add(new(zone, grams[(int)zone], depth, from, to));
         }
 
         return removals;
     }
 
-    private static string How(CorrectionZone zone, PaddleForm form, double depth)
+    private static (double FromMm, double ToMm) Reach(CorrectionZone zone, PaddleForm form)
     {
         var places = form.Places;
         double third = places.BladeMm / 3;
-        var (from, to) = zone switch
+        return zone switch
         {
             CorrectionZone.Grip => (0.0, places.GripEndMm),
             CorrectionZone.ShaftUpper => (form.Grip.LengthMm * GripProfile.CrestEnd, places.LowerHandMm),
@@ -120,10 +138,6 @@ public sealed record BalanceCorrection(
             CorrectionZone.BladeMiddle => (places.ThroatMm + third, places.ThroatMm + 2 * third),
             _ => (places.ThroatMm + 2 * third, places.OverallMm),
         };
-        return string.Create(
-            CultureInfo.InvariantCulture,
-            $"From {from:F0} to {to:F0} mm: {depth / 2:F2} mm off each face along the middle, "
-            + $"running out to nothing at the edges and into the neighbouring zones.");
     }
 
     private static LeastBad Choices(PaddleForm form, double massG, double offsetMm, double aimMm)
@@ -137,20 +151,15 @@ public sealed record BalanceCorrection(
             offsetMm > 0 ? massG * offsetMm / (aimMm - form.Places.TopHandMm) : null);
     }
 
-    private static Explanation Explain(StageEstimate estimate, StageSolid stage, BalanceReading reading)
+    private static Explanation Explain(StageEstimate estimate, StageModel model, BalanceReading reading)
     {
-        var unexplained = reading.BalanceMm - stage.CentreMm;
-        var uneven = Math.Abs(unexplained) > 2 * reading.BalanceErrorMm;
-        var errors = CorrectionZones.All.Select(estimate.ThicknessErrorMm).ToArray();
-        var words = uneven
-            ? string.Create(
-                CultureInfo.InvariantCulture,
-                $"Even wood at this stage's sizes would balance {Math.Abs(unexplained):F0} mm "
-                + $"{(unexplained > 0 ? "nearer the grip" : "nearer the tip")} than read: taken as wood "
-                + $"{Math.Abs(100 * estimate.EndToEnd):F1} % {(estimate.EndToEnd > 0 ? "denser" : "lighter")} at the tip end than at the "
-                + $"grip end, and thickness off plan by up to {errors.Max(Math.Abs):F2} mm.")
-            : "A density of its own explains mass and balance; no uneven wood or thickness is needed.";
+        var unexplained = reading.BalanceMm - model.Rows(model.Mean).Single(row => row.Kind == ReadingKind.Balance).Expected;
         return new(
-            estimate.DensityKgM3, estimate.DensityUncertaintyKgM3, 100 * estimate.EndToEnd, uneven, unexplained, errors, words);
+            estimate.DensityKgM3,
+            estimate.DensityUncertaintyKgM3,
+            100 * estimate.EndToEnd,
+            Math.Abs(unexplained) > 2 * reading.BalanceErrorMm,
+            unexplained,
+            [.. CorrectionZones.All.Select(estimate.ThicknessErrorMm)]);
     }
 }

@@ -5,6 +5,11 @@ namespace Paddle.Design.Build;
 /// <param name="ThicknessMm">Thickness, mm.</param>
 public sealed record ThicknessReading(double XMm, double ThicknessMm);
 
+/// <summary>A cut of an earlier correction that has been taken.</summary>
+/// <param name="Zone">The zone.</param>
+/// <param name="ThicknessMm">Full thickness off the middle in the heart of the zone, mm.</param>
+public sealed record EarlierRemoval(CorrectionZone Zone, double ThicknessMm);
+
 /// <summary>A paddle weighed and balanced while it is being made.</summary>
 /// <param name="Stage">The stage just done.</param>
 /// <param name="MassG">Mass, g.</param>
@@ -13,6 +18,8 @@ public sealed record ThicknessReading(double XMm, double ThicknessMm);
 /// <param name="MassErrorG">Standard uncertainty of the mass, g.</param>
 /// <param name="BalanceErrorMm">Standard uncertainty of the balance point, mm.</param>
 /// <param name="ThicknessErrorMm">Standard uncertainty of a thickness reading, mm.</param>
+/// <param name="EarlierRemovals">Wood taken beyond the plan by earlier corrections, or none.</param>
+/// <param name="MeasuredAgain">Whether the readings have been taken again and hold.</param>
 public sealed record BalanceReading(
     BuildStage Stage,
     double MassG,
@@ -20,18 +27,9 @@ public sealed record BalanceReading(
     IReadOnlyList<ThicknessReading>? Readings = null,
     double MassErrorG = 1,
     double BalanceErrorMm = 2,
-    double ThicknessErrorMm = 0.2)
-{
-    /// <summary>The reading less the finish that the design says is on the paddle: after the last stage there is one, before it none.</summary>
-    /// <param name="report">The design.</param>
-    internal BalanceReading OfBareWood(DesignReport report)
-    {
-        if (Stage != BuildStage.Finished) return this;
-        var load = report.Finished.Load;
-        var bareG = MassG - load.MassG;
-        return this with { MassG = bareG, BalanceMm = (MassG * BalanceMm - load.FirstGmm) / bareG };
-    }
-}
+    double ThicknessErrorMm = 0.2,
+    IReadOnlyList<EarlierRemoval>? EarlierRemovals = null,
+    bool MeasuredAgain = false);
 
 /// <summary>What the correction aims for.</summary>
 /// <param name="Confidence">

@@ -1,5 +1,12 @@
 namespace Paddle.Design.Build;
 
+/// <summary>Limits of readings that a caller may want to state.</summary>
+public static class BalanceReadingLimits
+{
+    /// <summary>Most that one earlier cut may have taken off a zone, mm. Own choice.</summary>
+    public const double MostTakenMm = 10;
+}
+
 /// <summary>Refuses readings and options that cannot be.</summary>
 internal static class BalanceReadingChecks
 {
@@ -15,9 +22,16 @@ internal static class BalanceReadingChecks
             throw new ArgumentOutOfRangeException(nameof(reading), reading.BalanceMm, "The balance point must lie on the paddle.");
         foreach (var thickness in reading.Readings ?? [])
         {
-            Positive(thickness.ThicknessMm, nameof(thickness.ThicknessMm));
+            if (!(thickness.ThicknessMm >= 0) || !double.IsFinite(thickness.ThicknessMm))
+                throw new ArgumentOutOfRangeException(nameof(reading), thickness.ThicknessMm, "A thickness must be 0 or more.");
             if (!(thickness.XMm >= 0 && thickness.XMm <= overall))
                 throw new ArgumentOutOfRangeException(nameof(reading), thickness.XMm, "A reading must lie on the paddle.");
+        }
+
+        foreach (var cut in reading.EarlierRemovals ?? [])
+        {
+            if (!(cut.ThicknessMm is >= 0 and <= BalanceReadingLimits.MostTakenMm))
+                throw new ArgumentOutOfRangeException(nameof(reading), cut.ThicknessMm, "An earlier cut must lie in 0 to 10 mm.");
         }
 
         if (!(options.Confidence is >= 0.5 and <= 0.99))

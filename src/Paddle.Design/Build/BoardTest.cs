@@ -59,20 +59,43 @@ public sealed record BoardReading(
     ReadingErrors? Errors = null);
 
 /// <summary>A property of the board beside its species.</summary>
-/// <param name="Value">At the board's moisture, ready to paste into a design at that moisture.</param>
+/// <param name="Value">At the board's moisture.</param>
 /// <param name="StandardUncertainty">Standard uncertainty of the value.</param>
 /// <param name="At12Percent">At 12 % moisture.</param>
 /// <param name="ZScore">Standard deviations above the species' published mean at 12 %.</param>
 /// <param name="Compared">The same in words.</param>
 public sealed record BoardProperty(double Value, double StandardUncertainty, double At12Percent, double ZScore, string Compared);
 
+/// <summary>Stiffness of a board, each modulus under its own name.</summary>
+/// <param name="PlainBeamModulusMPa">
+/// What the plain beam formula makes of the reading: the shear of this very span and thickness (of a tapped bar, shear and rotation)
+/// is still in it, so that it compares with no other modulus. MPa.
+/// </param>
+/// <param name="PlainBeamUncertaintyMPa">Its standard uncertainty, MPa.</param>
+/// <param name="TrueOverPlainBeam">What it is multiplied by to take that out.</param>
+/// <param name="ModulusMPa">True modulus along the grain, shear taken out.</param>
+/// <param name="ApparentModulusMPa">
+/// Apparent modulus on the basis of the books, a span of 14 depths with its shear in: the value that a design asks for.
+/// </param>
+public sealed record BoardStiffness(
+    double PlainBeamModulusMPa,
+    double PlainBeamUncertaintyMPa,
+    double TrueOverPlainBeam,
+    BoardProperty ModulusMPa,
+    BoardProperty ApparentModulusMPa);
+
+/// <summary>A remark to a maker under a name that does not change.</summary>
+/// <param name="Code">Its name.</param>
+/// <param name="Text">The remark.</param>
+public sealed record CodedNote(string Code, string Text);
+
 /// <summary>What a board's own readings say of it.</summary>
 /// <param name="DensityKgM3">Density, kg/m³.</param>
-/// <param name="ModulusMPa">Apparent modulus on the book's basis, a span of 14 depths, MPa; null without sag or tap.</param>
+/// <param name="Stiffness">Moduli, MPa; null without sag or tap.</param>
 /// <param name="Corrections">Which corrections were made and how much each mattered.</param>
 /// <param name="Warnings">What looks wrong.</param>
 public sealed record BoardTest(
-    BoardProperty DensityKgM3, BoardProperty? ModulusMPa, IReadOnlyList<string> Corrections, IReadOnlyList<string> Warnings)
+    BoardProperty DensityKgM3, BoardStiffness? Stiffness, IReadOnlyList<CodedNote> Corrections, IReadOnlyList<CodedNote> Warnings)
 {
     /// <summary>z beyond which species or readings look wrong: one board in eighty lies further out by chance.</summary>
     public const double OddZ = 2.5;
@@ -91,9 +114,12 @@ public sealed record BoardTest(
         BoardReadingChecks.Require(reading);
         var errors = reading.Errors ?? new();
         var density = Density(reading, species, errors);
-        var modulus = reading.Stiffness is null ? null : Modulus(reading, species, errors);
+        var stiffness = reading.Stiffness is null ? null : Stiff(reading, species, errors);
         return new(
-            density, modulus, BoardReadingChecks.Corrections(reading, species), BoardReadingChecks.Warnings(reading, density, modulus));
+            density,
+            stiffness,
+            BoardReadingChecks.Corrections(reading, species),
+            BoardReadingChecks.Warnings(reading, errors, density, stiffness));
     }
 
     /// <summary>E/G of a species: theory W20.</summary>
@@ -116,33 +142,46 @@ public sealed record BoardTest(
             "lighter");
     }
 
-    private static BoardProperty Modulus(BoardReading reading, WoodSpecies species, ReadingErrors errors)
+    private static BoardStiffness Stiff(BoardReading reading, WoodSpecies species, ReadingErrors errors)
     {
         var ratio = ModulusOverShearModulus(species);
-        var (value, uncertainty) = reading.Stiffness switch
+        var (_, values, uncertainties) = StiffnessReadings(reading, errors);
+        Func<double[], double> plain = reading.Stiffness is SagReading
+            ? r => SagFormula.PlainBeamModulusMPa(r[0], r[1], r[2], r[3], r[4])
+            : r => TapFormula.PlainBeamModulusMPa(r[0], r[1], r[2], r[3], r[4]);
+        Func<double[], double> full = reading.Stiffness is SagReading
+            ? r => SagFormula.TrueModulusMPa(r[0], r[1], r[2], r[3], r[4], ratio)
+            : r => TapFormula.TrueModulusMPa(r[0], r[1], r[2], r[3], r[4], ratio);
+        var (plainBeam, plainDoubt) = Propagated(plain, values, uncertainties);
+        var (modulus, doubt) = Propagated(full, values, uncertainties);
+
+        // Theory W18 ties the two to each other in a design as well, so that this board's own true modulus comes back out of it.
+        var at12 = species.ModulusOfElasticity12MPa / MoistureAdjustment.ModulusOfElasticityMPa(species, reading.MoisturePercent);
+        BoardProperty Beside(double trueOver) => Compare(
+            modulus / trueOver,
+            doubt / trueOver,
+            modulus / trueOver * at12,
+            species.ModulusOfElasticity12MPa * ElasticConstants.TrueOverApparent / trueOver,
+            Scatter.ElasticityVariation,
+            "stiffer",
+            "softer");
+        return new(plainBeam, plainDoubt, modulus / plainBeam, Beside(1), Beside(ElasticConstants.TrueOverApparent));
+    }
+
+    /// <summary>The readings that a modulus comes from, in the order of the formulas, with their uncertainties.</summary>
+    internal static (string[] Names, double[] Values, double[] Uncertainties) StiffnessReadings(BoardReading reading, ReadingErrors errors) =>
+        reading.Stiffness switch
         {
-            SagReading sag => Propagated(
-                r => SagFormula.TrueModulusMPa(r[0], r[1], r[2], r[3], r[4], ratio),
+            SagReading sag => (
+                ["load", "span", "width", "thickness", "sag"],
                 [sag.LoadN, sag.SpanMm, reading.WidthMm, reading.ThicknessMm, sag.SagMm],
                 [sag.LoadN * errors.LoadPercent / 100, errors.SpanMm, errors.WidthMm, errors.ThicknessMm, errors.SagMm]),
-            TapReading tap => Propagated(
-                r => TapFormula.TrueModulusMPa(r[0], r[1], r[2], r[3], r[4], ratio),
+            TapReading tap => (
+                ["tone", "mass", "length", "width", "thickness"],
                 [tap.FrequencyHz, reading.MassG, reading.LengthMm, reading.WidthMm, reading.ThicknessMm],
                 [errors.FrequencyHz, errors.MassG, errors.LengthMm, errors.WidthMm, errors.ThicknessMm]),
             _ => throw new ArgumentException("Stiffness must be read by sag or by tap.", nameof(reading)),
         };
-
-        // The design takes the true modulus as 1.10 times the one pasted (theory W18): the board's own true modulus comes back out.
-        return Compare(
-            value / ElasticConstants.TrueOverApparent,
-            uncertainty / ElasticConstants.TrueOverApparent,
-            value / ElasticConstants.TrueOverApparent * species.ModulusOfElasticity12MPa
-                / MoistureAdjustment.ModulusOfElasticityMPa(species, reading.MoisturePercent),
-            species.ModulusOfElasticity12MPa,
-            Scatter.ElasticityVariation,
-            "stiffer",
-            "softer");
-    }
 
     private static (double Value, double Uncertainty) Propagated(Func<double[], double> f, double[] readings, double[] uncertainties) =>
         (f(readings), Propagation.StandardUncertainty(f, readings, uncertainties));

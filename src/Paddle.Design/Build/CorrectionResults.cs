@@ -2,14 +2,56 @@ using Paddle.Design.Strength;
 
 namespace Paddle.Design.Build;
 
+/// <summary>What a correction comes to.</summary>
+public enum CorrectionStatus
+{
+    /// <summary>The paddle ends where it should: nothing more comes off than the plan says.</summary>
+    OnPlan,
+
+    /// <summary>Wood comes off beyond the plan.</summary>
+    Cut,
+
+    /// <summary>The readings cannot be of this paddle at this stage; no cut is proposed from them.</summary>
+    MeasureAgain,
+
+    /// <summary>No cut that the limits allow brings it nearer its aim.</summary>
+    OutOfReach,
+}
+
+/// <summary>Names of the statuses.</summary>
+public static class CorrectionStatuses
+{
+    /// <summary>All statuses.</summary>
+    public static IReadOnlyList<CorrectionStatus> All { get; } = Enum.GetValues<CorrectionStatus>();
+
+    /// <summary>The contract's name of a status.</summary>
+    /// <param name="status">The status.</param>
+    public static string Id(CorrectionStatus status) => status switch
+    {
+        CorrectionStatus.OnPlan => "on-plan",
+        CorrectionStatus.Cut => "cut",
+        CorrectionStatus.MeasureAgain => "measure-again",
+        _ => "out-of-reach",
+    };
+}
+
+/// <summary>Why readings are doubted.</summary>
+/// <param name="Readings">Those that do not fit, the worst first; empty where none is to blame by itself.</param>
+/// <param name="FitsStage">Another stage whose plan they fit; null where there is none.</param>
+/// <param name="IsBeyondBelief">Whether one lies so far off that taking it again settles nothing.</param>
+public sealed record Doubt(IReadOnlyList<ReadingDoubt> Readings, BuildStage? FitsStage, bool IsBeyondBelief);
+
 /// <summary>Wood to take from one zone, beyond planing to plan.</summary>
 /// <param name="Zone">The zone.</param>
-/// <param name="Id">Its name in the contract.</param>
 /// <param name="MassG">Grams that come off.</param>
 /// <param name="ThicknessMm">Full thickness off the middle in the heart of the zone, mm, running out to nothing at edges and ends.</param>
-/// <param name="PerFaceMm">Of that, off each face, mm.</param>
-/// <param name="How">How to take it.</param>
-public sealed record Removal(CorrectionZone Zone, string Id, double MassG, double ThicknessMm, double PerFaceMm, string How);
+/// <param name="FromMm">Where the zone begins, mm from the top of the grip.</param>
+/// <param name="ToMm">Where it ends.</param>
+public sealed record Removal(CorrectionZone Zone, double MassG, double ThicknessMm, double FromMm, double ToMm)
+{
+    /// <summary>Of the thickness, off each face, mm.</summary>
+    public double PerFaceMm => ThicknessMm / 2;
+}
 
 /// <summary>What explains the readings.</summary>
 /// <param name="DensityKgM3">Density at the design's balance point, kg/m³.</param>
@@ -20,15 +62,13 @@ public sealed record Removal(CorrectionZone Zone, string Id, double MassG, doubl
 /// </param>
 /// <param name="UnexplainedMm">Balance point read, less that of even wood at the stage's plan, mm.</param>
 /// <param name="ThicknessErrorsMm">Thickness above plan by zone, mm, in the order of <see cref="CorrectionZones.All"/>.</param>
-/// <param name="Words">The same in words.</param>
 public sealed record Explanation(
     double DensityKgM3,
     double DensityUncertaintyKgM3,
     double EndToEndPercent,
     bool UnevenNeeded,
     double UnexplainedMm,
-    IReadOnlyList<double> ThicknessErrorsMm,
-    string Words);
+    IReadOnlyList<double> ThicknessErrorsMm);
 
 /// <summary>A predicted finished paddle.</summary>
 /// <param name="MassG">Mass, g.</param>
@@ -45,6 +85,20 @@ public sealed record Forecast(double MassG, double BalanceMm, double StandardUnc
 /// <param name="BenchFlexMm">Bench flex, mm.</param>
 public sealed record Corrected(
     double MassG, double BalanceMm, double ChanceInTolerance, CaseResult Weakest, double BenchFlexMm);
+
+/// <summary>What the readings make of the paddle.</summary>
+/// <param name="Explanation">What explains them.</param>
+/// <param name="IsToPlan">Whether they cannot be told from the stage's plan, density apart.</param>
+/// <param name="Finished">The finished paddle if planed to plan.</param>
+/// <param name="Corrected">The paddle after the cut, the same where there is none.</param>
+/// <param name="Achievable">
+/// Whether the best estimate after it is in tolerance and within the most mass; of a design that lies outside these itself, whether it
+/// is no further out. The cut itself never crosses a limit; should the wood be too thin before it, <see cref="Corrected"/> shows the
+/// safety factor.
+/// </param>
+/// <param name="LeastBad">Choices when it is not; else null.</param>
+public sealed record Outlook(
+    Explanation Explanation, bool IsToPlan, Forecast Finished, Corrected Corrected, bool Achievable, LeastBad? LeastBad);
 
 /// <summary>What is left when wood would have to be put back.</summary>
 /// <param name="AcceptOffsetMm">Offset from the aim to live with, mm; negative grip-heavy.</param>

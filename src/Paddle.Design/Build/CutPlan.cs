@@ -1,11 +1,10 @@
-using MathNet.Numerics.Distributions;
 using Paddle.Design.Solid;
 using Paddle.Design.Strength;
 using Paddle.Design.Wood;
 
 namespace Paddle.Design.Build;
 
-/// <summary>The least cut, held against every limit on the real solid. Theory M24 and M25.</summary>
+/// <summary>The least cut that can be scraped, held against every limit on the real solid. Theory M24, M25 and M27.</summary>
 /// <param name="DepthMm">Full thickness off the middle by zone, mm.</param>
 /// <param name="Strength">Every load case after it.</param>
 /// <param name="BenchFlexMm">Bench flex after it, mm.</param>
@@ -13,10 +12,6 @@ namespace Paddle.Design.Build;
 internal sealed record CutPlan(double[] DepthMm, StrengthCheck Strength, double BenchFlexMm, double UncertaintyMm)
 {
     private const int Passes = 6;
-
-    // Drawn in from the tolerance so that chance is on the maker's side; never to less than a tenth of it.
-    private static double Reach(double toleranceMm, double uncertaintyMm, double confidence) =>
-        Math.Max(0.1 * toleranceMm, toleranceMm - Normal.InvCDF(0, 1, confidence) * uncertaintyMm);
 
     private static double WithCutting(
         double uncertaintyMm, double[] depthMm, double[] gPerMm, double[] firstPerMm, double massG, double first)
@@ -36,8 +31,9 @@ internal sealed record CutPlan(double[] DepthMm, StrengthCheck Strength, double 
         FinishedForecast forecast,
         StageEstimate estimate,
         PaddleSolid fine,
+        CutGoal goal,
         double uncertaintyMm,
-        double confidence)
+        bool leave)
     {
         var (_, _, wood, loads, aims) = report.Specification;
         var stations = report.Stations;
@@ -52,16 +48,45 @@ internal sealed record CutPlan(double[] DepthMm, StrengthCheck Strength, double 
         ];
         var planed = stations.Thinned(Depths(shares, tooThin));
         var before = Looked(planed, fine.Thinned(Depths(fineShares, tooThin)), loads, wood);
+        if (leave) return new(new double[tooThin.Length], before.Strength, before.BenchFlexMm, uncertaintyMm);
 
         // A paddle planed too thin already may not get weaker still; elsewhere the factor asked for holds.
         var least = Math.Min(1, before.Strength.Governing.Margin) - 1e-9;
         var mostFlex = Math.Max(aims.MostBenchFlexMm ?? double.PositiveInfinity, before.BenchFlexMm) + 1e-9;
         var (mass, first) = forecast.Sum(estimate.Theta);
         var (gPerMm, firstPerMm) = forecast.PerMillimetre(estimate);
-        var excess = Math.Max(0, mass - (aims.MaximumMassG ?? double.PositiveInfinity));
-        double[] Least(double[] limits, double doubtMm) => RemovalProgram.Solve(
-            mass, first, gPerMm, firstPerMm, report.Balance.TargetMm, Reach(aims.BalanceToleranceMm, doubtMm, confidence), excess, shares,
-            limits).DepthMm;
+        var excess = Math.Max(0, mass - goal.MaximumMassG);
+        double[] Least(double[] limits, double doubtMm)
+        {
+            var (low, high) = goal.Reach(doubtMm);
+            return RemovalProgram.Solve(mass, first, gPerMm, firstPerMm, low, high, excess, shares, limits).DepthMm;
+        }
+
+        double[] Scraped(double[] depthMm, double[] limits, double doubtMm)
+        {
+            var (low, high) = goal.Reach(doubtMm);
+            (double G, double BalanceMm) After(double[] depth)
+            {
+                var removed = depth.Zip(gPerMm, (d, g) => d * g).Sum();
+                return (removed, (first - depth.Zip(firstPerMm, (d, f) => d * f).Sum()) / (mass - removed));
+            }
+
+            double Cost(double[] depth)
+            {
+                var (removed, balance) = After(depth);
+                return removed + RemovalProgram.MissG * Math.Max(0, Math.Max(low - balance, balance - high))
+                    + RemovalProgram.HeavyG * Math.Max(0, excess - removed);
+            }
+
+            bool Suffices(double[] depth)
+            {
+                var (removed, balance) = After(depth);
+                return goal.Holds(balance, mass - removed, 0);
+            }
+
+            bool Fits(double[] depth) => Depths(shares, depth).Zip(limits, (cut, limit) => cut <= limit + 1e-9).All(holds => holds);
+            return ScrapedCut.Round(depthMm, Cost, Fits, Suffices);
+        }
 
         // The deeper the cut, the more it may be off itself: a draft says how far it must carry, the plan allows for that.
         var limits = RemovalLimits.At(planed, loads, wood);
@@ -69,14 +94,15 @@ internal sealed record CutPlan(double[] DepthMm, StrengthCheck Strength, double 
         double reserve = 1, scale = 1;
         for (var pass = 1; ; pass++)
         {
-            var depth = Least(limits, uncertainty);
+            var depth = Scraped(Least(limits, uncertainty), limits, uncertainty);
 
             // The cut itself changes buckling and flex a little: look at the real solid, and draw the limits in should it fall short.
             double[] both = [.. depth.Zip(tooThin, (cut, thin) => cut + thin)];
             var after = Looked(stations.Thinned(Depths(shares, both)), fine.Thinned(Depths(fineShares, both)), loads, wood);
             var weak = after.Strength.Governing.Margin < least;
             var soft = after.BenchFlexMm > mostFlex;
-            if (!weak && !soft) return new(depth, after.Strength, after.BenchFlexMm, uncertainty);
+            if (!weak && !soft)
+                return new(depth, after.Strength, after.BenchFlexMm, WithCutting(uncertaintyMm, depth, gPerMm, firstPerMm, mass, first));
             if (pass == Passes) return new(new double[depth.Length], before.Strength, before.BenchFlexMm, uncertaintyMm);
             if (weak) reserve *= 1.001 * least / after.Strength.Governing.Margin;
             if (soft) scale *= 0.5;

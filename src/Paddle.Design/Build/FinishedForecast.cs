@@ -18,12 +18,14 @@ internal sealed class FinishedForecast
     private readonly bool followsShape;
     private readonly double[][] shares;
     private readonly double[] place;
+    private readonly IReadOnlyList<double> takenMm;
     private readonly double finishG;
     private readonly double finishFirst;
 
-    internal FinishedForecast(DesignReport report, StageSolid finished, BuildStage stage, OutlineSaw saw, Laden? finish)
+    internal FinishedForecast(
+        DesignReport report, StageSolid finished, BuildStage stage, OutlineSaw saw, IReadOnlyList<double> takenMm, Laden? finish)
     {
-        (this.report, this.finished) = (report, finished);
+        (this.report, this.finished, this.takenMm) = (report, finished, takenMm);
         allowance = StageAllowance.After(stage, saw);
         followsShape = stage >= BuildStage.Sanded;
         shares = [.. finished.Nodes.Select(node => CorrectionZones.Shares(node.Pattern))];
@@ -32,7 +34,7 @@ internal sealed class FinishedForecast
         finishFirst = finish is null ? 0 : finish.MassG * finish.BalanceMm - report.Mass.TotalG * report.Mass.CentreOfMassMm;
     }
 
-    /// <summary>Error of thickness that is left in a zone when finished, mm.</summary>
+    /// <summary>Error of thickness that is left in a zone when finished, mm; a cut already taken stays taken.</summary>
     internal double LeftMm(CorrectionZone zone, double errorMm)
     {
         if (followsShape) return errorMm;
@@ -42,13 +44,26 @@ internal sealed class FinishedForecast
             CorrectionZone.ShaftUpper or CorrectionZone.ShaftLower => allowance.ShaftFaceMm,
             _ => allowance.BladeFaceMm,
         };
-        return face is { } left ? Math.Min(0, 2 * left + errorMm) : 0;
+        var taken = takenMm[(int)zone];
+        return face is { } left ? Math.Min(0, 2 * left + errorMm + taken) - taken : -taken;
     }
 
     /// <summary>Mass (g) and first moment (g·mm) of the finished paddle for unknowns θ, finish included where it counts.</summary>
     internal (double MassG, double First) Sum(double[] theta)
     {
         double[] left = [.. CorrectionZones.All.Select(zone => LeftMm(zone, theta[StageEstimate.FirstZone + (int)zone]))];
+        return Sum(theta, left);
+    }
+
+    /// <summary>Mass (g) and balance (mm) of the paddle exactly to plan, finish included where it counts.</summary>
+    internal (double MassG, double BalanceMm) Planned()
+    {
+        var (mass, first) = Sum(new double[StageEstimate.Unknowns], new double[CorrectionZones.All.Count]);
+        return (mass, first / mass);
+    }
+
+    private (double MassG, double First) Sum(double[] theta, double[] left)
+    {
         double mass = finishG, first = finishFirst;
         for (var i = 0; i < finished.Nodes.Count; i++)
         {

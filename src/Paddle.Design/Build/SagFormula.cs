@@ -6,16 +6,16 @@ namespace Paddle.Design.Build;
 public static class SagFormula
 {
     /// <summary>
-    /// Modulus with the shear sag left in: <c>E = P L³/(48 I y)</c>, I = b h³/12. Source: beam tables, simply supported, centre
-    /// load. Theory M18.
+    /// Modulus by the plain beam formula, all of the sag laid to bending: <c>E = P L³/(48 I y)</c>, I = b h³/12. Source: beam
+    /// tables, simply supported, centre load. Theory M18.
     /// </summary>
     /// <param name="loadN">P, N.</param>
     /// <param name="spanMm">L, mm.</param>
     /// <param name="widthMm">b, mm.</param>
     /// <param name="thicknessMm">h, mm.</param>
     /// <param name="sagMm">y, mm: the difference with and without the load, so that the board's own weight drops out.</param>
-    /// <returns>E apparent at this span, MPa.</returns>
-    public static double ApparentModulusMPa(double loadN, double spanMm, double widthMm, double thicknessMm, double sagMm) =>
+    /// <returns>E of this span and thickness alone, MPa: neither the true modulus nor the book's apparent one.</returns>
+    public static double PlainBeamModulusMPa(double loadN, double spanMm, double widthMm, double thicknessMm, double sagMm) =>
         loadN * Cube(spanMm) / (48 * SecondMomentMm4(widthMm, thicknessMm) * sagMm); // theory M18
 
     /// <summary>True modulus: the above times one plus the shear share of the sag (theory W19).</summary>
@@ -27,7 +27,7 @@ public static class SagFormula
     /// <param name="modulusOverShearModulus">E/G of the wood.</param>
     public static double TrueModulusMPa(
         double loadN, double spanMm, double widthMm, double thicknessMm, double sagMm, double modulusOverShearModulus) =>
-        ApparentModulusMPa(loadN, spanMm, widthMm, thicknessMm, sagMm)
+        PlainBeamModulusMPa(loadN, spanMm, widthMm, thicknessMm, sagMm)
         * (1 + ElasticConstants.ShearShareOfSag(modulusOverShearModulus, spanMm / thicknessMm)); // theory M18
 
     /// <summary>

@@ -35,6 +35,19 @@ public static class TapFormula
     public static double ThickBarFactor(double thicknessOverLength, double modulusOverShearModulus) =>
         1 + thicknessOverLength * thicknessOverLength / 12 * (49.48 + 12.30 * 1.2 * modulusOverShearModulus); // theory M20
 
+    /// <summary>Modulus by the plain beam formula, shear and rotation left out. Theory M19.</summary>
+    /// <param name="frequencyHz">f, Hz.</param>
+    /// <param name="massG">m, g.</param>
+    /// <param name="lengthMm">L, mm.</param>
+    /// <param name="widthMm">Width, mm.</param>
+    /// <param name="thicknessMm">Thickness, mm.</param>
+    /// <returns>E, MPa.</returns>
+    public static double PlainBeamModulusMPa(double frequencyHz, double massG, double lengthMm, double widthMm, double thicknessMm)
+    {
+        var ratio = frequencyHz / SlenderFrequencyHz(1, massG, lengthMm, widthMm, thicknessMm);
+        return ratio * ratio;
+    }
+
     /// <summary>True modulus of a free bar from its first frequency. Theory M19 and M20.</summary>
     /// <param name="frequencyHz">f, Hz.</param>
     /// <param name="massG">m, g.</param>
@@ -44,10 +57,7 @@ public static class TapFormula
     /// <param name="modulusOverShearModulus">E/G.</param>
     /// <returns>E, MPa.</returns>
     public static double TrueModulusMPa(
-        double frequencyHz, double massG, double lengthMm, double widthMm, double thicknessMm, double modulusOverShearModulus)
-    {
-        var unit = SlenderFrequencyHz(1, massG, lengthMm, widthMm, thicknessMm);
-        var ratio = frequencyHz / unit;
-        return ratio * ratio * ThickBarFactor(thicknessMm / lengthMm, modulusOverShearModulus);
-    }
+        double frequencyHz, double massG, double lengthMm, double widthMm, double thicknessMm, double modulusOverShearModulus) =>
+        PlainBeamModulusMPa(frequencyHz, massG, lengthMm, widthMm, thicknessMm)
+        * ThickBarFactor(thicknessMm / lengthMm, modulusOverShearModulus);
 }

@@ -47,6 +47,7 @@ internal static class WoodAnswers
         species.BotanicalName,
         species.IsSoftwood,
         DensityAt12KgM3(species),
+        ElasticConstants.TrueModulusMPa(species.ModulusOfElasticity12MPa),
         species.ModulusOfElasticity12MPa,
         species.ModulusOfRupture12MPa,
         species.Suitability,
@@ -56,6 +57,7 @@ internal static class WoodAnswers
     private static WoodFigures Figures(WoodSpecies species) => new(
         species.SpecificGravity12,
         species.SpecificGravityGreen,
+        ElasticConstants.TrueModulusMPa(species.ModulusOfElasticity12MPa),
         species.ModulusOfElasticity12MPa,
         species.ModulusOfElasticityGreenMPa,
         species.ModulusOfRupture12MPa,

@@ -41,7 +41,7 @@ public class RemovalProgramTests
         double[] first = [.. grams.Zip(arms, (g, a) => g * a)];
         double[][] shares = [[1, 0, 0], [0.4, 0.6, 0], [0, 1, 0], [0, 0.3, 0.7]];
         double[] limits = [3, 2.2, 2.9, 1.5];
-        var (depth, missed) = RemovalProgram.Solve(Mass, Mass * Balance, grams, first, Aim, Reach, 0, shares, limits);
+        var (depth, missed) = RemovalProgram.Solve(Mass, Mass * Balance, grams, first, Aim - Reach, Aim + Reach, 0, shares, limits);
         Assert.Equal(0, missed, 9);
 
         double Wood(double[] d) => d.Zip(grams, (x, g) => x * g).Sum();
@@ -78,7 +78,7 @@ public class RemovalProgramTests
     public void What_cannot_be_reached_is_missed_by_as_little_as_the_limits_let()
     {
         double[] grams = [2, 3], first = [2 * 100, 3 * 400];
-        var (depth, missed) = RemovalProgram.Solve(800, 800 * 800, grams, first, 900, 5, 0, [[1, 0], [0, 1]], [1, 1]);
+        var (depth, missed) = RemovalProgram.Solve(800, 800 * 800, grams, first, 895, 905, 0, [[1, 0], [0, 1]], [1, 1]);
         Assert.Equal([1, 1], depth);
         var balance = (800 * 800 - first.Sum()) / (800 - grams.Sum());
         Assert.Equal((900 - 5 - balance) * (800 - grams.Sum()) / 800, missed, 6);

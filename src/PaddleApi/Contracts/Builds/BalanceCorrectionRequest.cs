@@ -21,13 +21,23 @@ public sealed record BalanceCorrectionRequest
     /// <summary>How well each reading is known; what a kitchen scale, a finger and a caliper give unless stated.</summary>
     public BalanceErrorsRequest? ReadingErrors { get; init; }
 
+    /// <summary>
+    /// Cuts of earlier corrections that have been taken, so that the paddle is held against its plan less these; none when null.
+    /// </summary>
+    public IReadOnlyList<EarlierRemovalRequest>? EarlierRemovals { get; init; }
+
+    /// <summary>
+    /// Whether the readings have been taken again and hold: what was doubted is then believed, unless it is beyond belief. Not so when null.
+    /// </summary>
+    public bool? MeasuredAgain { get; init; }
+
     /// <summary>How sure to be of ending in tolerance; 0.95 when null. At 0.5 the best estimate alone decides.</summary>
     public double? Confidence { get; init; }
 
-    /// <summary>Whether the aim is for the paddle with varnish and oil on; the aim is bare wood when null or false.</summary>
+    /// <summary>Whether the aim is for the paddle with its finish on, as the design's own aim is; so when null. False aims with bare wood.</summary>
     public bool? CountFinish { get; init; }
 
-    /// <summary>Board, saw and coats as on the build sheet.</summary>
+    /// <summary>Board and saw as on the build sheet.</summary>
     public BuildChoices? Build { get; init; }
 }
 
@@ -38,6 +48,16 @@ public sealed record ThicknessReadingRequest
     public double? XMm { get; init; }
 
     /// <summary>Thickness, mm; required.</summary>
+    public double? ThicknessMm { get; init; }
+}
+
+/// <summary>A cut that has been taken beyond the plan.</summary>
+public sealed record EarlierRemovalRequest
+{
+    /// <summary>The zone; required.</summary>
+    public string? Zone { get; init; }
+
+    /// <summary>Full thickness off the middle in the heart of the zone, mm; required.</summary>
     public double? ThicknessMm { get; init; }
 }
 

@@ -1,3 +1,4 @@
+using Paddle.Design;
 using Paddle.Design.Build;
 
 namespace PaddleApi.Contracts.Builds;
@@ -6,43 +7,75 @@ namespace PaddleApi.Contracts.Builds;
 public static class BalanceCorrectionResponses
 {
     /// <summary>The answer.</summary>
+    /// <param name="report">The design.</param>
     /// <param name="correction">The correction.</param>
     /// <param name="stage">The stage it was asked at.</param>
     /// <param name="engineVersion">Version of the engine.</param>
     /// <param name="designCode">Code of the design.</param>
-    public static BalanceCorrectionResponse From(BalanceCorrection correction, BuildStage stage, string engineVersion, string designCode)
+    public static BalanceCorrectionResponse From(
+        DesignReport report, BalanceCorrection correction, BuildStage stage, string engineVersion, string designCode)
     {
         ArgumentNullException.ThrowIfNull(correction);
-        var (finished, corrected) = (correction.Finished, correction.Corrected);
+        var words = new CorrectionWords(report, stage, correction);
+        var outlook = correction.Outlook;
         return new(
             engineVersion,
             designCode,
             BuildStages.Id(stage),
-            correction.Explanation.DensityKgM3,
-            Explanation(correction.Explanation),
+            CorrectionStatuses.Id(correction.Status),
+            words.Summary,
+            [.. words.Doubts.Select((note, i) => Doubt(note, correction.Doubt!.Readings.ElementAtOrDefault(i)))],
+            correction.Doubt?.FitsStage is { } other ? BuildStages.Id(other) : null,
+            outlook?.Explanation.DensityKgM3,
+            outlook is null ? null : Explanation(outlook.Explanation, words.Explanation!),
             correction.AimMm,
             correction.ToleranceMm,
-            new(finished.MassG, finished.BalanceMm, finished.StandardUncertaintyMm, finished.ChanceInTolerance),
-            [.. correction.Removals.Select(cut => new CorrectionRemoval(cut.Id, cut.MassG, cut.ThicknessMm, cut.PerFaceMm, cut.How))],
-            new(
-                corrected.MassG,
-                corrected.BalanceMm,
-                corrected.ChanceInTolerance,
-                corrected.Weakest.SafetyFactor,
-                corrected.Weakest.Case.Id,
-                corrected.BenchFlexMm),
-            correction.Achievable,
-            correction.LeastBad is { } left
-                ? new(left.AcceptOffsetMm, left.MoveLowerHandMm, left.AddAtTipG, left.AddAtGripG)
+            outlook?.Finished is { } finished
+                ? new(finished.MassG, finished.BalanceMm, finished.StandardUncertaintyMm, finished.ChanceInTolerance)
                 : null,
-            correction.Advice);
+            [
+                .. correction.Removals.Select(cut => new CorrectionRemoval(
+                    CorrectionZones.Id(cut.Zone), cut.MassG, cut.ThicknessMm, cut.PerFaceMm, words.How(cut))),
+            ],
+            outlook?.Corrected is { } corrected
+                ? new(
+                    corrected.MassG,
+                    corrected.BalanceMm,
+                    corrected.ChanceInTolerance,
+                    corrected.Weakest.SafetyFactor,
+                    corrected.Weakest.Case.Id,
+                    corrected.BenchFlexMm)
+                : null,
+            outlook?.Achievable,
+            outlook?.LeastBad is { } left ? new(left.AcceptOffsetMm, left.MoveLowerHandMm, left.AddAtTipG, left.AddAtGripG) : null,
+            [.. words.Advice.Select(note => new CodedText(note.Code, note.Text))]);
     }
 
-    private static CorrectionExplanation Explanation(Explanation explanation) => new(
+    private static CorrectionDoubt Doubt(CodedNote note, ReadingDoubt? doubt) => doubt is null
+        ? new(note.Code, note.Text, null, null, null, null, null, null, null, null)
+        : new(
+            note.Code,
+            note.Text,
+            doubt.Kind switch
+            {
+                ReadingKind.Mass => "/massG",
+                ReadingKind.Balance => "/balanceMm",
+                _ => FormattableString.Invariant($"/readings/{doubt.Index}/thicknessMm"),
+            },
+            doubt.Read,
+            doubt.Expected,
+            doubt.Low,
+            doubt.High,
+            doubt.Kind == ReadingKind.Mass ? "g" : "mm",
+            doubt.Deviations,
+            doubt.WouldFit);
+
+    private static CorrectionExplanation Explanation(Explanation explanation, CodedNote words) => new(
+        words.Code,
         explanation.DensityUncertaintyKgM3,
         explanation.EndToEndPercent,
         explanation.UnevenNeeded,
         explanation.UnexplainedMm,
         [.. CorrectionZones.All.Select((zone, i) => new ZoneThickness(CorrectionZones.Id(zone), explanation.ThicknessErrorsMm[i]))],
-        explanation.Words);
+        words.Text);
 }

@@ -9,6 +9,9 @@ public static class BuildNames
     /// <summary>Stages of the work in their order.</summary>
     public static NameTable<BuildStage> Stages { get; } = new([.. BuildStages.All.Select(stage => (BuildStages.Id(stage), stage))]);
 
+    /// <summary>Zones that a correction takes wood from.</summary>
+    public static NameTable<CorrectionZone> Zones { get; } = new([.. CorrectionZones.All.Select(zone => (CorrectionZones.Id(zone), zone))]);
+
     /// <summary>Saws for the outline.</summary>
     public static NameTable<OutlineSaw> Saws { get; } = new(("band-saw", OutlineSaw.BandSaw), ("jigsaw", OutlineSaw.Jigsaw));
 }

@@ -1,4 +1,6 @@
+using System.Text.Json.Serialization;
 using Paddle.Design.Wood;
+using PaddleApi.Contracts.Numbers;
 
 namespace PaddleApi.Contracts.Woods;
 
@@ -32,8 +34,9 @@ public sealed record WoodDetail(
 /// <summary>The published figures of a wood. A figure that is not published is left out.</summary>
 /// <param name="SpecificGravity12">Ovendry mass over volume at 12 % moisture, relative to water.</param>
 /// <param name="SpecificGravityGreen">Ovendry mass over green volume, relative to water.</param>
-/// <param name="ModulusOfElasticity12MPa">Apparent modulus of elasticity at 12 %, MPa; sag from shear is in it.</param>
-/// <param name="ModulusOfElasticityGreenMPa">Apparent modulus of elasticity, green, MPa.</param>
+/// <param name="Modulus12MPa">True modulus of elasticity along the grain at 12 %, MPa: 1.10 times the apparent, shear counted apart.</param>
+/// <param name="ApparentModulus12MPa">Apparent modulus of elasticity at 12 % as published, a span of 14 depths with its shear in, MPa.</param>
+/// <param name="ApparentModulusGreenMPa">Apparent modulus of elasticity, green, as published, MPa.</param>
 /// <param name="ModulusOfRupture12MPa">Modulus of rupture (bending strength) at 12 %, MPa.</param>
 /// <param name="ModulusOfRuptureGreenMPa">Modulus of rupture, green, MPa.</param>
 /// <param name="CompressionParallel12MPa">Compression strength along the grain at 12 %, MPa.</param>
@@ -48,8 +51,9 @@ public sealed record WoodDetail(
 public sealed record WoodFigures(
     double SpecificGravity12,
     double? SpecificGravityGreen,
-    double ModulusOfElasticity12MPa,
-    double? ModulusOfElasticityGreenMPa,
+    [property: JsonConverter(typeof(FourDigits))] double Modulus12MPa,
+    double ApparentModulus12MPa,
+    double? ApparentModulusGreenMPa,
     double ModulusOfRupture12MPa,
     double? ModulusOfRuptureGreenMPa,
     double CompressionParallel12MPa,

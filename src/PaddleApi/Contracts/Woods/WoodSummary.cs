@@ -1,4 +1,6 @@
+using System.Text.Json.Serialization;
 using Paddle.Design.Wood;
+using PaddleApi.Contracts.Numbers;
 
 namespace PaddleApi.Contracts.Woods;
 
@@ -8,7 +10,8 @@ namespace PaddleApi.Contracts.Woods;
 /// <param name="BotanicalName">Botanical name.</param>
 /// <param name="IsSoftwood">True for a conifer.</param>
 /// <param name="DensityAt12KgM3">Density at 12 % moisture, kg/m³.</param>
-/// <param name="ModulusOfElasticity12MPa">Apparent modulus of elasticity at 12 % moisture, MPa.</param>
+/// <param name="Modulus12MPa">True modulus of elasticity along the grain at 12 % moisture, MPa: shear counts apart.</param>
+/// <param name="ApparentModulus12MPa">Apparent modulus of elasticity at 12 % moisture as books print it, a span of 14 depths with its shear in, MPa.</param>
 /// <param name="ModulusOfRupture12MPa">Modulus of rupture (bending strength) at 12 % moisture, MPa.</param>
 /// <param name="Suitability">How well it serves for a canoe paddle.</param>
 /// <param name="SuitabilityReason">Why.</param>
@@ -19,7 +22,8 @@ public sealed record WoodSummary(
     string BotanicalName,
     bool IsSoftwood,
     double DensityAt12KgM3,
-    double ModulusOfElasticity12MPa,
+    [property: JsonConverter(typeof(FourDigits))] double Modulus12MPa,
+    double ApparentModulus12MPa,
     double ModulusOfRupture12MPa,
     Suitability Suitability,
     string SuitabilityReason,

@@ -1,12 +1,21 @@
+using System.Globalization;
 using Paddle.Design.Build;
+using PaddleApi.Contracts;
 using PaddleApi.Contracts.Boards;
+using PaddleApi.Contracts.Designs;
+using PaddleApi.Contracts.Problems;
 using PaddleApi.Hosting;
+using PaddleApi.Validation.Designs;
 
 namespace PaddleApi.Endpoints.Boards;
 
 /// <summary>From a board's readings in the contract to the engine's and back.</summary>
 internal static class BoardTestAnswers
 {
+    private const double UsualSpacingMm = 880;
+
+    private static readonly DesignRequestValidator DesignRules = new();
+
     /// <summary>Answers a request that its validator has passed.</summary>
     internal static BoardTestResponse Answer(BoardTestRequest request)
     {
@@ -15,11 +24,47 @@ internal static class BoardTestAnswers
         return new(
             EngineVersion.Text,
             Figure(test.DensityKgM3),
-            test.ModulusMPa is { } modulus ? Figure(modulus) : null,
-            new(reading.SpeciesId, reading.MoisturePercent, test.DensityKgM3.Value, test.ModulusMPa?.Value),
-            test.Corrections,
-            test.Warnings);
+            test.Stiffness is { } plain
+                ? new(plain.PlainBeamModulusMPa, plain.PlainBeamUncertaintyMPa, plain.TrueOverPlainBeam)
+                : null,
+            test.Stiffness is { } stiff ? Figure(stiff.ModulusMPa) : null,
+            test.Stiffness is { } apparent ? Figure(apparent.ApparentModulusMPa) : null,
+            new(reading.SpeciesId, reading.MoisturePercent, test.DensityKgM3.Value, test.Stiffness?.ApparentModulusMPa.Value),
+            [.. test.Corrections.Select(Coded)],
+            [.. test.Warnings.Select(Coded), .. Unpasteable(test, reading)]);
     }
+
+    private static CodedText Coded(CodedNote note) => new(note.Code, note.Text);
+
+    // A design asks for narrower ranges than a test does: whoever pastes the wood is told before the design refuses it.
+    private static IEnumerable<CodedText> Unpasteable(BoardTest test, BoardReading reading)
+    {
+        var pasted = new WoodRequest
+        {
+            Species = reading.SpeciesId,
+            MoisturePercent = reading.MoisturePercent,
+            MeasuredDensityKgM3 = test.DensityKgM3.Value,
+            MeasuredModulusMPa = test.Stiffness?.ApparentModulusMPa.Value,
+        };
+        foreach (var failure in DesignRules.Validate(new DesignRequest { HandSpacingMm = UsualSpacingMm, Wood = pasted }).Errors)
+        {
+            if (failure.CustomState is Fault { Value: double value, Min: { } least, Max: { } most } fault)
+            {
+                yield return new(
+                    "design-refuses-wood",
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"A design refuses this wood: its {Name(failure.PropertyName)} of {value:G4} lies outside {least:G4} to {most:G4} {fault.Unit}."));
+            }
+        }
+    }
+
+    private static string Name(string property) => property switch
+    {
+        "Wood.MoisturePercent" => "moisture",
+        "Wood.MeasuredDensityKgM3" => "density",
+        _ => "apparent modulus",
+    };
 
     private static BoardReading Reading(BoardTestRequest request) => new(
         request.Species!,

@@ -17,8 +17,10 @@ public static class BoardTestEndpoints
         var group = routes.MapGroup("/v1/board-tests").WithTags("Boards");
         group.MapPost("/", Test)
             .Describe("testBoard", "Test a board",
-                "Density from size and mass, modulus of elasticity from a sag between two supports or the tone of a tap, each with its uncertainty "
-                + "and beside the species' published mean and spread. The member wood is ready to paste into a design request.")
+                "Density from size and mass, stiffness from a sag between two supports or the tone of a tap, each with its uncertainty and beside "
+                + "the species' published mean and spread. The modulus is given three times, each under its own name: plainBeamModulusMPa as the "
+                + "plain beam formula has it, modulusMPa with shear taken out (the true one), apparentModulusMPa on the books' basis of a span of "
+                + "14 depths. The member wood is ready to paste into a design request: its measuredModulusMPa is the apparent one.")
             .RequestExample("sag", "A board for the Heron Lake hire fleet, sagged", Sagged)
             .RequestExample("tap", "Another board of the fleet, tapped, its scale coarser than usual", Tapped)
             .ResponseExample("sag", "A board for the Heron Lake hire fleet, sagged", () => BoardTestAnswers.Answer(Sagged))

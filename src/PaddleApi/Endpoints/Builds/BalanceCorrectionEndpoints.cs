@@ -25,8 +25,9 @@ public static class BalanceCorrectionEndpoints
             .Describe("correctBalance", "Correct the balance in mid-build",
                 "From the weighed mass and the balance point at a stage of the build, with thickness readings if there are any: the density that "
                 + "explains them, the finished paddle if planed to plan, and the least wood to take from which zone, in grams and in millimetres, "
-                + "so that it balances with every limit and safety factor still holding. When wood would have to be added, achievable is false "
-                + "and leastBad says what is left to choose from.")
+                + "so that it balances with every limit and safety factor still holding. Readings that cannot be of this paddle at this stage are "
+                + "answered with the status measure-again and named in doubts, without a cut. When wood would have to be added, achievable is "
+                + "false and leastBad says what is left to choose from.")
             .RequestExample("hire-paddle", Summary, BuildExamples.Weighed)
             .ResponseExample("hire-paddle", Summary, static () => Answer(BuildExamples.Weighed))
             .Offers(MediaTypes.Json)
@@ -61,6 +62,6 @@ public static class BalanceCorrectionEndpoints
         if (faults.Count > 0) return Validated.Refusal(faults);
         var reading = BuildReading.Reading(request);
         var correction = BalanceCorrection.Solve(report, reading, BuildReading.Aim(request));
-        return BalanceCorrectionResponses.From(correction, reading.Stage, EngineVersion.Text, code);
+        return BalanceCorrectionResponses.From(report, correction, reading.Stage, EngineVersion.Text, code);
     }
 }

@@ -10,6 +10,8 @@ namespace PaddleApi.Endpoints.Builds;
 /// <summary>From choices and readings in the contract to the engine's.</summary>
 internal static class BuildReading
 {
+    private const string NotOnPaddle = "not-on-paddle";
+
     /// <summary>Choices that their validator has passed; null takes the usual ones.</summary>
     internal static BuildOptions Options(BuildChoices? choices)
     {
@@ -44,6 +46,12 @@ internal static class BuildReading
             MassErrorG = errors?.MassG ?? reading.MassErrorG,
             BalanceErrorMm = errors?.BalanceMm ?? reading.BalanceErrorMm,
             ThicknessErrorMm = errors?.ThicknessMm ?? reading.ThicknessErrorMm,
+            EarlierRemovals =
+            [
+                .. (request.EarlierRemovals ?? []).Select(
+                    cut => new EarlierRemoval(BuildNames.Zones.Find(cut.Zone!)!.Value, cut.ThicknessMm!.Value)),
+            ],
+            MeasuredAgain = request.MeasuredAgain ?? reading.MeasuredAgain,
         };
     }
 
@@ -60,12 +68,12 @@ internal static class BuildReading
         var overall = report.Specification.Form.Places.OverallMm;
         var faults = new List<(string Place, Fault Fault)>();
         if (request.BalanceMm >= overall)
-            faults.Add(("/balanceMm", new("The balance point must lie on this paddle.", FaultValue.Show(request.BalanceMm), Max: overall, Unit: "mm")));
+            faults.Add(("/balanceMm", new("The balance point must lie on this paddle.", FaultValue.Show(request.BalanceMm), Max: overall, Unit: "mm", Code: NotOnPaddle)));
         for (var i = 0; i < (request.Readings?.Count ?? 0); i++)
         {
             if (request.Readings![i].XMm > overall)
                 faults.Add((JsonPointers.Append(JsonPointers.Append("/readings", i), "xMm"), new(
-                    "A reading must lie on this paddle.", FaultValue.Show(request.Readings[i].XMm), 0, overall, "mm")));
+                    "A reading must lie on this paddle.", FaultValue.Show(request.Readings[i].XMm), 0, overall, "mm", Code: NotOnPaddle)));
         }
 
         if (BuildChoicesValidator.BoardFault(request.Build?.BoardThicknessMm, report) is { } fault)

@@ -1,5 +1,6 @@
 using FluentValidation;
 using Paddle.Design.Build;
+using Paddle.Design.Fitting;
 using Paddle.Design.Wood;
 using PaddleApi.Contracts.Boards;
 
@@ -30,9 +31,9 @@ public sealed class BoardTestValidator : AbstractValidator<BoardTestRequest>
         {
             CheckSpecies(request.Species, context);
             if (request is { Sag: not null, Tap: not null })
-                context.AddFault("Tap", new("Stiffness is read by sag or by tap: leave one of them out, and test twice to compare them."));
+                context.AddFault("Tap", new("Stiffness is read by sag or by tap: leave one of them out, and test twice to compare them.", Code: "sag-or-tap"));
             if (request is { Sag.SpanMm: { } span, LengthMm: { } length } && span > length)
-                context.AddFault("Sag.SpanMm", new("The span must not be longer than the board.", FaultValue.Show(span), Max: length, Unit: "mm"));
+                context.AddFault("Sag.SpanMm", new("The span must not be longer than the board.", FaultValue.Show(span), Max: length, Unit: "mm", Code: "span-beyond-board"));
             CheckErrors(request, context);
         });
     }
@@ -54,7 +55,8 @@ public sealed class BoardTestValidator : AbstractValidator<BoardTestRequest>
         {
             if (reading < 2 * error)
                 context.AddFault(path, new(
-                    "A reading must be at least twice its own uncertainty (readingErrors) to say anything.", FaultValue.Show(reading), Min: 2 * error, Unit: unit));
+                    "A reading must be at least twice its own uncertainty (readingErrors) to say anything.", FaultValue.Show(reading), Min: 2 * error, Unit: unit,
+                    Code: "reading-below-error"));
         }
     }
 
@@ -63,14 +65,15 @@ public sealed class BoardTestValidator : AbstractValidator<BoardTestRequest>
         const string Path = "Species";
         if (species is null)
         {
-            context.AddFault(Path, new("A species is required: the board is held against its published mean and spread."));
+            context.AddFault(Path, new("A species is required: the board is held against its published mean and spread.", Code: RefusalCodes.NotAccepted));
         }
         else if (WoodCatalogue.Find(species) is null)
         {
             var nearest = species.Length <= LongestName ? WoodCatalogue.NearestIds(species) : [];
             var near = nearest.Count == 0 ? "" : $" The nearest are {string.Join(", ", nearest)}.";
             context.AddFault(Path, new(
-                $"No wood has this id.{near} All ids are listed at /v1/woods.", FaultValue.Show(species), Allowed: nearest.Count == 0 ? null : nearest));
+                $"No wood has this id.{near} All ids are listed at /v1/woods.", FaultValue.Show(species), Allowed: nearest.Count == 0 ? null : nearest,
+                Code: RefusalCodes.UnknownName));
         }
     }
 

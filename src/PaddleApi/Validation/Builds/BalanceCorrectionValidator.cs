@@ -1,4 +1,5 @@
 using FluentValidation;
+using Paddle.Design.Build;
 using PaddleApi.Contracts.Builds;
 
 namespace PaddleApi.Validation.Builds;
@@ -8,6 +9,7 @@ public sealed class BalanceCorrectionValidator : AbstractValidator<BalanceCorrec
 {
     private const string Own = "service's own limit";
     private const int MostReadings = 200;
+    private const int MostRemovals = 60;
 
     /// <summary>States the rules.</summary>
     public BalanceCorrectionValidator()
@@ -21,6 +23,8 @@ public sealed class BalanceCorrectionValidator : AbstractValidator<BalanceCorrec
         RuleFor(r => r.Confidence).InRange(0.5, 0.99, "", "0.5 takes the best estimate; nothing hand-made is surer than 0.99.");
         RuleFor(r => r.Readings).AtMost(MostReadings, "readings", $"Up to {MostReadings} readings are used ({Own}).");
         RuleForEach(r => r.Readings).SetValidator(new ReadingRules()).When(r => r.Readings?.Count <= MostReadings);
+        RuleFor(r => r.EarlierRemovals).AtMost(MostRemovals, "cuts", $"Up to {MostRemovals} cuts are kept in mind ({Own}).");
+        RuleForEach(r => r.EarlierRemovals).SetValidator(new RemovalRules()).When(r => r.EarlierRemovals?.Count <= MostRemovals);
         RuleFor(r => r.ReadingErrors!).SetValidator(new ErrorRules());
         RuleFor(r => r.Build!).SetValidator(new BuildChoicesValidator());
     }
@@ -30,7 +34,18 @@ public sealed class BalanceCorrectionValidator : AbstractValidator<BalanceCorrec
         public ReadingRules()
         {
             RuleFor(t => t.XMm).NotNull().Saying("The place is required.").InRange(0, 2100, "mm", $"Places on the paddle ({Own}).");
-            RuleFor(t => t.ThicknessMm).NotNull().Saying("The thickness is required.").InRange(1, 120, "mm", $"Thicknesses of a board or less ({Own}).");
+            RuleFor(t => t.ThicknessMm).NotNull().Saying("The thickness is required.").InRange(0, 1200, "mm", $"Thicknesses with a digit too many are still read, and doubted ({Own}).");
+        }
+    }
+
+    private sealed class RemovalRules : AbstractValidator<EarlierRemovalRequest>
+    {
+        public RemovalRules()
+        {
+            RuleFor(c => c.Zone).NotNull().Saying("The zone is required.");
+            RuleFor(c => c.Zone).OneOf([.. BuildNames.Zones.Names], "The zones that a correction takes wood from.");
+            RuleFor(c => c.ThicknessMm).NotNull().Saying("The thickness is required.")
+                .InRange(0, BalanceReadingLimits.MostTakenMm, "mm", $"More than this off one zone is another paddle ({Own}).");
         }
     }
 

@@ -24,7 +24,8 @@ public sealed class BuildChoicesValidator : AbstractValidator<BuildChoices>
     {
         var thickest = 2 * report.Stations.HalfThickness.Max();
         return boardThicknessMm is { } stated && stated < thickest
-            ? new("The board must be at least as thick as the thickest section of the paddle.", stated, Min: Math.Ceiling(10 * thickest) / 10, Unit: "mm")
+            ? new("The board must be at least as thick as the thickest section of the paddle.", stated, Min: Math.Ceiling(10 * thickest) / 10, Unit: "mm",
+                Code: "board-too-thin")
             : null;
     }
 }
