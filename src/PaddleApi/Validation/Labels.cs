@@ -1,5 +1,6 @@
-using System.Globalization;
 using FluentValidation;
+using FluentValidation.Validators;
+using PaddleApi.Contracts.Problems;
 
 namespace PaddleApi.Validation;
 
@@ -9,27 +10,40 @@ internal static class Labels
     /// <summary>Most characters of a label.</summary>
     internal const int Longest = 80;
 
-    /// <summary>Refuses a label that does not print on one line; null passes.</summary>
+    /// <summary>Refuses a label that does not print on one line, naming the character; null passes.</summary>
     /// <typeparam name="T">The request.</typeparam>
     /// <param name="rule">The rule being built.</param>
     /// <param name="longest">Most characters.</param>
     internal static IRuleBuilderOptions<T, string?> Printable<T>(this IRuleBuilder<T, string?> rule, int longest) =>
-        rule.Must(label => IsPrintable(label, longest))
-            .Saying($"A label has up to {longest} characters that print on one line.", 0, longest, "characters");
+        rule.SetValidator(new LabelRule<T>(longest)).WithState((_, label) =>
+            new Fault(Reason(label!, longest), FaultValue.Show(label), 0, longest, "characters"));
 
-    // Format characters turn text about or hide it; control characters break lines and files; half a surrogate pair is no character.
-    private static bool IsPrintable(string? label, int longest)
+    /// <summary>Why a label is refused; null for one that prints.</summary>
+    /// <param name="label">The label.</param>
+    /// <param name="longest">Most characters.</param>
+    internal static string? Refusal(string label, int longest)
     {
-        if (label is null) return true;
         var count = 0;
-        for (var i = 0; i < label.Length; i += char.IsSurrogatePair(label, i) ? 2 : 1)
+        foreach (var (character, why) in LabelText.Read(label))
         {
-            var category = CharUnicodeInfo.GetUnicodeCategory(label, i);
-            if (category is UnicodeCategory.Control or UnicodeCategory.Format or UnicodeCategory.Surrogate or UnicodeCategory.PrivateUse
-                or UnicodeCategory.OtherNotAssigned or UnicodeCategory.LineSeparator or UnicodeCategory.ParagraphSeparator) return false;
             count++;
+            if (why is not null) return string.Create(null, $"Character {count}, U+{character.Value:X4}, is refused: {why}.");
+            if (count > longest) return "This one is longer; each part of a joined emoji counts.";
         }
 
-        return count <= longest;
+        return null;
     }
+
+    private static string Reason(string label, int longest) =>
+        $"A label has up to {longest} characters that print on one line. {Refusal(label, longest)}";
+}
+
+/// <summary>A label prints on one line; null passes.</summary>
+internal sealed class LabelRule<T>(int longest) : PropertyValidator<T, string?>, IStatesLength
+{
+    public override string Name => "Label";
+
+    public int Longest { get; } = longest;
+
+    public override bool IsValid(ValidationContext<T> context, string? value) => value is null || Labels.Refusal(value, Longest) is null;
 }

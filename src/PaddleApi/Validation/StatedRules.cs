@@ -30,6 +30,13 @@ internal interface IStatesCount
     int Most { get; }
 }
 
+/// <summary>A rule whose longest text can be read.</summary>
+internal interface IStatesLength
+{
+    /// <summary>Most characters: code points, as JSON Schema counts them.</summary>
+    int Longest { get; }
+}
+
 /// <summary>A number lies in a closed range; null passes.</summary>
 internal sealed class RangeRule<T, TNumber>(double min, double max) : PropertyValidator<T, TNumber>, IStatesRange
 {

@@ -55,8 +55,9 @@ public static class OpenApiSetup
     /// <summary>Maps the description at <c>/openapi/v1.json</c>.</summary>
     /// <param name="routes">Where to map it.</param>
     /// <returns>The endpoint.</returns>
-    public static RouteHandlerBuilder MapDescription(this IEndpointRouteBuilder routes) =>
-        routes.MapRead(Address, Description).ExcludeFromDescription();
+    public static IEndpointConventionBuilder MapDescription(this IEndpointRouteBuilder routes) =>
+        // It is written once, and whoever asks first on a busy machine had better wait than be told that it took too long.
+        routes.MapRead(Address, Description).ExcludeFromDescription().DisableRequestTimeout();
 
     /// <summary>Serves the page at <c>/docs</c>; it brings all it needs with it.</summary>
     /// <param name="app">The application.</param>

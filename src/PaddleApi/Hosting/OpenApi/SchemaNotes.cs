@@ -107,6 +107,7 @@ internal sealed partial class SchemaNotes(ValidatorRules rules) : ISchemaFilter
     {
         if (IsNumber(schema)) StateRange(schema, rules.RangeOf(member));
 
+        schema.MaxLength = rules.LengthOf(member)?.Longest ?? schema.MaxLength;
         if (rules.CountOf(member) is { } count)
         {
             schema.MinItems = count.Fewest > 0 ? count.Fewest : null;

@@ -5,13 +5,14 @@ using PaddleApi.Validation;
 namespace PaddleApi.Hosting.OpenApi;
 
 /// <summary>
-/// The ranges, names and lengths of lists that the validators enforce, by member: the description takes them from here, so the two cannot part.
+/// The ranges, names and lengths that the validators enforce, by member: the description takes them from here, so the two cannot part.
 /// </summary>
 internal sealed class ValidatorRules
 {
     private readonly Dictionary<(Type?, string), IStatesRange> ranges = [];
     private readonly Dictionary<(Type?, string), IStatesNames> names = [];
     private readonly Dictionary<(Type?, string), IStatesCount> counts = [];
+    private readonly Dictionary<(Type?, string), IStatesLength> lengths = [];
 
     /// <summary>Reads the rules of every validator of this assembly.</summary>
     /// <param name="services">Where the validators are registered.</param>
@@ -26,6 +27,7 @@ internal sealed class ValidatorRules
                 if (validator is IStatesRange range) ranges[Key(rule.Member)] = range;
                 else if (validator is IStatesNames allowed) names[Key(rule.Member)] = allowed;
                 else if (validator is IStatesCount count) counts[Key(rule.Member)] = count;
+                else if (validator is IStatesLength length) lengths[Key(rule.Member)] = length;
             }
         }
     }
@@ -38,6 +40,9 @@ internal sealed class ValidatorRules
 
     /// <summary>How many items a list may have, or null.</summary>
     public IStatesCount? CountOf(MemberInfo member) => counts.GetValueOrDefault(Key(member));
+
+    /// <summary>How long a text may be, or null.</summary>
+    public IStatesLength? LengthOf(MemberInfo member) => lengths.GetValueOrDefault(Key(member));
 
     private static (Type?, string) Key(MemberInfo member) => (member.DeclaringType, member.Name);
 }

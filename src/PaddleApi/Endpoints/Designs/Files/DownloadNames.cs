@@ -1,7 +1,7 @@
-using System.Globalization;
 using System.Text;
 using Microsoft.Net.Http.Headers;
 using Paddle.Drawings;
+using PaddleApi.Validation;
 
 namespace PaddleApi.Endpoints.Designs.Files;
 
@@ -46,12 +46,11 @@ public static class DownloadNames
     private static string Readable(string label)
     {
         var name = new StringBuilder(label.Length);
-        foreach (var rune in label.EnumerateRunes())
+        foreach (var (character, why) in LabelText.Read(label))
         {
-            var misleads = rune == Rune.ReplacementChar || (rune.IsBmp && NoFileHas.Contains((char)rune.Value, StringComparison.Ordinal))
-                || Rune.GetUnicodeCategory(rune) is UnicodeCategory.Control or UnicodeCategory.Format or UnicodeCategory.PrivateUse
-                    or UnicodeCategory.OtherNotAssigned or UnicodeCategory.LineSeparator or UnicodeCategory.ParagraphSeparator;
-            name.Append(misleads ? "-" : rune.ToString());
+            var misleads = why is not null || character == Rune.ReplacementChar
+                || (character.IsBmp && NoFileHas.Contains((char)character.Value, StringComparison.Ordinal));
+            name.Append(misleads ? "-" : character.ToString());
         }
 
         // A leading dot hides a file.
