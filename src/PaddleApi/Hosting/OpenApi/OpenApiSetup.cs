@@ -1,4 +1,3 @@
-using Microsoft.AspNetCore.Http.Timeouts;
 using Microsoft.Net.Http.Headers;
 using Microsoft.OpenApi;
 using PaddleApi.Hosting.Caching;
@@ -56,9 +55,9 @@ public static class OpenApiSetup
     /// <summary>Maps the description at <c>/openapi/v1.json</c>.</summary>
     /// <param name="routes">Where to map it.</param>
     /// <returns>The endpoint.</returns>
-    public static RouteHandlerBuilder MapDescription(this IEndpointRouteBuilder routes) =>
+    public static IEndpointConventionBuilder MapDescription(this IEndpointRouteBuilder routes) =>
         // It is written once, and whoever asks first on a busy machine had better wait than be told that it took too long.
-        routes.MapRead(Address, Description).ExcludeFromDescription().WithMetadata(new DisableRequestTimeoutAttribute());
+        routes.MapRead(Address, Description).ExcludeFromDescription().DisableRequestTimeout();
 
     /// <summary>Serves the page at <c>/docs</c>; it brings all it needs with it.</summary>
     /// <param name="app">The application.</param>
