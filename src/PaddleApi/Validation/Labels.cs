@@ -16,7 +16,7 @@ internal static class Labels
     /// <param name="longest">Most characters.</param>
     internal static IRuleBuilderOptions<T, string?> Printable<T>(this IRuleBuilder<T, string?> rule, int longest) =>
         rule.SetValidator(new LabelRule<T>(longest)).WithState((_, label) =>
-            new Fault(Reason(label!, longest), FaultValue.Show(label), 0, longest, "characters"));
+            new Fault(Reason(label!, longest), FaultValue.Show(label), 0, longest, "characters", Code: RefusalCodes.NotAccepted));
 
     /// <summary>Why a label is refused; null for one that prints.</summary>
     /// <param name="label">The label.</param>

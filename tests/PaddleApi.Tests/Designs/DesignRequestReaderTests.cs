@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Paddle.Design;
 using Paddle.Design.Balance;
+using Paddle.Design.Finishing;
 using Paddle.Design.Outline;
 using Paddle.Design.Strength;
 using Paddle.Design.Wood;
@@ -25,7 +26,7 @@ public sealed class DesignRequestReaderTests
             specification.Form.Blade);
         Assert.Equal(0, specification.Form.BendDegrees);
         Assert.Equal(new PinnedSizes(), specification.Pinned);
-        Assert.Equal(new(BalanceAim.LowerHand, 12, 1.5, null, null, null), specification.Aims);
+        Assert.Equal(new(BalanceAim.LowerHand, 12, 1.3, null, null, null), specification.Aims);
         Assert.Equal(("white-ash", 12.0, 0.04), (specification.Wood.SpeciesId, specification.Wood.MoisturePercent, specification.Wood.SlopeOfGrain));
     }
 
@@ -38,10 +39,11 @@ public sealed class DesignRequestReaderTests
                "throatThicknessMm":25,"middleThicknessMm":13,"tipThicknessMm":8,"edgeThicknessMm":5},
              "shaft":{"widthMm":30,"thicknessMm":32,"upperWidthMm":28,"upperThicknessMm":29,"bendDegrees":7},
              "grip":{"style":"palm","widthMm":71,"lengthMm":86,"thicknessMm":27,"faces":"one-sided","hollowDepthMm":3},
-             "wood":{"species":"black-cherry","moisturePercent":9,"slopeOfGrain":0.03,"measuredDensityKgM3":555,"measuredModulusMPa":9999,"treatment":"none"},
+             "wood":{"species":"black-cherry","moisturePercent":9,"slopeOfGrain":0.03,"measuredDensityKgM3":555,"boardThicknessMm":44,"measuredModulusMPa":9999,"treatment":"none"},
              "construction":{"kind":"one-piece","strips":null},
+             "finish":{"blade":"oil","bladeCoats":4,"shaft":"varnish","shaftCoats":5,"tipReinforcement":"glass-cloth"},
              "aims":{"balanceAt":"throat","balanceToleranceMm":21,"minimumSafetyFactor":1.7,"benchFlexMm":{"min":3,"max":17},"maximumMassG":900},
-             "loads":{"bodyMassKg":61,"touringStrokeN":81,"hardStrokeN":301,"braceN":302,"pushOffAxialN":303,"pushOffSideN":104,"edgePressN":305},
+             "loads":{"duty":"expedition","bodyMassKg":61,"touringStrokeN":81,"hardStrokeN":301,"braceN":302,"pushOffAxialN":303,"pushOffSideN":104,"edgePressN":305},
              "drawing":{"units":"inch"}}
             """);
 
@@ -54,6 +56,9 @@ public sealed class DesignRequestReaderTests
         Assert.Equal(new PinnedSizes(30, 32, 28, 29, 25, 13, 8, 5, 27), specification.Pinned);
         Assert.Equal(WoodInUse.Resolve(WoodCatalogue.Find("black-cherry")!, 9, 0.03, 555, 9999), specification.Wood);
         Assert.Equal(61, specification.Loads.BodyMassKg);
+        Assert.Equal(Duty.Expedition, specification.Loads.Duty);
+        Assert.Equal(new FinishChoice(SurfaceFinish.Oil, 4, SurfaceFinish.Varnish, 5, true), specification.Finish);
+        Assert.Equal((44.0, PaddleSpecification.ThirtySecondMm), (specification.BoardThicknessMm!.Value, specification.LatticeMm));
         Assert.Equal([81, 301, 302, 303, 305], specification.Loads.Cases.Select(loadCase => loadCase.ForceN));
         Assert.Equal(104, specification.Loads.Case("push-off").SideForceN);
         Assert.Equal(new Aims(BalanceAim.Throat, 21, 1.7, 3, 17, 900), specification.Aims);

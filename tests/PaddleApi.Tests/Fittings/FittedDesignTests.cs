@@ -1,5 +1,4 @@
 using System.Text.Json;
-using System.Text.Json.Nodes;
 using Paddle.Design.Fitting;
 using PaddleApi.Hosting.Json;
 using PaddleApi.Tests.Contract;
@@ -26,7 +25,7 @@ public sealed class FittedDesignTests(ApiFixture api)
             var (status, fitting) = await client.PostAsync("/v1/fittings", body);
             Assert.True(status == 200, $"{body}\n{fitting}");
 
-            var design = await DesignAsync(Bearing(fitting.GetProperty("design"), fitting), body);
+            var design = await DesignAsync(fitting.GetProperty("design"), body);
             Assert.Equal(fitting.Number("overallLengthMm", "value"), design.Number("lengths", "overallMm"), 0.011);
 
             // The shaft that fits the hand is the shaft of the design.
@@ -44,32 +43,8 @@ public sealed class FittedDesignTests(ApiFixture api)
             }
         }
 
-        // What is asked for can be met, but for some far outside the survey and for the shortest blades, and they are told what binds.
-        Assert.InRange(achieved, People * 17 / 20, People);
-    }
-
-    // The forces of the fitting's duty, stated: hard stroke 14.0, 16.3 and 21.1 m^(2/3) at factors of 1.3, 1.5 and 1.3, all on one factor of 1.3 over the gain of 1.10
-    // for a third of a second (EN 1995-1-1, instantaneous); leaning no harder than the water holds the blade, and pushing off, at 1.1; easy strokes at 1.0.
-    private static JsonElement Bearing(JsonElement request, JsonElement fitting)
-    {
-        var mass = fitting.Number("design", "loads", "bodyMassKg");
-        var (peak, factor, slip) = fitting.GetProperty("duty").GetString() switch { "touring" => (14.0, 1.3, 2.5), "expedition" => (16.3, 1.5, 3.0), _ => (21.1, 1.3, 3.0) };
-        var scale = Math.Pow(mass, 2.0 / 3);
-        const double Asked = 1.3 / 1.10;
-        var water = 0.5 * 1000 * 1.2 * fitting.Number("blade", "areaCm2") / 1e4 * slip * slip;
-        var body = JsonNode.Parse(request.GetRawText())!.AsObject();
-        body["aims"] = new JsonObject { ["minimumSafetyFactor"] = Asked };
-        body["loads"] = new JsonObject
-        {
-            ["bodyMassKg"] = mass,
-            ["hardStrokeN"] = peak * scale * factor / 1.3,
-            ["braceN"] = Math.Min(0.5 * mass * 9.80665, water) / Asked,
-            ["touringStrokeN"] = 5.0 * scale / Asked,
-            ["pushOffAxialN"] = 0.5 * mass * 9.80665 / Asked,
-            ["pushOffSideN"] = 125 * scale / Math.Pow(75, 2.0 / 3) / Asked,
-            ["edgePressN"] = 10, // does not govern a carved blade
-        };
-        return JsonSerializer.SerializeToElement(body);
+        // Two in three balance at the lower hand without ballast; the rest, with arms or blades far from usual, are told how far off and why.
+        Assert.InRange(achieved, People * 13 / 20, People);
     }
 
     private async Task<JsonElement> DesignAsync(JsonElement request, string about)

@@ -61,7 +61,7 @@ public static class FittingResponses
                 Faces = Names.GripFaces.NameOf(design.Grip.Faces),
             },
             Wood = new() { Species = design.Species },
-            Loads = new() { BodyMassKg = Math.Round(design.BodyMassKg, 1) },
+            Loads = new() { Duty = DutyName(design.Duty), BodyMassKg = Math.Round(design.BodyMassKg, 1) },
         };
     }
 
