@@ -1,5 +1,6 @@
 using FluentValidation;
 using FluentValidation.Validators;
+using Paddle.Design.Fitting;
 using PaddleApi.Contracts.Problems;
 
 namespace PaddleApi.Validation;

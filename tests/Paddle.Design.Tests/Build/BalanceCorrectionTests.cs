@@ -239,7 +239,7 @@ public class BalanceCorrectionTests
         var aims = report.Specification.Aims with { MostBenchFlexMm = report.Flex.BenchFlexMm + 0.003 };
         var limited = report with { Specification = report.Specification with { Aims = aims } };
         var stage = Sheet.Stages[^1];
-        var reading = new BalanceReading(BuildStage.Finished, stage.MassG.Value, stage.BalanceMm.Value + 24);
+        var reading = new BalanceReading(BuildStage.Finished, stage.MassG.Value, stage.BalanceMm.Value + 24, MeasuredAgain: true);
         var free = BalanceCorrection.Solve(report, reading);
         var held = BalanceCorrection.Solve(limited, reading);
         Assert.True(Believed(free).Corrected.BenchFlexMm > aims.MostBenchFlexMm);

@@ -43,8 +43,8 @@ public sealed class BalanceCorrectionHttpTests(ApiFixture api)
     [Fact]
     public async Task A_tip_heavy_paddle_is_thinned_in_the_blade_until_it_balances()
     {
-        var (mass, balance) = await Predicted("blade-planed");
-        var answer = await Good(Weighed("blade-planed", mass, balance + 42, confidence: 0.5, again: true));
+        var (mass, balance) = await Predicted("sanded");
+        var answer = await Good(Weighed("sanded", mass, balance + 25, confidence: 0.5, again: true));
 
         var (finished, corrected) = (answer.GetProperty("finished"), answer.GetProperty("corrected"));
         var (target, tolerance) = (Number(answer, "targetMm"), Number(answer, "toleranceMm"));
@@ -126,7 +126,7 @@ public sealed class BalanceCorrectionHttpTests(ApiFixture api)
     public async Task A_cut_already_taken_is_held_against_the_plan_less_it()
     {
         var (mass, balance) = await Predicted("sanded");
-        var first = await Good(Weighed("sanded", mass, balance + 20));
+        var first = await Good(Weighed("sanded", mass, balance + 17));
         Assert.Equal("cut", first.GetProperty("status").GetString());
         var cuts = first.GetProperty("removals").EnumerateArray().ToArray();
         Assert.All(cuts, cut => Assert.True(Number(cut, "thicknessMm") >= 0.2));
@@ -135,7 +135,7 @@ public sealed class BalanceCorrectionHttpTests(ApiFixture api)
         var weighs = (await Design()).GetProperty("mass");
         var moved = (Number(first.GetProperty("corrected"), "balanceMm") - Number(first.GetProperty("finished"), "balanceMm"))
             * Number(weighs, "finishedG") / Number(weighs, "totalG");
-        var request = Weighed("sanded", mass - cuts.Sum(cut => Number(cut, "massG")), balance + 20 + moved);
+        var request = Weighed("sanded", mass - cuts.Sum(cut => Number(cut, "massG")), balance + 17 + moved);
         request["earlierRemovals"] = new JsonArray([.. cuts.Select(cut => new JsonObject
         {
             ["zone"] = cut.GetProperty("zone").GetString(),
