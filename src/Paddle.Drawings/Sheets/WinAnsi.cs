@@ -6,8 +6,25 @@ internal static class WinAnsi
 {
     private static readonly Dictionary<char, byte> Signs = new()
     {
-        ['€'] = 0x80, ['‚'] = 0x82, ['„'] = 0x84, ['…'] = 0x85, ['Š'] = 0x8A, ['Œ'] = 0x8C, ['Ž'] = 0x8E, ['‘'] = 0x91, ['’'] = 0x92, ['“'] = 0x93,
-        ['”'] = 0x94, ['•'] = 0x95, ['–'] = 0x96, ['—'] = 0x97, ['š'] = 0x9A, ['œ'] = 0x9C, ['ž'] = 0x9E, ['Ÿ'] = 0x9F, ['−'] = 0x2D,
+        ['€'] = 0x80,
+        ['‚'] = 0x82,
+        ['„'] = 0x84,
+        ['…'] = 0x85,
+        ['Š'] = 0x8A,
+        ['Œ'] = 0x8C,
+        ['Ž'] = 0x8E,
+        ['‘'] = 0x91,
+        ['’'] = 0x92,
+        ['“'] = 0x93,
+        ['”'] = 0x94,
+        ['•'] = 0x95,
+        ['–'] = 0x96,
+        ['—'] = 0x97,
+        ['š'] = 0x9A,
+        ['œ'] = 0x9C,
+        ['ž'] = 0x9E,
+        ['Ÿ'] = 0x9F,
+        ['−'] = 0x2D,
     };
 
     /// <summary>The bytes; a question mark for each letter that the code does not have.</summary>

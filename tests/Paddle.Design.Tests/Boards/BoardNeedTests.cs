@@ -81,10 +81,17 @@ public class BoardNeedTests
     public void A_board_too_thin_for_what_is_pinned_is_spoken_of(double board, CheckStatus expected)
     {
         var asked = BuildSamples.Cherry.Specification;
-        var report = PaddleDesigner.Design(asked with { BoardThicknessMm = board, Pinned = PinnedSizes.To(BuildSamples.Cherry.Sizes with
+        var report = PaddleDesigner.Design(asked with
         {
-            ShaftThicknessMm = 28, ThroatThicknessMm = 22, UpperThicknessMm = 23, GripThicknessMm = 24,
-        }) });
+            BoardThicknessMm = board,
+            Pinned = PinnedSizes.To(BuildSamples.Cherry.Sizes with
+            {
+                ShaftThicknessMm = 28,
+                ThroatThicknessMm = 22,
+                UpperThicknessMm = 23,
+                GripThicknessMm = 24,
+            })
+        });
         Assert.Equal(expected, Check(report).Status);
     }
 
