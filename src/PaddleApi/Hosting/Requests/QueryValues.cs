@@ -30,16 +30,6 @@ public sealed partial class QueryValues(IQueryCollection query)
         return double.IsFinite(value) ? value + 0.0 : Refuse(name, "This number is too large.", text);
     }
 
-    /// <summary>A whole number; null where none is given or it cannot be read.</summary>
-    /// <param name="name">Name of the parameter.</param>
-    public int? Whole(string name)
-    {
-        if (One(name, null) is not { } text) return null;
-        if (WholeNumber().IsMatch(text) && int.TryParse(text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var value)) return value;
-        Refuse(name, "A whole number is expected, in digits alone.", text);
-        return null;
-    }
-
     /// <summary>One of a few names; null where none is given or it is none of them.</summary>
     /// <typeparam name="T">What is named.</typeparam>
     /// <param name="name">Name of the parameter.</param>
@@ -72,7 +62,4 @@ public sealed partial class QueryValues(IQueryCollection query)
     // RFC 8259, 6.
     [GeneratedRegex(@"\A-?(0|[1-9][0-9]*)(\.[0-9]+)?([eE][+-]?[0-9]+)?\z", RegexOptions.CultureInvariant)]
     private static partial Regex JsonNumber();
-
-    [GeneratedRegex(@"\A-?(0|[1-9][0-9]*)\z", RegexOptions.CultureInvariant)]
-    private static partial Regex WholeNumber();
 }
