@@ -36,7 +36,7 @@ internal sealed class DesignProblem
 
     private DesignProblem(PaddleSpecification asked, PlaceTerms[] nodes, FinishLoad finish)
     {
-        (this.nodes, aims, shapeRows) = (nodes, asked.Aims, ShapeRow.For(asked.Free, asked.LatticeMm));
+        (this.nodes, aims, shapeRows) = (nodes, asked.Aims, ShapeRow.For(asked.Free, SizeLimits.SmallShare(asked.Form.Places.HandSpacingMm), asked.LatticeMm));
         (gramsPerMm3, slopeOfGrain) = (asked.Wood.DensityKgM3 * 1e-6, asked.Wood.SlopeOfGrain);
         target = BalanceTarget.Mm(asked.Form, asked.Aims);
         strengthHair = asked.Fixed.Any(size => size is not null) ? 0.10 : 0.01;
@@ -427,7 +427,8 @@ internal sealed class DesignProblem
     private void SetLimits(PaddleSpecification asked, double leastSpineMm)
     {
         var fixedSizes = asked.Fixed;
-        var usual = SizeLimits.For(asked.Wood.IsSoftwood, asked.UsableThicknessMm, asked.LatticeMm);
+        var usual = SizeLimits.For(
+            asked.Wood.IsSoftwood, SizeLimits.SmallShare(asked.Form.Places.HandSpacingMm), asked.UsableThicknessMm, asked.LatticeMm);
         for (var k = 0; k < N; k++)
         {
             (Low[k], High[k]) = (usual[k].Min, usual[k].Max);

@@ -29,14 +29,35 @@ public static class SizeLimits
     /// <summary>Limits for the solver in hardwood, in the same order, mm; in softwood some go further up.</summary>
     public static IReadOnlyList<Outline.Range> Solver => Hardwood;
 
+    /// <summary>Hand spacing below which a paddle is a child's, mm: the women's 5th percentile (ANSUR II, theory F1).</summary>
+    public const double SmallSpacingMm = 742;
+
+    /// <summary>
+    /// Share of an adult's sizes that a small paddle is carved to: in proportion to the hand spacing, down to a shaft of 7/8 in for one of
+    /// 1 1/8 in (common practice, no source).
+    /// </summary>
+    /// <param name="handSpacingMm">Hand spacing, mm.</param>
+    /// <returns>Share, 1 for adults.</returns>
+    public static double SmallShare(double handSpacingMm) => Math.Clamp(handSpacingMm / SmallSpacingMm, 22.0 / 28, 1);
+
     /// <summary>Limits for the solver, in the same order, mm.</summary>
     /// <param name="isSoftwood">Softwoods are carved thicker.</param>
+    /// <param name="smallShare">Share of an adult's sizes; spine and edges keep it at both ends, the shaft may be as thick as its loads ask.</param>
     /// <param name="usableThicknessMm">Thickness that the maker's board leaves, mm, or null; no thickness may exceed it.</param>
     /// <param name="latticeMm">Step of the sizes, mm: a limit between two of them moves to the nearer.</param>
-    internal static Outline.Range[] For(bool isSoftwood, double? usableThicknessMm, double latticeMm)
+    internal static Outline.Range[] For(bool isSoftwood, double smallShare, double? usableThicknessMm, double latticeMm)
     {
         double OnLattice(double size) => Math.Round(size / latticeMm) * latticeMm;
-        Outline.Range[] limits = [.. (isSoftwood ? Softwood : Hardwood).Select(limit => new Outline.Range(OnLattice(limit.Min), OnLattice(limit.Max)))];
+        var limits = new Outline.Range[Names.Count];
+        for (var k = 0; k < limits.Length; k++)
+        {
+            var adult = (isSoftwood ? Softwood : Hardwood)[k];
+            var isBlade = k is 5 or 6 or 7;
+            limits[k] = new(
+                OnLattice(Math.Max(smallShare * adult.Min, Math.Min(Pinned[k].Min, adult.Min))),
+                OnLattice(isBlade ? smallShare * adult.Max : adult.Max));
+        }
+
         if (usableThicknessMm is not { } most) return limits;
         for (var k = 0; k < limits.Length; k++)
         {

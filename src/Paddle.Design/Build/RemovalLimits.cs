@@ -75,7 +75,8 @@ internal static class RemovalLimits
                     - pattern.HollowShare * solid.Form.Grip.HollowedFaces * solid.Form.Grip.HollowDepthMm;
             case Zone.Shaft:
                 var share = pattern.LowerShare;
-                var mean = share * SizeLimits.LeastMeanAtLowerHandMm + (1 - share) * SizeLimits.LeastMeanAtGripMm;
+                var mean = SizeLimits.SmallShare(solid.Form.Places.HandSpacingMm)
+                    * (share * SizeLimits.LeastMeanAtLowerHandMm + (1 - share) * SizeLimits.LeastMeanAtGripMm);
                 return Math.Max(
                     Math.Max(share * limits[1].Min + (1 - share) * limits[3].Min, 2 * mean - width), width / SizeLimits.MostOval);
             default:

@@ -30,8 +30,8 @@ internal static class DesignChecks
         AddBalance(checks, balance, asked.Units);
         AddStrength(checks, strength, wood, loads);
         AddFlex(checks, aims, flex);
-        AddMass(checks, aims, mass, finished, wood);
-        AddShape(checks, form, sizes);
+        AddMass(checks, aims, mass, finished, wood, form.Places.HandSpacingMm);
+        AddShape(checks, form, sizes, loads);
         AddWood(checks, wood);
         checks.Add(Board(asked, thickestMm, balance.BindingLimits));
         return checks;
@@ -82,7 +82,7 @@ internal static class DesignChecks
         }
     }
 
-    private static void AddMass(List<DesignCheck> checks, Aims aims, MassProperties mass, FinishedMass finished, WoodInUse wood)
+    private static void AddMass(List<DesignCheck> checks, Aims aims, MassProperties mass, FinishedMass finished, WoodInUse wood, double spacingMm)
     {
         if (aims.MaximumMassG is { } most)
         {
@@ -92,17 +92,23 @@ internal static class DesignChecks
 
         checks.Add(AtMost(
             "mass.floats", wood.DensityKgM3, 1000, "kg/m3", CheckStatus.Fail, "density of fresh water", "Floats.", "Would sink."));
+        const double UsualMostG = 850;
+        var longer = Math.Max(1, spacingMm / BladeChoice.ReferenceSpacingMm);
         checks.Add(AtMost(
-            "mass.usual", mass.TotalG, 850, "g", CheckStatus.Warn, Practice + ": one-piece touring paddles weigh 550-850 g", "Of a usual weight.",
+            "mass.usual", mass.TotalG, UsualMostG * longer * longer, "g", CheckStatus.Warn,
+            Practice + ": one-piece touring paddles weigh 550-850 g, those of taller people in proportion to length and width", "Of a usual weight.",
             "Heavier than most people like for a day: a lighter wood, a smaller blade or a lower hard stroke would help."));
     }
 
-    private static void AddShape(List<DesignCheck> checks, PaddleForm form, PaddleSizes sizes)
+    private static void AddShape(List<DesignCheck> checks, PaddleForm form, PaddleSizes sizes, Loads loads)
     {
         const string HandSource = "28-40 mm accepted, 30-40 mm rated best: Kong and Lowe 2005, Int J Ind Ergon 35:495-507 (abstract)";
+        const string LeastSource = "27 mm is the least that makers carve in hardwood for a hand spacing of 889 mm, smaller hands in proportion: common practice, no source";
+        var spacing = form.Places.HandSpacingMm;
+        var bodySpacing = form.BendDegrees > 0 ? spacing + FittingAdvisor.BentShaftShorterMm : spacing;
         var grip = ShaftFit.EquivalentDiameterMm(sizes.ShaftWidthMm, sizes.ShaftThicknessMm);
         checks.Add(AtLeast(
-            "hand.shaft-least", grip, 27.5, "mm", CheckStatus.Warn, HandSource, "Fills the lower hand.", "Thin in the lower hand."));
+            "hand.shaft-least", grip, LeastShaftMm(spacing), "mm", CheckStatus.Warn, LeastSource, "Fills the lower hand.", "Thin in the lower hand."));
         checks.Add(AtMost(
             "hand.shaft-most", grip, 40, "mm", CheckStatus.Warn, HandSource, "The lower hand closes round it.", "Thick in the lower hand."));
         checks.Add(AtMost(
@@ -110,8 +116,8 @@ internal static class DesignChecks
             SizeLimits.MostOval + 0.005, "", CheckStatus.Warn, Practice, "Round to gently oval.", "More oval than usual."));
 
         if (form.Blade.Family is not { } family) return;
-        AddUsual(checks, "shape.blade-length", form.Blade.LengthMm, family.UsualLengthMm, family.Name);
-        AddUsual(checks, "shape.blade-width", form.Blade.WidthMm, family.UsualWidthMm, family.Name);
+        AddUsual(checks, "shape.blade-length", form.Blade.LengthMm, BladeChoice.UsualLengthMm(BladeChoice.Family(family.Id), bodySpacing), family.Name);
+        AddUsual(checks, "shape.blade-width", form.Blade.WidthMm, BladeChoice.UsualWidthMm(BladeChoice.Family(family.Id), bodySpacing, loads.BodyMassKg), family.Name);
         var reached = form.BladePlan.Fullness;
         var asked = Math.Abs(reached - form.Blade.Fullness) < 0.002;
         checks.Add(new(
@@ -120,10 +126,14 @@ internal static class DesignChecks
             "area below the widest point over its length times the full width"));
     }
 
+    private static double LeastShaftMm(double spacingMm) =>
+        27 * Math.Clamp(spacingMm / BladeChoice.ReferenceSpacingMm, ShaftFit.SmallestMm / ShaftFit.TradeMm, 1);
+
     private static void AddUsual(List<DesignCheck> checks, string id, double value, Outline.Range usual, string family)
     {
         var limit = value < usual.Min ? usual.Min : usual.Max;
-        var status = usual.Contains(value) ? CheckStatus.Pass : CheckStatus.Warn;
+        const double Rounded = 0.5; // blades are made to whole millimetres
+        var status = value >= usual.Min - Rounded && value <= usual.Max + Rounded ? CheckStatus.Pass : CheckStatus.Warn;
         checks.Add(new(
             id, status, value, limit, "mm", status == CheckStatus.Pass ? "Usual for the family." : $"Unusual for this family: {family.ToLowerInvariant()}.", Practice));
     }

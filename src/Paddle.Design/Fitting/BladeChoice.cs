@@ -101,9 +101,9 @@ public static class BladeChoice
     public const double ReferenceSpacingMm = 889;
 
     // Shares of body and area in the blade's length; the width takes the rest. A child needs blade enough to move its share of the boat; a tall
-    // person's blade grows nearly as the shaft, or the paddle would no longer balance at the lower hand. Calibrated so that a child of 1.2 m gets a paddle
+    // person's blade grows as the shaft, or the paddle would no longer balance at the lower hand. Calibrated so that a child of 1.2 m gets a paddle
     // of 43 to 45 in and a man of 1.9 m one that stands between chin and nose (service's own choice).
-    private const double SmallSpacingPower = 0.4, LargeSpacingPower = 0.8, DragPower = 1.0 / 6;
+    private const double SmallSpacingPower = 0.4, LargeSpacingPower = 1, DragPower = 1.0 / 6;
 
     /// <summary>The families by trade name.</summary>
     public static IReadOnlyList<BladeSizes> Families { get; } = [.. BladeFamilies.All.Select(BladeSizes.Of)];
@@ -144,9 +144,29 @@ public static class BladeChoice
         _ => (Family("ottertail"), "Lake: an ottertail is widest near the hand and narrow at the tip, quiet to recover under water and easy on the hands."),
     };
 
+    /// <summary>Blade lengths usual for a hand spacing, mm: the trade's, shorter for the small and longer for the tall.</summary>
+    /// <param name="family">The family.</param>
+    /// <param name="spacingMm">S, mm.</param>
+    /// <returns>The range.</returns>
+    public static Outline.Range UsualLengthMm(BladeSizes family, double spacingMm) => new(
+        Math.Max(PaddleLengths.BladeLengthLimitsMm.Min, Math.Min(1, spacingMm / Survey.HandSpacing.Women.Mean) * family.ShortestMm),
+        Math.Max(1, spacingMm / Survey.HandSpacing.Men.Percentile95) * family.LongestMm);
+
+    /// <summary>Blade widths usual for a person, mm: the trade's, and for a small one the same shares of the width that carries its own part of a boat.</summary>
+    /// <param name="family">The family.</param>
+    /// <param name="spacingMm">S, mm.</param>
+    /// <param name="bodyMassKg">Body mass, kg.</param>
+    /// <returns>The range.</returns>
+    public static Outline.Range UsualWidthMm(BladeSizes family, double spacingMm, double bodyMassKg)
+    {
+        double share = Math.Min(1, EffortArea.DragShare(bodyMassKg) * family.LengthMm / LengthForBodyMm(family, spacingMm, bodyMassKg));
+        return new(share * family.NarrowestMm, share * family.WidestMm);
+    }
+
     /// <summary>
-    /// Size a family for a person: L_b = L₀ (S/889)^n μ^(1/6), n 0.4 below 889 mm and 0.8 above, and W = A/(k L_b), with A the outing's area. The trade's lengths hold from the mean woman's
-    /// hand spacing to that of the 95th percentile of men and shrink or grow in proportion beyond; the stroke moves a small person's width about its own
+    /// Size a family for a person: L_b = L₀ (S/889)^n μ^(1/6), n 0.4 below 889 mm and 1 above, and W = A/(k L_b), with A the outing's
+    /// area. The trade's lengths hold from the mean woman's hand spacing to that of the 95th percentile of men
+    /// and shrink or grow in proportion beyond; the stroke moves a small person's width about its own
     /// as far as the family's narrowest and widest stand off its usual one. Where a limit is met the area gives way, not the length.
     /// </summary>
     /// <param name="family">The family; L₀ and A₀ are its default length and area.</param>
@@ -161,19 +181,21 @@ public static class BladeChoice
     {
         ArgumentNullException.ThrowIfNull(family);
         ArgumentNullException.ThrowIfNull(demand);
-        double small = Math.Min(1, spacingMm / Survey.HandSpacing.Women.Mean);
-        double large = Math.Max(1, spacingMm / Survey.HandSpacing.Men.Percentile95);
-        double shortest = Math.Max(PaddleLengths.BladeLengthLimitsMm.Min, small * family.ShortestMm);
-        double usualArea = family.AreaMm2(family.LengthMm, family.WidthMm);
-        double drag = EffortArea.DragShare(demand.BodyMassKg);
-        double body = family.LengthMm * Math.Pow(drag, DragPower)
-            * Math.Pow(spacingMm / ReferenceSpacingMm, spacingMm < ReferenceSpacingMm ? SmallSpacingPower : LargeSpacingPower);
-        double fitting = Math.Clamp(body, shortest, large * family.LongestMm);
-        double own = drag * usualArea / (family.AreaFactor * fitting) / family.WidthMm;
-
-        double area = demand.AreaShare * usualArea;
+        double shortest = UsualLengthMm(family, spacingMm).Min;
+        double fitting = LengthForBodyMm(family, spacingMm, demand.BodyMassKg);
         double length = Math.Clamp(fitting, shortest, Math.Max(shortest, longestMm)); // theory F21
-        double width = Math.Clamp(area / (family.AreaFactor * length), Math.Min(own, 1) * family.NarrowestMm, Math.Min(own, 1) * family.WidestMm);
+
+        double area = demand.AreaShare * family.AreaMm2(family.LengthMm, family.WidthMm);
+        var usual = UsualWidthMm(family, spacingMm, demand.BodyMassKg);
+        double width = Math.Clamp(area / (family.AreaFactor * length), usual.Min, usual.Max);
         return new ChosenBlade(family, length, width, bendDegrees, area);
+    }
+
+    private static double LengthForBodyMm(BladeSizes family, double spacingMm, double bodyMassKg)
+    {
+        double body = family.LengthMm * Math.Pow(EffortArea.DragShare(bodyMassKg), DragPower)
+            * Math.Pow(spacingMm / ReferenceSpacingMm, spacingMm < ReferenceSpacingMm ? SmallSpacingPower : LargeSpacingPower);
+        var usual = UsualLengthMm(family, spacingMm);
+        return Math.Clamp(body, usual.Min, usual.Max);
     }
 }

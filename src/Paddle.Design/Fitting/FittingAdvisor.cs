@@ -19,11 +19,12 @@ public static class FittingAdvisor
 
     /// <summary>Answer a fitting.</summary>
     /// <param name="request">The person, seat, water, outing and preferences.</param>
+    /// <param name="settle">Tries a suggestion and gives it a shaft with which it meets its aims; null leaves the hand's.</param>
     /// <returns>The advice, or the refusals with what to measure instead. The same request always gives the same answer.</returns>
-    public static FittingOutcome Advise(FittingRequest request)
+    public static FittingOutcome Advise(FittingRequest request, Func<SuggestedDesign, SuggestedDesign>? settle = null)
     {
         var (refusals, doubts) = FittingChecks.Check(request);
-        return refusals.Count > 0 ? new FittingOutcome(null, refusals) : new FittingOutcome(Answer(request, doubts), []);
+        return refusals.Count > 0 ? new FittingOutcome(null, refusals) : new FittingOutcome(Answer(request, doubts, settle ?? (static design => design)), []);
     }
 
     /// <summary>
@@ -41,7 +42,8 @@ public static class FittingAdvisor
         return Math.Round(Math.Clamp(freeboard, LengthRules.LowestFreeboardMm, LengthRules.HighestFreeboardMm));
     }
 
-    private static FittingAdvice Answer(FittingRequest request, IReadOnlyList<FittingCaution> doubts)
+    private static FittingAdvice Answer(
+        FittingRequest request, IReadOnlyList<FittingCaution> doubts, Func<SuggestedDesign, SuggestedDesign> settle)
     {
         var paddler = request.Paddler;
         var seat = request.Seat ?? new SeatPlan();
@@ -79,22 +81,22 @@ public static class FittingAdvisor
         // 4. Length.
         double fitted = bent ? body.ValueMm - BentShaftShorterMm : body.ValueMm;
         double spacingError = bent ? LengthMethods.Join(body.StandardErrorMm, BentShaftShorterErrorMm) : body.StandardErrorMm;
-        var design = new SuggestedDesign(
+        var design = settle(new SuggestedDesign(
             label, fitted, freeboard, blade.Family.Id, blade.MadeLengthMm, blade.MadeWidthMm, blade.BendDegrees, shaft, grip, wood.Species, loadedMass, duty)
-            .WithinLimits();
+            .WithinLimits());
         var (lengthMethods, spread) = LengthMethods.Show(
             grip.TopHandMm, design.HandSpacingMm, body, person.HandBreadthMm, freeboard, blade.MadeLengthMm, seatHeight, paddler.StatureMm, seated, bent);
         var spacingMethods = bent ? Shortened(body.Methods, fitted, spacingError) : body.Methods;
 
         // 5. Put together.
-        var story = new FittingStory(person, seat, water, wishes, demand, immersion, familyReason, inWater, duty, wood, shaft, grip, design, seated is null);
+        var story = new FittingStory(person, seat, water, wishes, demand, immersion, familyReason, inWater, duty, wood, design.Shaft, grip, design, seated is null);
         var cautions = doubts.Concat(FittingCautions.Of(story, fitted, spread, seated, seatHeight, lengthMethods)).ToList();
         var alternatives = FittingAlternatives.Of(design, story, seated, seatHeight)
-            .Select(other => other with { Design = other.Design.WithinLimits() }).Take(2).ToList();
+            .Select(other => other with { Design = settle(other.Design.WithinLimits()) }).Take(2).ToList();
         return new FittingAdvice(
             Band(design.OverallLengthMm, LengthMethods.Join(spacingError, LengthMethods.FreeboardErrorMm)),
             Band(design.HandSpacingMm, spacingError),
-            freeboard, duty, blade, shaft, grip, immersion, inWater,
+            freeboard, duty, blade, design.Shaft, grip, immersion, inWater,
             [.. spacingMethods, .. lengthMethods],
             spread, [.. FittingReasons.Of(story)], alternatives, cautions, design);
     }

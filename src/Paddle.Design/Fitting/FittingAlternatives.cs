@@ -78,12 +78,23 @@ internal static class FittingAlternatives
             other);
     }
 
-    private static FittingAlternative OtherWood(SuggestedDesign design, FittingStory story) => story.Wood == SuggestedWood.Spruce
-        ? new("harder-use", "For rocks and years of hire: a tougher, heavier wood.", InWood(design, story, SuggestedWood.Ash, story.Wishes, ", harder use"))
-        : new(
-            "lighter-carry",
-            "Lighter on the portage: a softwood of two thirds to four fifths of the weight, with a thicker shaft where it needs one; it dents more easily.",
-            InWood(design, story, SuggestedWood.Spruce, story.Wishes with { LightCarry = true }, ", lighter carry"));
+    // A lighter wood than ash is cherry, a lighter one than cherry spruce; from spruce the way leads back to what is tough.
+    private static FittingAlternative OtherWood(SuggestedDesign design, FittingStory story)
+    {
+        if (story.Wood == SuggestedWood.Spruce)
+            return new("harder-use", "For rocks and years of hire: a tougher, heavier wood.", InWood(design, story, SuggestedWood.Ash, story.Wishes, ", harder use"));
+
+        var carried = story.Wishes with { LightCarry = true };
+        return story.Wood == SuggestedWood.Ash
+            ? new(
+                "lighter-carry",
+                "Lighter on the portage: black cherry, about a sixth lighter than ash, with a thicker shaft where it needs one.",
+                InWood(design, story, SuggestedWood.Cherry, carried, ", lighter carry"))
+            : new(
+                "lighter-carry",
+                "Lighter on the portage: Sitka spruce, about a fifth lighter than cherry, with a thicker shaft where it needs one; it dents more easily.",
+                InWood(design, story, SuggestedWood.Spruce, carried, ", lighter carry"));
+    }
 
     private static SuggestedDesign InWood(SuggestedDesign design, FittingStory story, SuggestedWood wood, PaddlerPreferences wishes, string suffix) => design with
     {

@@ -83,6 +83,7 @@ internal static class FittingReasons
                 { LightCarry: true } => ", a little less for the carry.",
                 _ => ".",
             },
+            ShaftSizeSetBy.Aims => "as near as balance and strength allow to what the hand likes.",
             ShaftSizeSetBy.Strokes => "the trade's 28.6 mm (1 1/8 in) brought to the strokes of this body and this outing; the hand alone would take less.",
             _ => shaft.EquivalentDiameterMm > ShaftFit.TradeMm ? "no shaft is made thicker." : "the least for a shaft (7/8 in); this hand and its strokes would take less.",
         };

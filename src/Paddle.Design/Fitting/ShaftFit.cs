@@ -23,6 +23,9 @@ public enum ShaftSizeSetBy
 
     /// <summary>The thinnest and thickest shafts made.</summary>
     Limits,
+
+    /// <summary>The design it was tried in: with what hand and strokes asked for, it would not have met its aims.</summary>
+    Aims,
 }
 
 /// <summary>Shaft section from the hand and the strokes.</summary>

@@ -28,7 +28,7 @@ public sealed record SuggestedDesign(
     PaddleDuty Duty)
 {
     /// <summary>Body masses that a design's loads are given for, kg: a lighter child's paddle is made for the least.</summary>
-    public static Outline.Range LoadedMassLimitsKg { get; } = new(20, 250);
+    public static Outline.Range LoadedMassLimitsKg { get; } = new(12, 250);
 
     /// <summary>Overall length these sizes add up to, mm.</summary>
     public double OverallLengthMm => LengthRules.OwnGeometryMm(Grip.TopHandMm, HandSpacingMm, FreeboardMm, BladeLengthMm);

@@ -286,8 +286,8 @@ public class FittingAdvisorTests
     [Theory]
     [InlineData(null, WaterKind.DeepLake, false, "black-cherry")]
     [InlineData(OutingPurpose.Trip, WaterKind.DeepLake, false, "white-ash")]
-    [InlineData(OutingPurpose.Trip, WaterKind.DeepLake, true, "sitka-spruce")]
-    [InlineData(OutingPurpose.Race, WaterKind.DeepLake, false, "black-cherry")]
+    [InlineData(OutingPurpose.Trip, WaterKind.DeepLake, true, "black-cherry")]
+    [InlineData(OutingPurpose.Race, WaterKind.DeepLake, false, "white-ash")]
     [InlineData(null, WaterKind.FastWater, true, "white-ash")]
     public void The_wood_follows_water_outing_and_wishes(OutingPurpose? purpose, WaterKind water, bool lightCarry, string species) =>
         Assert.Equal(species, Advice(new FittingRequest(

@@ -101,7 +101,7 @@ public sealed partial class FittingSweepTests
         var grip = GripPattern.Of(d.Grip.Style);
         Assert.InRange(d.Grip.WidthMm, grip.WidthLimitsMm.Min, grip.WidthLimitsMm.Max);
         Assert.InRange(d.Grip.LengthMm, grip.LengthLimitsMm.Min, grip.LengthLimitsMm.Max);
-        Assert.InRange(d.BodyMassKg, 20, 160);
+        Assert.InRange(d.BodyMassKg, 12, 160);
         Assert.Equal(a.Duty, d.Duty);
         Assert.InRange(d.Shaft.EquivalentDiameterMm, 22, 40);
         Assert.True((d.Shaft.UpperWidthMm ?? 18) is >= 18 and var upper && upper < d.Shaft.WidthMm && (d.Shaft.UpperThicknessMm ?? 0) < d.Shaft.ThicknessMm);

@@ -9,13 +9,13 @@ public sealed record DesignRequest
     /// <summary>Name of the design, up to 80 printable characters.</summary>
     public string? Label { get; init; }
 
-    /// <summary>Middle of the grip hand to middle of the lower hand, mm, 500 to 1100.</summary>
+    /// <summary>Middle of the grip hand to middle of the lower hand, mm, 400 to 1100.</summary>
     public double? HandSpacingMm { get; init; }
 
     /// <summary>Lower hand to throat, mm, 0 to 150; 38 unless it follows from the other lengths.</summary>
     public double? FreeboardMm { get; init; }
 
-    /// <summary>Top of the grip to the tip, mm, 1000 to 2100; follows from the other lengths when null.</summary>
+    /// <summary>Top of the grip to the tip, mm, 800 to 2100; follows from the other lengths when null.</summary>
     public double? OverallLengthMm { get; init; }
 
     /// <summary>The blade.</summary>
@@ -236,7 +236,7 @@ public sealed record LoadsRequest
     /// <summary><c>touring</c> (when null): lakes and day trips; <c>expedition</c>: rivers, far from help; <c>racing</c>.</summary>
     public string? Duty { get; init; }
 
-    /// <summary>Body mass that the usual forces scale with, kg, 20 to 250; 75 when null.</summary>
+    /// <summary>Body mass that the usual forces scale with, kg, 12 to 250; 75 when null.</summary>
     public double? BodyMassKg { get; init; }
 
     /// <summary>Peak of an easy stroke, repeated a million times, N.</summary>

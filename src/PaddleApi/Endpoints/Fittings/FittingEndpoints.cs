@@ -30,5 +30,5 @@ public static class FittingEndpoints
 
     // The validator has put the engine's own checks in front: a request that comes here is answered.
     private static FittingResponse Answer(Contracts.Fittings.FittingRequest request) =>
-        FittingResponses.From(FittingAdvisor.Advise(FittingReader.Read(request)).Advice!, EngineVersion.Text);
+        FittingResponses.From(FittingAdvisor.Advise(FittingReader.Read(request), TriedShaft.Settle).Advice!, EngineVersion.Text);
 }
