@@ -101,9 +101,9 @@ public static class BladeChoice
     public const double ReferenceSpacingMm = 889;
 
     // Shares of body and area in the blade's length; the width takes the rest. A child needs blade enough to move its share of the boat; a tall
-    // person's blade grows as the shaft, or the paddle would no longer balance at the lower hand. Calibrated so that a child of 1.2 m gets a paddle
+    // person's blade grows nearly as the shaft, or the paddle would no longer balance at the lower hand. Calibrated so that a child of 1.2 m gets a paddle
     // of 43 to 45 in and a man of 1.9 m one that stands between chin and nose (service's own choice).
-    private const double SmallSpacingPower = 0.4, LargeSpacingPower = 1, DragPower = 1.0 / 6;
+    private const double SmallSpacingPower = 0.4, LargeSpacingPower = 0.8, DragPower = 1.0 / 6;
 
     /// <summary>The families by trade name.</summary>
     public static IReadOnlyList<BladeSizes> Families { get; } = [.. BladeFamilies.All.Select(BladeSizes.Of)];
@@ -164,7 +164,7 @@ public static class BladeChoice
     }
 
     /// <summary>
-    /// Size a family for a person: L_b = L₀ (S/889)^n μ^(1/6), n 0.4 below 889 mm and 1 above, and W = A/(k L_b), with A the outing's
+    /// Size a family for a person: L_b = L₀ (S/889)^n μ^(1/6), n 0.4 below 889 mm and 0.8 above, and W = A/(k L_b), with A the outing's
     /// area. The trade's lengths hold from the mean woman's hand spacing to that of the 95th percentile of men
     /// and shrink or grow in proportion beyond; the stroke moves a small person's width about its own
     /// as far as the family's narrowest and widest stand off its usual one. Where a limit is met the area gives way, not the length.
