@@ -84,9 +84,7 @@ internal static class BindingLimitList
         for (var r = 0; r < problem.RowCount; r++)
         {
             var gradientOfRow = problem.RowGradients.AsSpan(r * N, N);
-            var reach = 0.0;
-            foreach (var slope in gradientOfRow) reach += Math.Abs(slope);
-            if (problem.Rows[r] > boxMm * reach) continue;
+            if (problem.Rows[r] > boxMm * Lanes.Reach(gradientOfRow)) continue;
             gradientOfRow.CopyTo(rows[(count * N)..]);
             bounds[count] = Math.Max(problem.Rows[r], 0); // what is missed is held where it is
             stands[count++] = r;

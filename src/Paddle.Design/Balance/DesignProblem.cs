@@ -30,14 +30,14 @@ internal sealed class DesignProblem
     private readonly double target;
     private readonly double finishG;
     private readonly double finishFirst;
-    private readonly double slopeOfGrain;
+    private readonly TaperedGrain grain;
     private readonly double strengthHair;
     private readonly ShapeRow[] shapeRows;
 
     private DesignProblem(PaddleSpecification asked, PlaceTerms[] nodes, FinishLoad finish)
     {
         (this.nodes, aims, shapeRows) = (nodes, asked.Aims, ShapeRow.For(asked.Free, SizeLimits.SmallShare(asked.Form.Places.HandSpacingMm), asked.LatticeMm));
-        (gramsPerMm3, slopeOfGrain) = (asked.Wood.DensityKgM3 * 1e-6, asked.Wood.SlopeOfGrain);
+        (gramsPerMm3, grain) = (asked.Wood.DensityKgM3 * 1e-6, new(asked.Wood.SlopeOfGrain));
         target = BalanceTarget.Mm(asked.Form, asked.Aims);
         strengthHair = asked.Fixed.Any(size => size is not null) ? 0.10 : 0.01;
         (finishG, finishFirst) = (finish.MassG, finish.FirstGmm);
@@ -245,6 +245,7 @@ internal sealed class DesignProblem
         var pressure = BladePressure.On(solid);
         var needed = ModulusNeeded(solid, pressure, asked.Wood, asked.Loads, reserve);
         var centreOfPressure = pressure.CentreOfPressureMm(StrokePivots.TouringMm);
+        var benchN = asked.Aims.LeastBenchFlexMm is null && asked.Aims.MostBenchFlexMm is null ? 0 : Loads.BenchN; // the flex counts only where it is an aim
         var nodes = new PlaceTerms[solid.Count];
         for (var i = 0; i < nodes.Length; i++)
         {
@@ -267,8 +268,8 @@ internal sealed class DesignProblem
                 WidthBase = solid.HalfWidth[i] - perShaft * typical.ShaftWidthMm - perUpper * typical.UpperWidthMm,
                 VolumeWeight = weight,
                 Along = form.AlongShaftMm(solid.X[i]),
-                BendingFlex = Loads.BenchN * weight * m * m / asked.Wood.ModulusMPa,
-                ShearFlex = Loads.BenchN * weight * Flex.ShearForm * v * v / asked.Wood.ShearModulusMPa,
+                BendingFlex = benchN * weight * m * m / asked.Wood.ModulusMPa,
+                ShearFlex = benchN * weight * Flex.ShearForm * v * v / asked.Wood.ShearModulusMPa,
                 ModulusNeeded = needed[i],
                 AllowancePerSlope = TaperAllowance.PerSlopeAt(pattern),
             };
@@ -352,9 +353,9 @@ internal sealed class DesignProblem
         var rate = -node.HollowRate / 2;
         for (var k = from; k < to; k++) rate += rates[k] * v[k];
         var slope = Math.Abs(rate) / node.UnitMm;
-        double share = TaperedGrain.Share(slopeOfGrain, slope), allowance = 1 + node.AllowancePerSlope * slope;
+        double share = grain.Share(slope), allowance = 1 + node.AllowancePerSlope * slope;
         var left = share / allowance;
-        var leftRate = (TaperedGrain.ShareRate(slopeOfGrain, slope) - left * node.AllowancePerSlope) / allowance;
+        var leftRate = (grain.ShareRate(slope) - left * node.AllowancePerSlope) / allowance;
 
         // The square root makes the row nearly linear in the thickness.
         var root = Math.Sqrt(left * second / (c * node.ModulusNeeded));

@@ -14,7 +14,7 @@ internal sealed class QuadraticProgram
     private const double Tiny = 1e-11;
 
     private readonly int n;
-    private readonly double[] jacobianLike; // J: H⁻¹ = J·Jᵀ, its first columns span the active rows
+    private readonly double[] basis;        // J, column after column: H⁻¹ = J·Jᵀ, its first columns span the active rows
     private readonly double[] triangle;     // R: J₁ᵀ·(active rows), upper triangular
     private readonly double[] projected;    // Jᵀ·row
     private readonly double[] step;
@@ -26,7 +26,7 @@ internal sealed class QuadraticProgram
     internal QuadraticProgram(int unknowns)
     {
         n = unknowns;
-        jacobianLike = new double[n * n];
+        basis = new double[n * n];
         triangle = new double[n * n];
         projected = new double[n];
         step = new double[n];
@@ -91,17 +91,17 @@ internal sealed class QuadraticProgram
             }
         }
 
-        var inverse = jacobianLike.AsSpan();
-        inverse.Clear();
-        for (var column = 0; column < n; column++)
+        basis.AsSpan().Clear();
+        for (var k = 0; k < n; k++)
         {
-            // Column `column` of L⁻ᵀ solves Lᵀ·x = e.
-            inverse[column * n + column] = 1 / lower[column * n + column];
-            for (var i = column - 1; i >= 0; i--)
+            // Column k of L⁻ᵀ solves Lᵀ·x = e.
+            var column = Column(k);
+            column[k] = 1 / lower[k * n + k];
+            for (var i = k - 1; i >= 0; i--)
             {
                 var sum = 0.0;
-                for (var k = i + 1; k <= column; k++) sum += lower[k * n + i] * inverse[k * n + column];
-                inverse[i * n + column] = -sum / lower[i * n + i];
+                for (var j = i + 1; j <= k; j++) sum += lower[j * n + i] * column[j];
+                column[i] = -sum / lower[i * n + i];
             }
         }
     }
@@ -109,12 +109,9 @@ internal sealed class QuadraticProgram
     private void FreeMinimum(ReadOnlySpan<double> gradient, Span<double> solution)
     {
         Project(gradient);
-        for (var i = 0; i < n; i++)
-        {
-            var sum = 0.0;
-            for (var k = i; k < n; k++) sum += jacobianLike[i * n + k] * projected[k];
-            solution[i] = -sum;
-        }
+        var least = solution[..n];
+        least.Clear();
+        for (var k = 0; k < n; k++) Lanes.Add(least, -projected[k], Column(k));
     }
 
     private int MostBroken(ReadOnlySpan<double> rows, ReadOnlySpan<double> bounds, ReadOnlySpan<double> solution)
@@ -123,7 +120,7 @@ internal sealed class QuadraticProgram
         var depth = -1e-9;
         for (var r = 0; r < bounds.Length; r++)
         {
-            var value = bounds[r] + Dot(rows.Slice(r * n, n), solution);
+            var value = bounds[r] + Lanes.Dot(rows.Slice(r * n, n), solution);
             if (value < depth && !Active.Contains(r)) (worst, depth) = (r, value);
         }
 
@@ -149,17 +146,14 @@ internal sealed class QuadraticProgram
                     (longest, leaving) = (multipliers[k] / dualStep[k], k);
             }
 
-            var value = bounds[row] + Dot(normal, solution);
+            var value = bounds[row] + Lanes.Dot(normal, solution);
             var full = reach ? -value / square : double.PositiveInfinity;
             var length = Math.Min(longest, full);
             if (double.IsPositiveInfinity(length)) return false;
 
             for (var k = 0; k < activeCount; k++) multipliers[k] -= length * dualStep[k];
             incoming += length;
-            if (reach)
-            {
-                for (var i = 0; i < n; i++) solution[i] += length * step[i];
-            }
+            if (reach) Lanes.Add(solution[..n], length, step);
 
             if (full <= longest)
             {
@@ -173,33 +167,18 @@ internal sealed class QuadraticProgram
 
     private void Project(ReadOnlySpan<double> vector)
     {
-        Array.Clear(projected);
-        for (var i = 0; i < n; i++)
-        {
-            var v = vector[i];
-            if (v == 0) continue;
-            for (var k = 0; k < n; k++) projected[k] += jacobianLike[i * n + k] * v;
-        }
+        for (var k = 0; k < n; k++) projected[k] = Lanes.Dot(Column(k), vector);
     }
+
+    private Span<double> Column(int k) => basis.AsSpan(k * n, n);
 
     // Part of the row that no active row covers; its square is the gain per unit step.
     private (bool Reach, double Square) PrimalStep()
     {
-        var square = 0.0;
-        var whole = 0.0;
-        for (var k = 0; k < n; k++)
-        {
-            whole += projected[k] * projected[k];
-            if (k >= activeCount) square += projected[k] * projected[k];
-        }
-
-        for (var i = 0; i < n; i++)
-        {
-            var sum = 0.0;
-            for (var k = activeCount; k < n; k++) sum += jacobianLike[i * n + k] * projected[k];
-            step[i] = sum;
-        }
-
+        var uncovered = projected.AsSpan(activeCount);
+        double square = Lanes.Dot(uncovered, uncovered), whole = Lanes.Dot(projected, projected);
+        Array.Clear(step);
+        for (var k = activeCount; k < n; k++) Lanes.Add(step, projected[k], Column(k));
         return (square > 1e-13 * Math.Max(whole, 1e-30), square);
     }
 
@@ -229,17 +208,7 @@ internal sealed class QuadraticProgram
         if (length < 1e-300 || y == 0) return;
         double cos = x / length, sin = y / length;
         (projected[a], projected[b]) = (length, 0);
-        TurnColumns(a, b, cos, sin);
-    }
-
-    private void TurnColumns(int a, int b, double cos, double sin)
-    {
-        for (var i = 0; i < n; i++)
-        {
-            double p = jacobianLike[i * n + a], q = jacobianLike[i * n + b];
-            jacobianLike[i * n + a] = cos * p + sin * q;
-            jacobianLike[i * n + b] = cos * q - sin * p;
-        }
+        Lanes.Turn(Column(a), Column(b), cos, sin);
     }
 
     private void Drop(int place)
@@ -265,14 +234,7 @@ internal sealed class QuadraticProgram
                 triangle[(k + 1) * n + j] = cos * q - sin * p;
             }
 
-            TurnColumns(k, k + 1, cos, sin);
+            Lanes.Turn(Column(k), Column(k + 1), cos, sin);
         }
-    }
-
-    private static double Dot(ReadOnlySpan<double> a, ReadOnlySpan<double> b)
-    {
-        var sum = 0.0;
-        for (var i = 0; i < a.Length; i++) sum += a[i] * b[i];
-        return sum;
     }
 }

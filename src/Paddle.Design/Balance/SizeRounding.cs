@@ -88,9 +88,7 @@ internal static class SizeRounding
         var count = 0;
         for (var r = 0; r < problem.RowCount; r++)
         {
-            var reach = 0.0;
-            for (var k = 0; k < N; k++) reach += Math.Abs(problem.RowGradients[r * N + k]);
-            if (problem.Rows[r] < 3 * stepMm * reach) near[count++] = r;
+            if (problem.Rows[r] < 3 * stepMm * Lanes.Reach(problem.RowGradients.AsSpan(r * N, N))) near[count++] = r;
         }
 
         return count;
@@ -113,12 +111,10 @@ internal static class SizeRounding
         internal double Merit(ReadOnlySpan<double> change)
         {
             // Each broken row counts for itself: one that no lattice point can keep must not hide another.
-            var merit = 0.0;
-            for (var k = 0; k < N; k++) merit += problem.CostGradient[k] * change[k];
+            var merit = Lanes.Dot(problem.CostGradient, change);
             foreach (var r in near)
             {
-                var value = problem.Rows[r];
-                for (var k = 0; k < N; k++) value += problem.RowGradients[r * N + k] * change[k];
+                var value = problem.Rows[r] + Lanes.Dot(problem.RowGradients.AsSpan(r * N, N), change);
                 if (value < 0) merit -= SizeSolver.Penalty((int)problem.Limits[r].Group) * value;
             }
 

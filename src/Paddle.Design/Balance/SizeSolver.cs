@@ -264,12 +264,7 @@ internal sealed class SizeSolver
     }
 
     // A row that no step within the box can break is left out of the step's program.
-    private bool WithinReach(int r)
-    {
-        var reach = 0.0;
-        for (var k = 0; k < N; k++) reach += Math.Abs(problem.RowGradients[r * N + k]);
-        return problem.Rows[r] < boxMm * reach;
-    }
+    private bool WithinReach(int r) => problem.Rows[r] < boxMm * Lanes.Reach(problem.RowGradients.AsSpan(r * N, N));
 
     private static Span<double> NewRow(Span<double> rows, Span<double> bounds, int unknowns, ref int count, double value)
     {
@@ -302,7 +297,7 @@ internal sealed class SizeSolver
             var g = (int)problem.Limits[r].Group;
             var value = problem.Rows[r];
             before[g] = Math.Max(before[g], -value);
-            for (var k = 0; k < N; k++) value += problem.RowGradients[r * N + k] * step[k];
+            value += Lanes.Dot(problem.RowGradients.AsSpan(r * N, N), step);
             after[g] = Math.Max(after[g], -value);
         }
 
@@ -317,7 +312,7 @@ internal sealed class SizeSolver
         for (var r = 0; r < problem.RowCount; r++)
         {
             if (RowMultipliers[r] == 0) continue;
-            for (var k = 0; k < N; k++) sum[k] += sign * RowMultipliers[r] * problem.RowGradients[r * N + k];
+            Lanes.Add(sum[..N], sign * RowMultipliers[r], problem.RowGradients.AsSpan(r * N, N));
         }
     }
 

@@ -94,12 +94,10 @@ internal static class CrossGrainBending
         ReadOnlySpan<double> x, ReadOnlySpan<double> moments, ReadOnlySpan<double> spread, int i, double w, double strip)
     {
         var reach = Math.Max(ReachOfHalfWidth * w, LeastReachMm);
-        var (momentBefore, spreadBefore) = (Between(x, moments, x[i] - reach), Between(x, spread, x[i] - reach));
+        var (momentBefore, spreadBefore) = Between(x, moments, spread, x[i] - reach);
 
         // Beyond the tip there is neither moment nor blade.
-        var beyond = x[i] + reach >= x[^1];
-        var momentAfter = beyond ? 0 : Between(x, moments, x[i] + reach);
-        var spreadAfter = beyond ? 0 : Between(x, spread, x[i] + reach);
+        var (momentAfter, spreadAfter) = x[i] + reach >= x[^1] ? (0, 0) : Between(x, moments, spread, x[i] + reach);
         double moment = moments[i], eta = spread[i];
         var bent = momentAfter * spreadAfter - 2 * moment * eta + momentBefore * spreadBefore;
         var twisted = (momentAfter + moment) * (spreadAfter - eta) - (moment + momentBefore) * (eta - spreadBefore);
@@ -107,23 +105,28 @@ internal static class CrossGrainBending
     }
 
     // Cubic through the four nearest places (Lagrange): second differences of chords would show the places' spacing.
-    private static double Between(ReadOnlySpan<double> x, ReadOnlySpan<double> values, double at)
+    private static (double Moment, double Spread) Between(
+        ReadOnlySpan<double> x, ReadOnlySpan<double> moments, ReadOnlySpan<double> spread, double at)
     {
         var next = x.BinarySearch(at);
-        if (next >= 0) return values[next];
+        if (next >= 0) return (moments[next], spread[next]);
         var first = Math.Clamp(~next - 2, 0, x.Length - 4);
-        var sum = 0.0;
+        double moment = 0, breadth = 0;
         for (var i = first; i < first + 4; i++)
         {
-            var term = values[i];
+            double above = 1, below = 1;
             for (var j = first; j < first + 4; j++)
             {
-                if (j != i) term *= (at - x[j]) / (x[i] - x[j]);
+                if (j == i) continue;
+                above *= at - x[j];
+                below *= x[i] - x[j];
             }
 
-            sum += term;
+            var weight = above / below;
+            moment += weight * moments[i];
+            breadth += weight * spread[i];
         }
 
-        return sum;
+        return (moment, breadth);
     }
 }

@@ -24,7 +24,8 @@ public sealed record StrengthCheck(IReadOnlyList<CaseResult> Cases, double Buckl
     {
         var count = solid.Count;
         Span<double> moments = stackalloc double[count], grain = stackalloc double[count];
-        for (var i = 0; i < count; i++) grain[i] = TaperedGrain.Share(wood.SlopeOfGrain, solid.FaceSlope[i]);
+        var cut = new TaperedGrain(wood.SlopeOfGrain);
+        for (var i = 0; i < count; i++) grain[i] = cut.Share(solid.FaceSlope[i]);
         var buckling = ShaftBucklingN(solid, wood);
         var cases = new CaseResult[loads.Cases.Count];
         for (var k = 0; k < cases.Length; k++)
@@ -65,7 +66,7 @@ public sealed record StrengthCheck(IReadOnlyList<CaseResult> Cases, double Buckl
 
     /// <summary>Share of the wood's bending strength that a case may use at a place: its duration and number, and the grain cut there.</summary>
     internal static double StrengthShare(PaddleSolid solid, int place, LoadCase loadCase, WoodInUse wood) =>
-        loadCase.StrengthShare * TaperedGrain.Share(wood.SlopeOfGrain, solid.FaceSlope[place]);
+        loadCase.StrengthShare * new TaperedGrain(wood.SlopeOfGrain).Share(solid.FaceSlope[place]);
 
     /// <summary>
     /// Stress (MPa) on the face at a place: bending, with what beam theory misses where the spine tapers, and in a push-off the thrust.

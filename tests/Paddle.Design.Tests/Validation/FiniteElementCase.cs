@@ -80,7 +80,7 @@ public sealed record FiniteElementCase(
             return values[next - 1] + share * (values[next] - values[next - 1]);
         }
 
-        var use = Spine.Select(p => p[1] / TaperedGrain.Share(BoardSlope, At(printed.FaceSlope, p[0]))).ToArray();
+        var use = Spine.Select(p => p[1] / new TaperedGrain(BoardSlope).Share(At(printed.FaceSlope, p[0]))).ToArray();
         var shortest = Spine.Where((_, i) => use[i] >= CouldGovern * use.Max()).MinBy(p => At(along, p[0]) / p[1])!;
         return new(
             mass.VolumeCm3,
