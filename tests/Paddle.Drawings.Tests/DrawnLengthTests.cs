@@ -67,6 +67,7 @@ public class DrawnLengthTests
     [InlineData(1.0, DrawingUnits.Inch, "3/64 in")]
     [InlineData(0.5, DrawingUnits.Inch, "1/32 in")]
     [InlineData(0.3, DrawingUnits.Inch, "1/64 in")]
+    [InlineData(0.05, DrawingUnits.Inch, "less than 1/64 in")]
     public void What_is_left_on_is_never_less_than_meant(double mm, DrawingUnits units, string expected) =>
         Assert.Equal(expected, DrawnLength.Shaving(mm, units));
 

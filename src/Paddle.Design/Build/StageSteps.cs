@@ -15,7 +15,7 @@ internal sealed class StageSteps(BuildFacts facts)
     private const double StraightGrainMm = 914.4;
 
     // A round-over bit tears where the section begins to change: common practice, no source.
-    private const double BitShortOfMm = 65;
+    private const double BitShortOfMm = 63.5;
 
     // What a hand-held caliper tells apart on a shaft that is called round: common practice, no source.
     private const double RoundWithinMm = 0.3;
@@ -65,7 +65,7 @@ internal sealed class StageSteps(BuildFacts facts)
                 + "corner facet is not at 45 degrees.",
             $"A spar gauge with {facts.Gauge.Between(Units)} between its fences has its points {facts.Gauge.First(Units)} from each fence "
                 + $"({facts.Gauge.Apart(Units)} apart).",
-            $"A round-over bit may do the corners where the shaft is straight: stop it about {Near(BitShortOfMm)} short of the throat and of the grip.",
+            $"A round-over bit may do the corners where the shaft is straight: stop it about {DrawnLength.Rough(BitShortOfMm, Units)} short of the throat and of the grip.",
         ],
         BuildStage.ShaftSixteenSided =>
             ["Scribe the sixteen-side lines about a quarter in from each corner, as tabled; take every corner off evenly."],

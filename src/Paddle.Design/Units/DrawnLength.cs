@@ -60,9 +60,12 @@ public static class DrawnLength
     /// </summary>
     /// <param name="lengthMm">The length, mm.</param>
     /// <param name="units">Units to print.</param>
-    public static string Shaving(double lengthMm, DrawingUnits units) => units == DrawingUnits.Metric
-        ? lengthMm.ToString("0.##", CultureInfo.InvariantCulture) + UnitSuffix(units)
-        : InchFigure(lengthMm, lengthMm <= ShavingUpToMm ? FinestMarks : Denominator(lengthMm), LengthRounding.Up) + UnitSuffix(units);
+    public static string Shaving(double lengthMm, DrawingUnits units)
+    {
+        if (units == DrawingUnits.Metric) return lengthMm.ToString("0.##", CultureInfo.InvariantCulture) + UnitSuffix(units);
+        if (lengthMm is > 0 and < MmPerInch / FinestMarks / 2) return $"less than {InchFigure(MmPerInch / FinestMarks, FinestMarks)}{UnitSuffix(units)}";
+        return InchFigure(lengthMm, lengthMm <= ShavingUpToMm ? FinestMarks : Denominator(lengthMm), LengthRounding.Up) + UnitSuffix(units);
+    }
 
     /// <summary>The unit to print after a figure, with the space before it.</summary>
     /// <param name="units">Units to print.</param>

@@ -25,7 +25,7 @@ internal static class BuildSheetTables
     public static string Board(BuildSheet sheet, BoardNeed need, DrawingUnits units)
     {
         var blank = sheet.Blank;
-        var cut = $"Cut {Up(blank.LengthMm, units)} × {Up(blank.WidthMm, units)} from it; {Size(blank.EndTrimMm, units)} is kept clear at each end.";
+        var cut = $"Cut {Up(blank.LengthMm, units)} × {Up(blank.WidthMm, units)} from it; {DrawnLength.Rough(blank.EndTrimMm, units)} is kept clear at each end.";
         return Html.Paragraph(blank.IsOwn
             ? $"Your own board is used, {Size(blank.ThicknessMm, units)} thick. The thickest section is {Up(blank.ThickestSectionMm, units)}: "
                 + $"{DrawnLength.Shaving(blank.OverMm / 2, units)} is left to plane off each face there. {cut}"
