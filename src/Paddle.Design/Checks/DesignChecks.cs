@@ -116,8 +116,10 @@ internal static class DesignChecks
             SizeLimits.MostOval + 0.005, "", CheckStatus.Warn, Practice, "Round to gently oval.", "More oval than usual."));
 
         if (form.Blade.Family is not { } family) return;
-        AddUsual(checks, "shape.blade-length", form.Blade.LengthMm, BladeChoice.UsualLengthMm(BladeChoice.Family(family.Id), bodySpacing), family.Name);
-        AddUsual(checks, "shape.blade-width", form.Blade.WidthMm, BladeChoice.UsualWidthMm(BladeChoice.Family(family.Id), bodySpacing, loads.BodyMassKg), family.Name);
+        var inTrade = BladeChoice.Family(family.Id);
+        var narrowest = BladeChoice.UsualWidthMm(inTrade, bodySpacing, loads.BodyMassKg).Min;
+        AddUsual(checks, "shape.blade-length", form.Blade.LengthMm, BladeChoice.UsualLengthMm(inTrade, bodySpacing), family.Name);
+        AddUsual(checks, "shape.blade-width", form.Blade.WidthMm, family.UsualWidthMm with { Min = narrowest }, family.Name);
         var reached = form.BladePlan.Fullness;
         var asked = Math.Abs(reached - form.Blade.Fullness) < 0.002;
         checks.Add(new(

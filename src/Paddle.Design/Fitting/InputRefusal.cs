@@ -12,6 +12,30 @@ public static class RefusalCodes
     /// <summary>A name that is not known here.</summary>
     public const string UnknownName = "unknown-name";
 
+    /// <summary>A value of another kind than this place takes.</summary>
+    public const string WrongType = "wrong-type";
+
+    /// <summary>A body that is not the JSON this address reads.</summary>
+    public const string NotJson = "not-json";
+
+    /// <summary>A value that must be given.</summary>
+    public const string Missing = "missing";
+
+    /// <summary>One fact given in two places that do not agree.</summary>
+    public const string GivenTwice = "given-twice";
+
+    /// <summary>Lengths that leave no room for one another.</summary>
+    public const string LengthsDisagree = "lengths-disagree";
+
+    /// <summary>Sizes that no one paddle can have together.</summary>
+    public const string SizesDisagree = "sizes-disagree";
+
+    /// <summary>A size that the board cannot give.</summary>
+    public const string BeyondBoard = "beyond-board";
+
+    /// <summary>A wood or a treatment that must not be used.</summary>
+    public const string UnsafeWood = "unsafe-wood";
+
     /// <summary>Nothing gives a hand spacing.</summary>
     public const string NoWayToHandSpacing = "no-way-to-hand-spacing";
 

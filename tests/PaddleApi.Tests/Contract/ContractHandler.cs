@@ -81,6 +81,18 @@ public sealed class ContractHandler(Func<ApiDescription> description) : Delegati
             using var body = JsonDocument.Parse(bytes);
             var faults = description().Faults(content[mediaType]!["schema"]!, body.RootElement);
             Require(faults.Length == 0, $"{where}: the body does not fit its schema: {faults}");
+            if (mediaType == "application/problem+json") RequireCodes(body.RootElement, where);
+        }
+    }
+
+    // A program goes by the code of a refusal; the words may change.
+    private static void RequireCodes(JsonElement problem, string where)
+    {
+        if (!problem.TryGetProperty("errors", out var errors)) return;
+        foreach (var place in errors.EnumerateObject())
+        {
+            foreach (var fault in place.Value.EnumerateArray())
+                Require(fault.TryGetProperty("code", out var code) && code.GetString()!.Length > 0, $"{where}: a fault at {place.Name} has no code: {fault}");
         }
     }
 

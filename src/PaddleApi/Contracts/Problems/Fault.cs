@@ -1,3 +1,5 @@
+using Paddle.Design.Fitting;
+
 namespace PaddleApi.Contracts.Problems;
 
 /// <summary>One fault in a request: what was given, what is allowed, and why.</summary>
@@ -8,7 +10,7 @@ namespace PaddleApi.Contracts.Problems;
 /// <param name="Unit">Unit of the values.</param>
 /// <param name="Allowed">The names that are allowed here.</param>
 /// <param name="MeasureInstead">What to measure instead, or again: ids of <c>/v1/measurements</c>.</param>
-/// <param name="Code">Stable code of the refusal, for programs; the words of the reason may change.</param>
+/// <param name="Code">Stable code of the refusal, for programs; the words of the reason may change. Where none is given, what the other members say.</param>
 public sealed record Fault(
     string Reason,
     object? Value = null,
@@ -27,6 +29,10 @@ public sealed record Fault(
 
     /// <summary>Largest allowed value; null also where it came out as no finite number.</summary>
     public double? Max { get; init => field = Finite(value); } = Finite(Max);
+
+    /// <summary>Stable code of the refusal; there always is one.</summary>
+    public string? Code { get; init; } = Code
+        ?? (Allowed is not null ? RefusalCodes.UnknownName : Min is null && Max is null ? RefusalCodes.NotAccepted : RefusalCodes.OutOfRange);
 
     private static object? Shown(object? value) => value is double number ? Finite(number) : value;
 

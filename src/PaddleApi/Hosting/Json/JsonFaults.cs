@@ -2,6 +2,7 @@ using System.Buffers;
 using System.Text;
 using System.Text.Json;
 using System.Text.Unicode;
+using Paddle.Design.Fitting;
 using PaddleApi.Contracts.Problems;
 
 namespace PaddleApi.Hosting.Json;
@@ -52,7 +53,7 @@ internal static class JsonFaults
     }
 
     private static JsonDiagnosis At(string pointer, string reason) =>
-        new(reason, new Dictionary<string, IReadOnlyList<Fault>> { [pointer] = [new Fault(reason)] });
+        new(reason, new Dictionary<string, IReadOnlyList<Fault>> { [pointer] = [new Fault(reason, Code: RefusalCodes.NotJson)] });
 
     // Lines and bytes are counted from 1, as editors do.
     private static string NotUtf8(ReadOnlySpan<byte> body)

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
+using Paddle.Design.Fitting;
 using PaddleApi.Contracts.Problems;
 using PaddleApi.Validation;
 
@@ -63,7 +64,7 @@ internal sealed class JsonShapeWalk(JsonSerializerOptions options)
     {
         if (value.ValueKind != JsonValueKind.Array)
         {
-            Note(pointer, $"{Expected(type)} is expected, not {Given(value)}.", Shown(value));
+            Note(pointer, $"{Expected(type)} is expected, not {Given(value)}.", Shown(value), code: RefusalCodes.WrongType);
             return;
         }
 
@@ -86,7 +87,7 @@ internal sealed class JsonShapeWalk(JsonSerializerOptions options)
     {
         if (value.ValueKind != JsonValueKind.Object)
         {
-            Note(pointer, $"{Expected(type)} is expected, not {Given(value)}.", Shown(value));
+            Note(pointer, $"{Expected(type)} is expected, not {Given(value)}.", Shown(value), code: RefusalCodes.WrongType);
             return;
         }
 
@@ -105,7 +106,7 @@ internal sealed class JsonShapeWalk(JsonSerializerOptions options)
             var place = JsonPointers.Append(pointer, FaultValue.Shorten(name));
             if (!seen.Add(name))
             {
-                Note(place, "This member is given twice.");
+                Note(place, "This member is given twice.", code: RefusalCodes.GivenTwice);
                 metTwice = true;
             }
             else if (!known.TryGetValue(name, out var member))
@@ -120,7 +121,7 @@ internal sealed class JsonShapeWalk(JsonSerializerOptions options)
 
         foreach (var missing in known.Values.Where(member => IsRequired(member) && !seen.Contains(member.Name)))
         {
-            Note(JsonPointers.Append(pointer, missing.Name), "This member is required and is missing.");
+            Note(JsonPointers.Append(pointer, missing.Name), "This member is required and is missing.", code: RefusalCodes.Missing);
         }
     }
 
@@ -149,17 +150,17 @@ internal sealed class JsonShapeWalk(JsonSerializerOptions options)
         {
             if (!value.TryGetInt32(out _))
             {
-                Note(pointer, "A whole number is expected.", Shown(value));
+                Note(pointer, "A whole number is expected.", Shown(value), code: RefusalCodes.WrongType);
             }
         }
         else if (value.ValueKind != KindOf(type) && !(type == typeof(bool) && value.ValueKind == JsonValueKind.False))
         {
-            Note(pointer, $"{Expected(type)} is expected, not {Given(value)}.", Shown(value));
+            Note(pointer, $"{Expected(type)} is expected, not {Given(value)}.", Shown(value), code: RefusalCodes.WrongType);
         }
     }
 
-    private void Note(string pointer, string reason, object? value = null, IReadOnlyList<string>? allowed = null) =>
-        Note(pointer, new(reason, value, Allowed: allowed));
+    private void Note(string pointer, string reason, object? value = null, IReadOnlyList<string>? allowed = null, string? code = null) =>
+        Note(pointer, new(reason, value, Allowed: allowed, Code: code));
 
     private void Note(string pointer, Fault fault)
     {

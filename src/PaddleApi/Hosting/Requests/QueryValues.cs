@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using Paddle.Design.Fitting;
 using PaddleApi.Contracts.Designs;
 using PaddleApi.Contracts.Problems;
 using PaddleApi.Validation;
@@ -49,7 +50,7 @@ public sealed partial class QueryValues(IQueryCollection query)
     {
         var values = query[name];
         if (values.Count <= 1) return values.Count == 0 ? null : values[0] ?? "";
-        faults.Add(($"?{name}", new("This is given more than once; once is enough.", Allowed: allowed)));
+        faults.Add(($"?{name}", new("This is given more than once; once is enough.", Allowed: allowed, Code: RefusalCodes.GivenTwice)));
         return null;
     }
 

@@ -65,7 +65,7 @@ public sealed class BoardTestValidator : AbstractValidator<BoardTestRequest>
         const string Path = "Species";
         if (species is null)
         {
-            context.AddFault(Path, new("A species is required: the board is held against its published mean and spread.", Code: RefusalCodes.NotAccepted));
+            context.AddFault(Path, new("A species is required: the board is held against its published mean and spread.", Code: RefusalCodes.Missing));
         }
         else if (WoodCatalogue.Find(species) is null)
         {

@@ -1,4 +1,5 @@
 using FluentValidation;
+using Paddle.Design.Fitting;
 using Paddle.Design.Outline;
 using PaddleApi.Contracts.Designs;
 using PaddleApi.Contracts.Problems;
@@ -17,9 +18,9 @@ internal static class BladeAgreement
         if (blade.Offsets is not null)
         {
             const string Reason = "The offsets give the blade's shape: leave this null, or leave the offsets out.";
-            if (blade.Family is { } named) context.AddFault("Blade.Family", new(Reason, FaultValue.Show(named)));
-            if (blade.WidestAt is { } place) context.AddFault("Blade.WidestAt", new(Reason, FaultValue.Show(place)));
-            if (blade.Fullness is { } full) context.AddFault("Blade.Fullness", new(Reason, FaultValue.Show(full)));
+            if (blade.Family is { } named) context.AddFault("Blade.Family", new(Reason, FaultValue.Show(named), Code: RefusalCodes.GivenTwice));
+            if (blade.WidestAt is { } place) context.AddFault("Blade.WidestAt", new(Reason, FaultValue.Show(place), Code: RefusalCodes.GivenTwice));
+            if (blade.Fullness is { } full) context.AddFault("Blade.Fullness", new(Reason, FaultValue.Show(full), Code: RefusalCodes.GivenTwice));
         }
         else if (DesignDefaults.Family(request) is { } family)
         {

@@ -14,7 +14,7 @@ internal static class LengthAgreement
         if (request is { HandSpacingMm: null, OverallLengthMm: null })
         {
             const string Reason = "Give handSpacingMm, overallLengthMm, or both: nothing else says how long the paddle is.";
-            context.AddFault(nameof(request.HandSpacingMm), new(Reason));
+            context.AddFault(nameof(request.HandSpacingMm), new(Reason, Code: RefusalCodes.NoWayToHandSpacing));
             return;
         }
 
@@ -22,7 +22,7 @@ internal static class LengthAgreement
         foreach (var conflict in DesignDefaults.Lengths(request).Conflicts)
         {
             foreach (var field in conflict.Fields)
-                context.AddFault(Path(field), new Fault(conflict.Reason, conflict.FollowsMm, conflict.LimitsMm.Min, conflict.LimitsMm.Max, "mm"));
+                context.AddFault(Path(field), new Fault(conflict.Reason, conflict.FollowsMm, conflict.LimitsMm.Min, conflict.LimitsMm.Max, "mm", Code: RefusalCodes.LengthsDisagree));
         }
     }
 

@@ -43,12 +43,12 @@ internal static class OffsetTable
             sound = false;
         }
 
-        if (offsets[i].XMm is not { } x) Refuse("XMm", new("Each station needs its distance from the throat."));
+        if (offsets[i].XMm is not { } x) Refuse("XMm", new("Each station needs its distance from the throat.", Code: RefusalCodes.Missing));
         else if (!(x >= 0)) Refuse("XMm", new("Stations are measured from the throat towards the tip.", FaultValue.Show(x), 0, Unit: "mm"));
         else if (i > 0 && offsets[i - 1].XMm is { } before && !(x > before))
             Refuse("XMm", new("Stations must follow one another from throat to tip.", FaultValue.Show(x), before, Unit: "mm"));
 
-        if (offsets[i].HalfBreadthMm is not { } half) Refuse("HalfBreadthMm", new("Each station needs its half-breadth."));
+        if (offsets[i].HalfBreadthMm is not { } half) Refuse("HalfBreadthMm", new("Each station needs its half-breadth.", Code: RefusalCodes.Missing));
         else if (!(half >= 0 && half <= WidestHalfBreadthMm))
             Refuse("HalfBreadthMm", new("Half of the widest blade that is drawn.", FaultValue.Show(half), 0, WidestHalfBreadthMm, "mm"));
         else if (half == 0 && i < offsets.Count - 1)
@@ -69,7 +69,7 @@ internal static class OffsetTable
         }
 
         if (blade.LengthMm is { } asked && asked != length)
-            context.AddFault("Blade.LengthMm", new("The last station is the blade's length: leave this null or the same.", asked, length, length, "mm"));
+            context.AddFault("Blade.LengthMm", new("The last station is the blade's length: leave this null or the same.", asked, length, length, "mm", Code: RefusalCodes.GivenTwice));
         if (!WidthLimitsMm.Contains(width))
         {
             context.AddFault("Blade.Offsets", new(
@@ -79,7 +79,7 @@ internal static class OffsetTable
         if (blade.WidthMm is { } wide && wide != width)
         {
             context.AddFault("Blade.WidthMm", new(
-                "Twice the largest half-breadth is the blade's width: leave this null or the same.", wide, width, width, "mm"));
+                "Twice the largest half-breadth is the blade's width: leave this null or the same.", wide, width, width, "mm", Code: RefusalCodes.GivenTwice));
         }
 
         CheckShaftStation(request, blade, context);
@@ -98,7 +98,7 @@ internal static class OffsetTable
         if (request.Shaft?.WidthMm is { } pinned && pinned != shaft)
         {
             context.AddFault("Shaft.WidthMm", new(
-                "The station at the throat gives half the shaft's width: leave this null or the same.", pinned, shaft, shaft, "mm"));
+                "The station at the throat gives half the shaft's width: leave this null or the same.", pinned, shaft, shaft, "mm", Code: RefusalCodes.GivenTwice));
         }
     }
 }

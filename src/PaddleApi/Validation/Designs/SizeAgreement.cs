@@ -1,6 +1,7 @@
 using FluentValidation;
 using Paddle.Design;
 using Paddle.Design.Balance;
+using Paddle.Design.Fitting;
 using Paddle.Design.Outline;
 using PaddleApi.Contracts.Designs;
 using Range = Paddle.Design.Outline.Range;
@@ -42,7 +43,7 @@ internal static class SizeAgreement
             {
                 context.AddFault(path, new(
                     $"The spine thins from shaft to throat, middle, tip and edge: {here} may not be thicker than {name}.",
-                    FaultValue.Show(given), Max: above, Unit: "mm"));
+                    FaultValue.Show(given), Max: above, Unit: "mm", Code: RefusalCodes.SizesDisagree));
             }
 
             (above, name) = (given, here);
@@ -66,7 +67,7 @@ internal static class SizeAgreement
             {
                 context.AddFault(path, new(
                     $"The board holds no more: {boardMm} mm, less {PaddleSpecification.SurfacedFaceMm} mm planed off each face (common practice, no source).",
-                    FaultValue.Show(size), Max: usable, Unit: "mm"));
+                    FaultValue.Show(size), Max: usable, Unit: "mm", Code: RefusalCodes.BeyondBoard));
             }
         }
     }
@@ -89,12 +90,12 @@ internal static class SizeAgreement
         context.AddFault("Grip.HollowDepthMm", new(
             $"{SizeLimits.LeastGripCoreMm} mm of wood must stay between the faces of {whose}, {thickness} mm, hollowed on {(faces == 1 ? "one face" : "two faces")} "
             + "(common practice, no source).",
-            FaultValue.Show(hollow), 0, Math.Max(0, deepest), "mm"));
+            FaultValue.Show(hollow), 0, Math.Max(0, deepest), "mm", Code: RefusalCodes.SizesDisagree));
     }
 
     private static void NotAbove(ValidationContext<DesignRequest> context, string path, double? value, double? most, string reason)
     {
-        if (value > most) context.AddFault(path, new(reason, FaultValue.Show(value), Max: most, Unit: "mm"));
+        if (value > most) context.AddFault(path, new(reason, FaultValue.Show(value), Max: most, Unit: "mm", Code: RefusalCodes.SizesDisagree));
     }
 
     private static void Within(ValidationContext<DesignRequest> context, string path, double? value, Range limits, string reason)

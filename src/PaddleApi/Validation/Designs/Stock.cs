@@ -1,4 +1,5 @@
 using FluentValidation;
+using Paddle.Design.Fitting;
 using Paddle.Design.Wood;
 using PaddleApi.Contracts.Designs;
 using PaddleApi.Contracts.Problems;
@@ -17,7 +18,7 @@ internal static class Stock
         if (request.Wood?.Treatment is { } treatment && WoodSafety.RefusalOfTreatment(treatment) is { } refusal)
         {
             context.AddFault("Wood.Treatment", new Fault(
-                $"{refusal.Reason} Source: {refusal.Source}.", FaultValue.Show(treatment), Allowed: [WoodSafety.NoTreatment]));
+                $"{refusal.Reason} Source: {refusal.Source}.", FaultValue.Show(treatment), Allowed: [WoodSafety.NoTreatment], Code: RefusalCodes.UnsafeWood));
         }
     }
 
@@ -25,9 +26,9 @@ internal static class Stock
     {
         const string Path = "Wood.Species";
         if (species is null)
-            context.AddFault(Path, new("A species is required: density, stiffness and strength come from it."));
+            context.AddFault(Path, new("A species is required: density, stiffness and strength come from it.", Code: RefusalCodes.Missing));
         else if (WoodSafety.RefusalOfSpecies(species) is { } refusal)
-            context.AddFault(Path, new($"{refusal.Reason} Source: {refusal.Source}.", FaultValue.Show(species)));
+            context.AddFault(Path, new($"{refusal.Reason} Source: {refusal.Source}.", FaultValue.Show(species), Code: RefusalCodes.UnsafeWood));
         else if (WoodCatalogue.Find(species) is null)
             context.AddFault(Path, Unknown(species));
     }
@@ -36,7 +37,7 @@ internal static class Stock
     {
         var nearest = species.Length <= LongestName ? WoodCatalogue.NearestIds(species) : [];
         return nearest.Count == 0
-            ? new("No wood has this id; all ids are listed at /v1/woods.", FaultValue.Show(species))
+            ? new("No wood has this id; all ids are listed at /v1/woods.", FaultValue.Show(species), Code: RefusalCodes.UnknownName)
             : new($"No wood has this id; the nearest are {string.Join(", ", nearest)}. All ids are listed at /v1/woods.", FaultValue.Show(species), Allowed: nearest);
     }
 }
