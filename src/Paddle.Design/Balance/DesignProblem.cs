@@ -31,7 +31,6 @@ internal sealed class DesignProblem
     private readonly double finishG;
     private readonly double finishFirst;
     private readonly TaperedGrain grain;
-    private readonly double strengthHair;
     private readonly ShapeRow[] shapeRows;
 
     private DesignProblem(PaddleSpecification asked, PlaceTerms[] nodes, FinishLoad finish)
@@ -39,7 +38,6 @@ internal sealed class DesignProblem
         (this.nodes, aims, shapeRows) = (nodes, asked.Aims, ShapeRow.For(asked.Free, SizeLimits.SmallShare(asked.Form.Places.HandSpacingMm), asked.LatticeMm));
         (gramsPerMm3, grain) = (asked.Wood.DensityKgM3 * 1e-6, new(asked.Wood.SlopeOfGrain));
         target = BalanceTarget.Mm(asked.Form, asked.Aims);
-        strengthHair = asked.Fixed.Any(size => size is not null) ? 0.10 : 0.01;
         (finishG, finishFirst) = (finish.MassG, finish.FirstGmm);
         var rows = 4 + shapeRows.Length; // balance and flex, each from both sides
         foreach (var node in nodes) rows += node.ModulusNeeded > 0 ? 1 : 0;
@@ -185,8 +183,7 @@ internal sealed class DesignProblem
 
     /// <summary>
     /// Lets go of the rows of a group that hold the solution and are broken there: to where they are, and a little more, so that the last
-    /// hundredths of a hopeless limit do not drive every other size to its end. A pin that makes a place hopeless is the maker's own: there
-    /// less is held on to. A balance out of reach is left to its price. Theory B4.
+    /// hundredths of a hopeless limit do not drive every other size to its end. A balance out of reach is left to its price. Theory B4.
     /// </summary>
     /// <param name="group">The group.</param>
     /// <param name="multipliers">Multipliers of the rows at the solution.</param>
@@ -220,7 +217,7 @@ internal sealed class DesignProblem
         Give[row] += Limits[row].Group switch
         {
             LimitGroup.Balance => FarMm,
-            LimitGroup.Strength => strengthHair - Rows[row],
+            LimitGroup.Strength => 0.01 - Rows[row],
             _ => 0.02 - Rows[row],
         };
         Rows[row] = 0;
