@@ -35,6 +35,9 @@ internal sealed class QuadraticProgram
         active = new int[n];
     }
 
+    /// <summary>How many unknowns it has.</summary>
+    internal int Unknowns => n;
+
     /// <summary>Indices of the rows that hold the solution, after <see cref="Solve"/>.</summary>
     internal ReadOnlySpan<int> Active => active.AsSpan(0, activeCount);
 

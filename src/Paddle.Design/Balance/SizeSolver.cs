@@ -17,6 +17,9 @@ internal sealed class SizeSolver
     private const double FirstStepMm = 4;
     private const double ShortestBoxMm = 0.5;
 
+    // Where the rows kink, steps can turn so short that they creep; what is then left to gain is a fraction of what rounding the sizes costs.
+    private const double ShortLength = 0.1, LeastGain = 3e-4;
+
     // Far below what a step of a millimetre changes the mass by.
     private const double LeastCurvatureGPerMm2 = 1e-3;
 
@@ -38,18 +41,28 @@ internal sealed class SizeSolver
     private readonly DesignProblem problem;
     private readonly QuadraticProgram strict = new(N);
     private QuadraticProgram? yielding;
+    private QuadraticProgram last;
     private bool mustYield;
     private double boxMm = FirstStepMm;
     private readonly double[] hessian = new double[M * M];
     private readonly double[] gradient = new double[M];
     private readonly double[] step = new double[M];
+    private readonly double[] corrected = new double[M];
+    private readonly double[] rows;
+    private readonly double[] bounds;
+    private readonly int[] problemRow;
+    private int problemRowCount;
+    private int rowCount;
     private readonly double[] curvature = new double[N * N];
     private readonly double[] lagrangian = new double[N];
 
     private SizeSolver(DesignProblem problem)
     {
-        this.problem = problem;
+        (this.problem, last) = (problem, strict);
         RowMultipliers = new double[problem.Rows.Length];
+        problemRow = new int[problem.Rows.Length];
+        bounds = new double[problem.Rows.Length + 2 * N + Groups];
+        rows = new double[bounds.Length * M];
     }
 
     /// <summary>Multiplier of each row of the problem at the solution, g per unit of the row.</summary>
@@ -163,16 +176,11 @@ internal sealed class SizeSolver
             problem.CostGradient.CopyTo(lagrangian, 0);
             AddRowGradients(lagrangian, -1);
             var length = 1.0;
-            var accepted = false;
-            for (var cut = 0; cut < 12; cut++, length *= 0.5)
+            var accepted = TryStep(v, step, length, predicted, trial, ref merit) || (SolveCorrected() && TryStep(v, corrected, length, predicted, trial, ref merit));
+            for (var cut = 1; cut < 12 && !accepted; cut++)
             {
-                for (var k = 0; k < N; k++) trial[k] = Math.Clamp(v[k] + length * step[k], problem.Low[k], problem.High[k]);
-                Evaluate(trial);
-                var trialMerit = Merit(problem);
-                // Asked this way round, a merit that is not a number is never accepted.
-                if (!(trialMerit <= merit - 1e-4 * length * predicted)) continue;
-                (merit, accepted) = (trialMerit, true);
-                break;
+                length *= 0.5;
+                accepted = TryStep(v, step, length, predicted, trial, ref merit);
             }
 
             if (!accepted)
@@ -183,8 +191,20 @@ internal sealed class SizeSolver
 
             UpdateCurvature(v, trial);
             trial.CopyTo(v);
+            if (length < ShortLength && predicted < LeastGain * problem.CostG) return;
             boxMm = Math.Clamp(2 * length * Longest(step), ShortestBoxMm, FirstStepMm);
         }
+    }
+
+    private bool TryStep(ReadOnlySpan<double> v, double[] along, double length, double predicted, Span<double> trial, ref double merit)
+    {
+        for (var k = 0; k < N; k++) trial[k] = Math.Clamp(v[k] + length * along[k], problem.Low[k], problem.High[k]);
+        Evaluate(trial);
+        var trialMerit = Merit(problem);
+        // Asked this way round, a merit that is not a number is never accepted.
+        if (!(trialMerit <= merit - 1e-4 * length * predicted)) return false;
+        merit = trialMerit;
+        return true;
     }
 
     private void Evaluate(ReadOnlySpan<double> v)
@@ -196,45 +216,59 @@ internal sealed class SizeSolver
     // The strict program keeps every row; when its rows clash, the yielding one adds a give for each group of aims.
     private bool SolveStep(ReadOnlySpan<double> v)
     {
-        if (!mustYield && SolveProgram(strict, N, v))
+        if (!mustYield && SolveProgram(strict, v))
         {
             step.AsSpan(N).Clear();
             return true;
         }
 
-        if (!SolveProgram(yielding ??= new(M), M, v)) return false;
+        if (!SolveProgram(yielding ??= new(M), v)) return false;
         mustYield = MissedGroup >= 0;
         return true;
     }
 
-    private bool SolveProgram(QuadraticProgram program, int unknowns, ReadOnlySpan<double> v)
+    private bool SolveProgram(QuadraticProgram program, ReadOnlySpan<double> v)
     {
-        Span<double> rows = stackalloc double[(problem.RowCount + 2 * N + Groups) * unknowns];
-        Span<double> bounds = stackalloc double[problem.RowCount + 2 * N + Groups];
-        Span<int> problemRow = stackalloc int[problem.RowCount];
-        rows.Clear();
-        var count = 0;
+        var unknowns = program.Unknowns;
+        rowCount = 0;
         for (var r = 0; r < problem.RowCount; r++)
         {
             if (!WithinReach(r)) continue;
-            problemRow[count] = r;
-            var row = NewRow(rows, bounds, unknowns, ref count, problem.Rows[r]);
+            problemRow[rowCount] = r;
+            var row = NewRow(unknowns, problem.Rows[r]);
             problem.RowGradients.AsSpan(r * N, N).CopyTo(row);
             if (unknowns > N) row[N + (int)problem.Limits[r].Group] = 1;
         }
 
-        problemRow = problemRow[..count];
+        problemRowCount = rowCount;
         for (var k = 0; k < N; k++)
         {
-            NewRow(rows, bounds, unknowns, ref count, Math.Min(v[k] - problem.Low[k], boxMm))[k] = 1;
-            NewRow(rows, bounds, unknowns, ref count, Math.Min(problem.High[k] - v[k], boxMm))[k] = -1;
+            NewRow(unknowns, Math.Min(v[k] - problem.Low[k], boxMm))[k] = 1;
+            NewRow(unknowns, Math.Min(problem.High[k] - v[k], boxMm))[k] = -1;
         }
 
-        for (var g = N; g < unknowns; g++) NewRow(rows, bounds, unknowns, ref count, 0)[g] = 1;
+        for (var g = N; g < unknowns; g++) NewRow(unknowns, 0)[g] = 1;
         StateObjective(unknowns);
-        if (!program.Solve(hessian.AsSpan(0, unknowns * unknowns), gradient, rows[..(count * unknowns)], bounds[..count], step)) return false;
-        ReadMultipliers(program, problemRow);
+        if (!Solve(program, step)) return false;
+        last = program;
+        ReadMultipliers(program);
         return true;
+    }
+
+    // Rows of strength bend: a step along their tangents oversteps them by more than it gains, and ever shorter steps would only creep
+    // (Maratos). The same program with its rows where the trial met them steps back onto them. Source: Nocedal and Wright, section 15.6 of
+    // the first edition (from memory).
+    private bool SolveCorrected()
+    {
+        for (var i = 0; i < problemRowCount; i++)
+            bounds[i] = problem.Rows[problemRow[i]] - Lanes.Dot(rows.AsSpan(i * last.Unknowns, N), step);
+        return Solve(last, corrected);
+    }
+
+    private bool Solve(QuadraticProgram program, double[] receives)
+    {
+        var n = program.Unknowns;
+        return program.Solve(hessian.AsSpan(0, n * n), gradient, rows.AsSpan(0, rowCount * n), bounds.AsSpan(0, rowCount), receives);
     }
 
     private void StateObjective(int unknowns)
@@ -266,13 +300,15 @@ internal sealed class SizeSolver
     // A row that no step within the box can break is left out of the step's program.
     private bool WithinReach(int r) => problem.Rows[r] < boxMm * Lanes.Reach(problem.RowGradients.AsSpan(r * N, N));
 
-    private static Span<double> NewRow(Span<double> rows, Span<double> bounds, int unknowns, ref int count, double value)
+    private Span<double> NewRow(int unknowns, double value)
     {
-        bounds[count] = value;
-        return rows.Slice(count++ * unknowns, unknowns);
+        bounds[rowCount] = value;
+        var row = rows.AsSpan(rowCount++ * unknowns, unknowns);
+        row.Clear();
+        return row;
     }
 
-    private void ReadMultipliers(QuadraticProgram program, ReadOnlySpan<int> problemRow)
+    private void ReadMultipliers(QuadraticProgram program)
     {
         Array.Clear(RowMultipliers);
         Array.Clear(LowMultipliers);
@@ -280,7 +316,7 @@ internal sealed class SizeSolver
         for (var a = 0; a < program.Active.Length; a++)
         {
             var (row, multiplier) = (program.Active[a], program.Multipliers[a]);
-            var limit = row - problemRow.Length;
+            var limit = row - problemRowCount;
             if (limit < 0) RowMultipliers[problemRow[row]] = multiplier;
             else if (limit < 2 * N) (limit % 2 == 0 ? LowMultipliers : HighMultipliers)[limit / 2] = multiplier;
         }
