@@ -1,5 +1,6 @@
 using Paddle.Design.Balance;
 using Paddle.Design.Checks;
+using Paddle.Design.Request;
 using Paddle.Design.Strength;
 using Paddle.Design.Stroke;
 
@@ -8,6 +9,16 @@ namespace Paddle.Design;
 /// <summary>Calls the steps of a design in the order the work flows.</summary>
 public static class PaddleDesigner
 {
+    /// <summary>Designs a paddle from as little as a hand spacing and a wood.</summary>
+    /// <param name="request">What is asked; what is left open takes its default.</param>
+    /// <returns>The design; when the aims cannot all be met, the closest one, saying so.</returns>
+    /// <exception cref="ArgumentException">The lengths clash: they add up to no paddle.</exception>
+    public static DesignReport Design(DesignRequest request)
+    {
+        ArgumentNullException.ThrowIfNull(request);
+        return Design(request.Complete().Specification);
+    }
+
     /// <summary>Designs a paddle: chooses the sizes left open, then reports on the solid with those sizes, rounded as they are printed.</summary>
     /// <param name="asked">What is asked, every value checked beforehand.</param>
     /// <returns>The design; when the aims cannot all be met, the closest one, saying so.</returns>

@@ -1,5 +1,6 @@
 using BenchmarkDotNet.Attributes;
 using Paddle.Design;
+using Paddle.Design.Request;
 using PaddleApi.Contracts.Designs;
 using PaddleApi.Endpoints.Designs;
 
@@ -18,7 +19,7 @@ public class SolveBenchmark
     public SolveBenchmark()
     {
         asked = DesignExamples.HirePaddle;
-        request = DesignRequestReader.Read(asked);
+        request = asked.Complete();
         report = PaddleDesigner.Design(request.Specification);
         pinned = request.Specification with { Pinned = PinnedSizes.To(report.Sizes) };
     }
@@ -33,7 +34,7 @@ public class SolveBenchmark
 
     /// <summary>From the contract's request to a specification, every default filled in.</summary>
     [Benchmark]
-    public ResolvedDesign ReadRequest() => DesignRequestReader.Read(asked);
+    public ResolvedDesign ReadRequest() => asked.Complete();
 
     /// <summary>The design code of a solved request.</summary>
     [Benchmark]

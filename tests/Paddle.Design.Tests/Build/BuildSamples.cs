@@ -35,7 +35,7 @@ internal static class BuildSamples
             blade,
             bendDegrees);
         var species = WoodCatalogue.Find(speciesId)!;
-        return PaddleDesigner.Design(new(
+        return PaddleDesigner.Design(new PaddleSpecification(
             form,
             new PinnedSizes(),
             WoodInUse.Resolve(species, 12, 0, densityKgM3, null),

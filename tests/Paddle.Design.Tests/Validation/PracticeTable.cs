@@ -1,9 +1,7 @@
 using System.Globalization;
 using System.Text;
-using Paddle.Design.Balance;
-using Paddle.Design.Fitting;
 using Paddle.Design.Outline;
-using Paddle.Design.Solid;
+using Paddle.Design.Request;
 using Paddle.Design.Strength;
 using Paddle.Design.Wood;
 using Range = Paddle.Design.Outline.Range;
@@ -54,19 +52,14 @@ internal static class PracticeTable
     /// <summary>A design from nothing but hand spacing, family and wood.</summary>
     internal static DesignReport Design(BladeFamily family, string wood, double handSpacingMm = HandSpacingMm, PinnedSizes? pinned = null, Duty duty = Duty.Touring)
     {
-        var grip = GripPattern.Of(GripStyle.Pear);
-        var lengths = PaddleLengths.Resolve(new(handSpacingMm, null, null, null), family.DefaultLengthMm, grip, grip.LengthMm).Lengths!;
-        var form = new PaddleForm(
-            lengths.Places,
-            new(grip.Style, grip.WidthMm, grip.LengthMm, GripFaces.Matching, grip.HollowDepthMm),
-            new(family, family.DefaultLengthMm, family.DefaultWidthMm, family.DefaultWidestAt, family.DefaultFullness, null),
-            BendDegrees: 0);
-        return PaddleDesigner.Design(new(
-            form,
-            pinned ?? new(),
-            WoodInUse.Resolve(WoodCatalogue.Find(wood)!, 12, 0.04, null, null),
-            Loads.For(duty, Loads.UnknownBodyMassKg, form.BladeAreaMm2()),
-            new(BalanceAim.LowerHand, 12, DutyRule.Of(duty).LeastFactor, null, null, null)));
+        var request = new DesignRequest
+        {
+            HandSpacingMm = handSpacingMm,
+            Blade = new() { Family = family.Id },
+            Wood = new() { Species = wood },
+            Loads = new() { Duty = DutyRule.Of(duty).Id },
+        };
+        return PaddleDesigner.Design(request.Complete().Specification with { Pinned = pinned ?? new() });
     }
 
     private static Figure[] Measure(BladeFamily family, string wood, DesignReport report)

@@ -4,6 +4,7 @@ using System.Security.Cryptography;
 using System.Text;
 using System.Text.Json;
 using FsCheck.Xunit;
+using Paddle.Design.Request;
 using PaddleApi.Contracts.Designs;
 using PaddleApi.Endpoints.Designs;
 using PaddleApi.Hosting.Json;
@@ -28,7 +29,7 @@ public sealed class DesignCodesTests
 
         Assert.Null(decoded.Fault);
         Assert.Equal(Json(Hire.Resolved.Pin(Hire.Report.Sizes)), Json(decoded.Request!));
-        Assert.DoesNotContain(null, DesignRequestReader.ToSpecification(decoded.Request!).Pinned.ToVector());
+        Assert.DoesNotContain(null, decoded.Request!.Complete().Specification.Pinned.ToVector());
     }
 
     [Theory]

@@ -3,9 +3,9 @@ using Paddle.Design;
 using Paddle.Design.Balance;
 using Paddle.Design.Finishing;
 using Paddle.Design.Outline;
+using Paddle.Design.Request;
 using Paddle.Design.Strength;
 using Paddle.Design.Wood;
-using PaddleApi.Contracts.Designs;
 using PaddleApi.Endpoints.Designs;
 using PaddleApi.Hosting.Json;
 
@@ -16,7 +16,7 @@ public sealed class DesignRequestReaderTests
     [Fact]
     public void The_least_request_takes_the_custom_of_the_trade()
     {
-        var specification = DesignRequestReader.ToSpecification(Requests.Read(Requests.Least));
+        var specification = Requests.Read(Requests.Least).Complete().Specification;
 
         var family = BladeFamilies.Find("ottertail")!;
         Assert.Equal(new(20, 95, 900, 938, 938 + family.DefaultLengthMm), specification.Form.Places);
@@ -47,7 +47,7 @@ public sealed class DesignRequestReaderTests
              "drawing":{"units":"inch"}}
             """);
 
-        var (filled, specification) = DesignRequestReader.Read(request);
+        var (filled, specification) = request.Complete();
 
         Assert.Equal(new(17, 86, 818, 849, 1401), specification.Form.Places);
         Assert.Equal(new(BladeFamilies.Find("beavertail"), 552, 161, 0.61, 0.79, null), specification.Form.Blade);
@@ -71,8 +71,8 @@ public sealed class DesignRequestReaderTests
     [InlineData("""{"handSpacingMm":812.7,"wood":{"species":"white-ash"},"blade":{"offsets":[{"xMm":0,"halfBreadthMm":15},{"xMm":150,"halfBreadthMm":50.3},{"xMm":340,"halfBreadthMm":75.05},{"xMm":520.7,"halfBreadthMm":58},{"xMm":620.1,"halfBreadthMm":0}]}}""")]
     public void The_echo_given_back_is_the_same_design(string json)
     {
-        var first = DesignRequestReader.Read(Requests.Read(json));
-        var again = DesignRequestReader.Read(first.Request);
+        var first = Requests.Read(json).Complete();
+        var again = first.Request.Complete();
 
         Assert.Equal(Json(first.Request), Json(again.Request));
         Assert.Equal(first.Specification.Form.Places, again.Specification.Form.Places);
@@ -84,7 +84,7 @@ public sealed class DesignRequestReaderTests
     [Fact]
     public void Usual_forces_scale_with_body_mass_and_are_those_the_echo_shows()
     {
-        var resolved = DesignRequestReader.ToSpecification(Requests.Read(Requests.With("/loads/bodyMassKg=60")));
+        var resolved = Requests.Read(Requests.With("/loads/bodyMassKg=60")).Complete().Specification;
         var loads = resolved.Loads;
         var usual = Loads.For(Duty.Touring, 60, resolved.Form.BladeAreaMm2());
 
@@ -98,13 +98,13 @@ public sealed class DesignRequestReaderTests
 
     [Fact]
     public void The_edge_is_pressed_with_the_hard_stroke_unless_told_otherwise() =>
-        Assert.Equal(444, DesignRequestReader.ToSpecification(Requests.Read(Requests.With("/loads/hardStrokeN=444"))).Loads.Case("edge-press").ForceN);
+        Assert.Equal(444, Requests.Read(Requests.With("/loads/hardStrokeN=444")).Complete().Specification.Loads.Case("edge-press").ForceN);
 
     [Fact]
     public void Offsets_give_length_width_widest_point_and_shaft()
     {
         var table = Requests.Offsets.Replace("[{", """[{"xMm":0,"halfBreadthMm":15.5},{""", StringComparison.Ordinal);
-        var (filled, specification) = DesignRequestReader.Read(Requests.Read(Requests.With($"/blade/offsets={table}")));
+        var (filled, specification) = Requests.Read(Requests.With($"/blade/offsets={table}")).Complete();
 
         var blade = specification.Form.Blade;
         Assert.Equal((620, 150, 340 / 620.0), (blade.LengthMm, blade.WidthMm, blade.WidestAt));

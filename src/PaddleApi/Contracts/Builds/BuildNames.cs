@@ -1,5 +1,5 @@
 using Paddle.Design.Build;
-using PaddleApi.Contracts.Designs;
+using Paddle.Design.Request;
 
 namespace PaddleApi.Contracts.Builds;
 

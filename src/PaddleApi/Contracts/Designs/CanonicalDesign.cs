@@ -1,6 +1,7 @@
 using System.Buffers;
 using System.Text.Encodings.Web;
 using System.Text.Json;
+using Paddle.Design.Request;
 
 namespace PaddleApi.Contracts.Designs;
 

@@ -2,6 +2,7 @@ using System.Buffers;
 using System.Buffers.Text;
 using System.IO.Compression;
 using System.Security.Cryptography;
+using Paddle.Design.Request;
 
 namespace PaddleApi.Contracts.Designs;
 

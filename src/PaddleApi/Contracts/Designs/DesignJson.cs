@@ -1,4 +1,5 @@
 using System.Text.Json.Serialization;
+using Paddle.Design.Request;
 
 namespace PaddleApi.Contracts.Designs;
 

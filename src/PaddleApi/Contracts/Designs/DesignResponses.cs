@@ -3,6 +3,7 @@ using Paddle.Design.Balance;
 using Paddle.Design.Checks;
 using Paddle.Design.Finishing;
 using Paddle.Design.Outline;
+using Paddle.Design.Request;
 using Paddle.Design.Solid;
 using Paddle.Design.Strength;
 using Paddle.Design.Stroke;

@@ -1,3 +1,4 @@
+using Paddle.Design.Request;
 using PaddleApi.Contracts.Designs;
 
 namespace PaddleApi.Contracts.Fittings;

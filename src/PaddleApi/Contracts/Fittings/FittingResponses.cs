@@ -1,4 +1,5 @@
 using Paddle.Design.Fitting;
+using Paddle.Design.Request;
 using PaddleApi.Contracts.Designs;
 
 namespace PaddleApi.Contracts.Fittings;
@@ -19,7 +20,7 @@ public static class FittingResponses
             Band(advice.OverallLengthMm),
             Band(advice.HandSpacingMm),
             advice.FreeboardMm,
-            DutyName(advice.Duty),
+            SuggestedRequest.DutyName(advice.Duty),
             Blade(advice),
             new(
                 advice.Shaft.WidthMm, advice.Shaft.ThicknessMm, advice.Shaft.EquivalentDiameterMm, advice.Shaft.LowMm, advice.Shaft.HighMm),
@@ -29,49 +30,10 @@ public static class FittingResponses
             [.. advice.Methods.Select(Method)],
             Spread(advice.Spread),
             advice.Reasons,
-            [.. advice.Alternatives.Select(other => new FittingAlternativeDesign(other.Id, other.Reason, Design(other.Design)))],
+            [.. advice.Alternatives.Select(other => new FittingAlternativeDesign(other.Id, other.Reason, other.Design.ToRequest()))],
             [.. advice.Cautions.Select(caution => new DesignCaution(caution.Id, caution.Text, caution.Source))],
-            Design(advice.Design));
+            advice.Design.ToRequest());
     }
-
-    /// <summary>A request for the design that a fitting suggests. The shaft is pinned, as it fits the hand; the blade's spine stays open for the solver.</summary>
-    /// <param name="design">The suggestion.</param>
-    public static DesignRequest Design(SuggestedDesign design)
-    {
-        ArgumentNullException.ThrowIfNull(design);
-        return new()
-        {
-            Label = design.Label,
-            HandSpacingMm = design.HandSpacingMm,
-            FreeboardMm = design.FreeboardMm,
-            Blade = new() { Family = design.BladeFamily, LengthMm = design.BladeLengthMm, WidthMm = design.BladeWidthMm },
-            Shaft = new()
-            {
-                WidthMm = design.Shaft.WidthMm,
-                ThicknessMm = design.Shaft.ThicknessMm,
-                UpperWidthMm = design.Shaft.UpperWidthMm,
-                UpperThicknessMm = design.Shaft.UpperThicknessMm,
-                BendDegrees = design.BendDegrees,
-            },
-            Grip = new()
-            {
-                Style = Names.GripStyles.NameOf(design.Grip.Style),
-                WidthMm = design.Grip.WidthMm,
-                LengthMm = design.Grip.LengthMm,
-                Faces = Names.GripFaces.NameOf(design.Grip.Faces),
-            },
-            Wood = new() { Species = design.Species },
-            Loads = new() { Duty = DutyName(design.Duty), BodyMassKg = Math.Round(design.BodyMassKg, 1) },
-        };
-    }
-
-    // The one place where a fitting's duty gets its name in the contract.
-    private static string DutyName(PaddleDuty duty) => duty switch
-    {
-        PaddleDuty.Expedition => "expedition",
-        PaddleDuty.Racing => "racing",
-        _ => "touring",
-    };
 
     private static FittedBand Band(ValueBand band) => new(band.Value, band.Low, band.High);
 

@@ -1,5 +1,5 @@
 using Paddle.Design.Fitting;
-using PaddleApi.Contracts.Designs;
+using Paddle.Design.Request;
 
 namespace PaddleApi.Contracts.SizeRuns;
 

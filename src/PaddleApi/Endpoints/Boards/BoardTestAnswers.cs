@@ -1,8 +1,8 @@
 using System.Globalization;
 using Paddle.Design.Build;
+using Paddle.Design.Request;
 using PaddleApi.Contracts;
 using PaddleApi.Contracts.Boards;
-using PaddleApi.Contracts.Designs;
 using PaddleApi.Contracts.Problems;
 using PaddleApi.Hosting;
 using PaddleApi.Validation.Designs;

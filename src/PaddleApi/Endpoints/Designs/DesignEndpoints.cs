@@ -1,3 +1,4 @@
+using Paddle.Design.Request;
 using Paddle.Drawings;
 using PaddleApi.Contracts.Designs;
 using PaddleApi.Endpoints.Designs.Files;

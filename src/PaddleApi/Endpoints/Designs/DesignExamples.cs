@@ -1,5 +1,5 @@
 using System.Text.Json;
-using PaddleApi.Contracts.Designs;
+using Paddle.Design.Request;
 using PaddleApi.Hosting.Json;
 
 namespace PaddleApi.Endpoints.Designs;

@@ -1,4 +1,5 @@
 using Paddle.Design;
+using Paddle.Design.Request;
 using PaddleApi.Contracts.Designs;
 using PaddleApi.Hosting;
 using PaddleApi.Hosting.Caching;
@@ -29,7 +30,7 @@ public static class DesignService
     /// <param name="request">The request.</param>
     public static ComputedDesign Compute(DesignRequest request)
     {
-        var resolved = DesignRequestReader.Read(request);
+        var resolved = request.Complete();
         var report = PaddleDesigner.Design(resolved.Specification);
         return new(resolved, report, DesignCodes.Encode(resolved.Pin(report.Sizes)));
     }
@@ -72,7 +73,7 @@ public static class DesignService
                 Validated.Refusal(outcome.Errors).Errors));
         }
 
-        var resolved = DesignRequestReader.Read(request);
+        var resolved = request.Complete();
         return resolved.Specification.Pinned.ToVector().Contains(null)
             ? (null, new(ProblemKinds.InvalidDesignCode, "The design code leaves sizes open; it was not made here. Send the request to POST /v1/designs."))
             : (resolved, null);

@@ -1,5 +1,5 @@
 using Microsoft.AspNetCore.Http.HttpResults;
-using Paddle.Design.Fitting;
+using Paddle.Design;
 using PaddleApi.Contracts.Fittings;
 using PaddleApi.Hosting;
 using PaddleApi.Hosting.OpenApi;
@@ -30,5 +30,5 @@ public static class FittingEndpoints
 
     // The validator has put the engine's own checks in front: a request that comes here is answered.
     private static FittingResponse Answer(Contracts.Fittings.FittingRequest request) =>
-        FittingResponses.From(FittingAdvisor.Advise(FittingReader.Read(request), TriedShaft.Settle).Advice!, EngineVersion.Text);
+        FittingResponses.From(PaddleFitter.Fit(FittingReader.Read(request)).Advice!, EngineVersion.Text);
 }

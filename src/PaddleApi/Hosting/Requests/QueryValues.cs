@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using Paddle.Design.Fitting;
-using PaddleApi.Contracts.Designs;
+using Paddle.Design.Request;
 using PaddleApi.Contracts.Problems;
 using PaddleApi.Validation;
 

@@ -1,7 +1,7 @@
 using FluentValidation;
 using Paddle.Design.Fitting;
 using Paddle.Design.Outline;
-using PaddleApi.Contracts.Designs;
+using Paddle.Design.Request;
 using PaddleApi.Contracts.Problems;
 using Range = Paddle.Design.Outline.Range;
 

@@ -1,8 +1,8 @@
 using FluentValidation;
 using Paddle.Design.Finishing;
 using Paddle.Design.Fitting;
+using Paddle.Design.Request;
 using Paddle.Design.Wood;
-using PaddleApi.Contracts.Designs;
 
 namespace PaddleApi.Validation.Designs;
 

@@ -1,7 +1,7 @@
 using FluentValidation;
 using Paddle.Design.Balance;
 using Paddle.Design.Fitting;
-using PaddleApi.Contracts.Designs;
+using Paddle.Design.Request;
 using PaddleApi.Contracts.Problems;
 using Range = Paddle.Design.Outline.Range;
 

@@ -3,7 +3,7 @@ using Paddle.Design;
 using Paddle.Design.Balance;
 using Paddle.Design.Fitting;
 using Paddle.Design.Outline;
-using PaddleApi.Contracts.Designs;
+using Paddle.Design.Request;
 using Range = Paddle.Design.Outline.Range;
 
 namespace PaddleApi.Validation.Designs;

@@ -1,7 +1,7 @@
 using FluentValidation;
 using Paddle.Design.Fitting;
+using Paddle.Design.Request;
 using Paddle.Design.Wood;
-using PaddleApi.Contracts.Designs;
 using PaddleApi.Contracts.Problems;
 
 namespace PaddleApi.Validation.Designs;

@@ -1,6 +1,6 @@
 using FluentValidation;
 using Paddle.Design.Fitting;
-using PaddleApi.Contracts.Designs;
+using Paddle.Design.Request;
 using PaddleApi.Contracts.SizeRuns;
 
 namespace PaddleApi.Validation.Fittings;

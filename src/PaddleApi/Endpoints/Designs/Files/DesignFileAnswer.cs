@@ -1,3 +1,4 @@
+using Paddle.Design.Request;
 using Paddle.Drawings;
 using PaddleApi.Contracts.Designs;
 using PaddleApi.Hosting.Caching;
@@ -34,7 +35,7 @@ public static class DesignFileAnswer
         file.FileName,
         file.Version,
         Names.Units.NameOf(drawing.Units),
-        file.DependsOnPaper ? Names.Papers.NameOf(drawing.Paper) : "");
+        file.DependsOnPaper ? PaperNames.Papers.NameOf(drawing.Paper) : "");
 
     // Not Accept: there is one media type here, and a cache that kept a copy for every browser's own list would hardly ever find one.
     private static string? Vary(IDesignFile file) => Compression.Shrinks(file.MediaType) ? "Accept-Encoding" : null;

@@ -1,3 +1,4 @@
+using Paddle.Design.Request;
 using Paddle.Drawings;
 using PaddleApi.Contracts.Designs;
 using PaddleApi.Hosting;
@@ -35,7 +36,7 @@ public static class DesignFileEndpoints
             if (file.DependsOnPaper)
             {
                 endpoint.Query(
-                    DesignFileQuery.Paper, "Paper to print on at true scale; a4 when left out. A roll is one sheet.", "letter", Names.Papers.Names);
+                    DesignFileQuery.Paper, "Paper to print on at true scale; a4 when left out. A roll is one sheet.", "letter", PaperNames.Papers.Names);
             }
         }
 

@@ -1,3 +1,4 @@
+using Paddle.Design.Request;
 using Paddle.Drawings;
 using PaddleApi.Contracts.Designs;
 using PaddleApi.Hosting;
@@ -34,7 +35,7 @@ public static class DesignFileQuery
         var context = usual with
         {
             Units = values.Choice(Units, Names.Units) ?? usual.Units,
-            Paper = file.DependsOnPaper ? values.Choice(Paper, Names.Papers) ?? usual.Paper : usual.Paper,
+            Paper = file.DependsOnPaper ? values.Choice(Paper, PaperNames.Papers) ?? usual.Paper : usual.Paper,
         };
         return values.Faults.Count == 0 ? (context, null) : (null, Validated.Refusal(values.Faults));
     }

@@ -1,4 +1,3 @@
-using Paddle.Design;
 using Paddle.Design.Balance;
 using Paddle.Design.Finishing;
 using Paddle.Design.Outline;
@@ -7,10 +6,10 @@ using Paddle.Design.Strength;
 using Paddle.Design.Units;
 using Paddle.Design.Wood;
 
-namespace PaddleApi.Contracts.Designs;
+namespace Paddle.Design.Request;
 
 /// <summary>Reads a valid request: fills in every default and turns it into what the designer works on.</summary>
-public static class DesignRequestReader
+internal static class DesignRequestReader
 {
     /// <summary>Fills in every default and reads the result.</summary>
     /// <param name="request">A request that its validator has passed.</param>
@@ -33,10 +32,6 @@ public static class DesignRequestReader
             SolvedBefore = new(filled.SolvedBefore ?? 0),
         });
     }
-
-    /// <summary>What the designer works on.</summary>
-    /// <param name="request">A request that its validator has passed.</param>
-    public static PaddleSpecification ToSpecification(DesignRequest request) => Read(request).Specification;
 
     private static GripShape Grip(GripRequest grip) => new(
         Names.GripStyles.Find(grip.Style!)!.Value,

@@ -1,4 +1,4 @@
-namespace PaddleApi.Contracts.Designs;
+namespace Paddle.Design.Request;
 
 /// <summary>
 /// A paddle to be designed. Only the species and one of hand spacing and overall length are required; what is left null takes its
@@ -44,6 +44,10 @@ public sealed record DesignRequest
 
     /// <summary>How drawings and shop papers are written.</summary>
     public DrawingRequest? Drawing { get; init; }
+
+    /// <summary>The request with every default filled in, and what the designer works on.</summary>
+    /// <exception cref="ArgumentException">The lengths clash: they add up to no paddle.</exception>
+    public ResolvedDesign Complete() => DesignRequestReader.Read(this);
 
     /// <summary>Which sizes a solver chose, a bit each; only a design read back from its code knows.</summary>
     internal int? SolvedBefore { get; init; }

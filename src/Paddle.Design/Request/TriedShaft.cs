@@ -1,15 +1,13 @@
-using Paddle.Design;
 using Paddle.Design.Fitting;
 using Paddle.Design.Solid;
-using PaddleApi.Contracts.Designs;
 
-namespace PaddleApi.Contracts.Fittings;
+namespace Paddle.Design.Request;
 
 /// <summary>
 /// The shaft of a fitting, tried in the design it is suggested for: the hand's own where the paddle then meets its aims, else the nearest to it
 /// with which the paddle does. The hand has a liking, the balance and the strength have limits.
 /// </summary>
-public static class TriedShaft
+internal static class TriedShaft
 {
     // A thirty-second of the way between two shafts some millimetres apart is less than a tenth of a millimetre.
     private const int Halvings = 5;
@@ -19,11 +17,10 @@ public static class TriedShaft
     /// <returns>The same, or the shaft nearest to it with which every aim is met; where none is, the one that comes closest.</returns>
     public static SuggestedDesign Settle(SuggestedDesign design)
     {
-        ArgumentNullException.ThrowIfNull(design);
         if (IsMet(design)) return design;
 
         // What the solver chooses is the farthest that there is any need to go.
-        var open = FittingResponses.Design(design);
+        var open = design.ToRequest();
         var sizes = Solve(open with { Shaft = new() { BendDegrees = open.Shaft!.BendDegrees } }).Sizes;
         var farthest = Between(design, sizes, 1);
         if (!IsMet(farthest)) return farthest;
@@ -38,9 +35,9 @@ public static class TriedShaft
         return Between(design, sizes, meets);
     }
 
-    private static bool IsMet(SuggestedDesign design) => Solve(FittingResponses.Design(design)).Outcome.IsMet;
+    private static bool IsMet(SuggestedDesign design) => Solve(design.ToRequest()).Outcome.IsMet;
 
-    private static DesignReport Solve(DesignRequest request) => PaddleDesigner.Design(DesignRequestReader.ToSpecification(request));
+    private static DesignReport Solve(DesignRequest request) => PaddleDesigner.Design(request.Complete().Specification);
 
     private static SuggestedDesign Between(SuggestedDesign design, PaddleSizes solved, double share)
     {

@@ -3,9 +3,8 @@ using Paddle.Design.Finishing;
 using Paddle.Design.Outline;
 using Paddle.Design.Strength;
 using Paddle.Design.Units;
-using Paddle.Drawings;
 
-namespace PaddleApi.Contracts.Designs;
+namespace Paddle.Design.Request;
 
 /// <summary>The contract's names for the values of an enumeration.</summary>
 /// <typeparam name="T">The enumeration.</typeparam>
@@ -90,8 +89,4 @@ public static class Names
 
     /// <summary>Systems of measure.</summary>
     public static NameTable<DrawingUnits> Units { get; } = new(("metric", DrawingUnits.Metric), ("inch", DrawingUnits.Inch));
-
-    /// <summary>Paper of printed templates.</summary>
-    public static NameTable<PaperSize> Papers { get; } =
-        new(("a4", PaperSize.A4), ("letter", PaperSize.Letter), ("a3", PaperSize.A3), ("roll", PaperSize.Roll));
 }

@@ -5,7 +5,7 @@ using Paddle.Design.Strength;
 using Paddle.Design.Units;
 using Paddle.Design.Wood;
 
-namespace PaddleApi.Contracts.Designs;
+namespace Paddle.Design.Request;
 
 /// <summary>What a design request means where it says nothing.</summary>
 public static class DesignDefaults

@@ -1,8 +1,7 @@
-using Paddle.Design;
 using Paddle.Design.Solid;
 using Paddle.Design.Units;
 
-namespace PaddleApi.Contracts.Designs;
+namespace Paddle.Design.Request;
 
 /// <summary>A request read: every default filled in, and what the designer makes of it.</summary>
 /// <param name="Request">The request with every default filled in; sizes left to the solver are still null.</param>

@@ -1,0 +1,43 @@
+using Paddle.Design.Fitting;
+using Paddle.Design.Strength;
+
+namespace Paddle.Design.Request;
+
+/// <summary>What a fitting suggests, as a request for its design.</summary>
+public static class SuggestedRequest
+{
+    /// <summary>The request. The shaft is pinned, as it fits the hand; the blade's thicknesses stay open for the solver.</summary>
+    /// <param name="design">The suggestion.</param>
+    public static DesignRequest ToRequest(this SuggestedDesign design)
+    {
+        ArgumentNullException.ThrowIfNull(design);
+        return new()
+        {
+            Label = design.Label,
+            HandSpacingMm = design.HandSpacingMm,
+            FreeboardMm = design.FreeboardMm,
+            Blade = new() { Family = design.BladeFamily, LengthMm = design.BladeLengthMm, WidthMm = design.BladeWidthMm },
+            Shaft = new()
+            {
+                WidthMm = design.Shaft.WidthMm,
+                ThicknessMm = design.Shaft.ThicknessMm,
+                UpperWidthMm = design.Shaft.UpperWidthMm,
+                UpperThicknessMm = design.Shaft.UpperThicknessMm,
+                BendDegrees = design.BendDegrees,
+            },
+            Grip = new()
+            {
+                Style = Names.GripStyles.NameOf(design.Grip.Style),
+                WidthMm = design.Grip.WidthMm,
+                LengthMm = design.Grip.LengthMm,
+                Faces = Names.GripFaces.NameOf(design.Grip.Faces),
+            },
+            Wood = new() { Species = design.Species },
+            Loads = new() { Duty = DutyName(design.Duty), BodyMassKg = Math.Round(design.BodyMassKg, 1) },
+        };
+    }
+
+    /// <summary>A fitting's duty by the name of the design's: fitting comes before strength in the order of the work and has duties of its own.</summary>
+    /// <param name="duty">The duty.</param>
+    public static string DutyName(PaddleDuty duty) => Names.Duties.NameOf(Enum.Parse<Duty>(duty.ToString()));
+}
