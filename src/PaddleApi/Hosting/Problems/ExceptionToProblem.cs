@@ -8,27 +8,41 @@ namespace PaddleApi.Hosting.Problems;
 /// <summary>Says in the service's own words what an exception means to the caller. No text of an exception leaves the process.</summary>
 internal sealed class ExceptionToProblem : IExceptionHandler
 {
-    /// <summary>True for failures that the caller's request explains.</summary>
-    public static bool IsForeseen(Exception exception) => exception is ProblemException or BadHttpRequestException or OperationCanceledException;
+    /// <summary>True for failures that the caller's request explains, or its going away. The service itself reads and writes no files.</summary>
+    public static bool IsForeseen(Exception exception) => exception is ProblemException or OperationCanceledException or IOException;
 
     public async ValueTask<bool> TryHandleAsync(HttpContext httpContext, Exception exception, CancellationToken cancellationToken)
     {
-        if (httpContext.RequestAborted.IsCancellationRequested && exception is OperationCanceledException)
+        try
         {
-            httpContext.Response.StatusCode = StatusCodes.Status499ClientClosedRequest;
-            return true;
+            if (IsHangUp(exception)) HangUp(httpContext);
+            else await (await ResultAsync(httpContext, exception, cancellationToken)).ExecuteAsync(httpContext);
+        }
+        catch (Exception later) when (IsHangUp(later) || (later is OperationCanceledException && httpContext.RequestAborted.IsCancellationRequested))
+        {
+            // It went away while the problem was looked for or sent.
+            HangUp(httpContext);
         }
 
-        var result = exception switch
-        {
-            ProblemException problem => new ProblemResult(problem.Kind, problem.Message, problem.Errors),
-            BadHttpRequestException bad => await DescribeAsync(httpContext, bad, cancellationToken),
-            OperationCanceledException => new ProblemResult(ProblemKinds.Timeout, ProblemKinds.Timeout.Meaning),
-            _ => new ProblemResult(ProblemKinds.Internal, "The service met a fault of its own. Report the request id if it happens again."),
-        };
-        await result.ExecuteAsync(httpContext);
         return true;
     }
+
+    // What the server throws for a body that does not come as it should is an IOException too, but has an answer.
+    private static bool IsHangUp(Exception exception) => exception is IOException and not BadHttpRequestException;
+
+    private static void HangUp(HttpContext context)
+    {
+        HungUp.Note(context);
+        if (!context.Response.HasStarted) context.Response.StatusCode = HungUp.Status;
+    }
+
+    private static async Task<ProblemResult> ResultAsync(HttpContext context, Exception exception, CancellationToken cancellation) => exception switch
+    {
+        ProblemException problem => new(problem.Kind, problem.Message, problem.Errors),
+        BadHttpRequestException bad => await DescribeAsync(context, bad, cancellation),
+        OperationCanceledException => new(ProblemKinds.Timeout, ProblemKinds.Timeout.Meaning),
+        _ => new(ProblemKinds.Internal, "The service met a fault of its own. Report the request id if it happens again."),
+    };
 
     private static async Task<ProblemResult> DescribeAsync(HttpContext context, BadHttpRequestException bad, CancellationToken cancellation)
     {

@@ -24,6 +24,7 @@ public static class ProblemHandling
             // A refused request is the caller's fault and no error of the service; only what is unforeseen goes into the error log.
             SuppressDiagnosticsCallback = failure => ExceptionToProblem.IsForeseen(failure.Exception),
         })
+        .Use(HungUp.NoteAsync)
         .UseStatusCodePages(pages => Describe(pages.HttpContext).ExecuteAsync(pages.HttpContext))
         .Use(KeepBodyForDiagnosis);
 
