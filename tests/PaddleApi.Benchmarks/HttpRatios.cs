@@ -12,7 +12,7 @@ using PaddleApi.Endpoints.Designs;
 using PaddleApi.Hosting;
 using PaddleApi.Hosting.Json;
 using PaddleApi.Hosting.Problems;
-using PaddleApi.Hosting.Solving;
+using PaddleApi.Hosting.Work;
 using PaddleApi.Validation;
 
 namespace PaddleApi.Benchmarks;
@@ -74,7 +74,7 @@ internal static class HttpRatios
         builder.Services.AddProblems();
         builder.Services.AddValidation();
         builder.Services.AddTimeouts();
-        builder.Services.AddSolveGate();
+        builder.Services.AddWorkGates();
 
         var app = builder.Build();
         app.UseProblems();

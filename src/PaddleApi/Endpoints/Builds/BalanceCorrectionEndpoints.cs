@@ -5,7 +5,7 @@ using PaddleApi.Endpoints.Designs;
 using PaddleApi.Hosting;
 using PaddleApi.Hosting.OpenApi;
 using PaddleApi.Hosting.Problems;
-using PaddleApi.Hosting.Solving;
+using PaddleApi.Hosting.Work;
 using PaddleApi.Validation;
 
 namespace PaddleApi.Endpoints.Builds;

@@ -6,7 +6,7 @@ using PaddleApi.Hosting.Caching;
 using PaddleApi.Hosting.Json;
 using PaddleApi.Hosting.OpenApi;
 using PaddleApi.Hosting.Problems;
-using PaddleApi.Hosting.Solving;
+using PaddleApi.Hosting.Work;
 using PaddleApi.Validation;
 
 namespace PaddleApi.Endpoints.Designs;
@@ -71,9 +71,10 @@ public static class DesignEndpoints
     {
         // The same address answers in two media types, so a cache on the way must tell them apart.
         context.Response.Headers.Vary = "Accept, Accept-Encoding";
-        var design = DesignService.Compute(request);
+        var design = DesignService.Compute(request, context.RequestAborted);
         return MediaTypes.BestOf(context.Request, Offered) == MediaTypes.Svg
-            ? new DesignFileResult(DesignFiles.Find(PostedDrawing)!, design.Report, DesignFileQuery.Default(design.Resolved.Request, design.Code))
+            ? DesignFileResult.Make(
+                DesignFiles.Find(PostedDrawing)!, design.Report, DesignFileQuery.Default(design.Resolved.Request, design.Code), context.RequestAborted)
             : new WholeJson<DesignResponse>(design.ToResponse(context.Request.PathBase));
     }
 

@@ -38,6 +38,11 @@ public static class ProblemKinds
         "The header Accept leaves out every media type this address can answer with.",
         "Ask for one of the media types named in the detail, or leave the header out.");
 
+    /// <summary>The body did not come in time.</summary>
+    public static ProblemKind SlowBody { get; } = Kind("slow-body", "The body did not come in time", 408,
+        "The body of the request came more slowly than the service waits for.",
+        "Send the request again, over a better line if there is one; the body of every address but size runs is a few kilobytes.");
+
     /// <summary>The body is too large.</summary>
     public static ProblemKind TooLarge { get; } = Kind("payload-too-large", "The body is too large", 413,
         "The body is larger than anything this address needs.",
@@ -65,7 +70,7 @@ public static class ProblemKinds
 
     /// <summary>All places for solving are taken.</summary>
     public static ProblemKind Busy { get; } = Kind("busy", "The service is busy", 503,
-        "As many designs are being solved, and waiting, as the service takes at once.",
+        "So many designs or files are being made that this one would have to wait longer than the service lets a caller wait.",
         "Wait as many seconds as the header Retry-After says, then send the same request again.");
 
     /// <summary>The service has started but is not ready.</summary>
@@ -81,7 +86,7 @@ public static class ProblemKinds
     /// <summary>All kinds, in order of status.</summary>
     public static IReadOnlyList<ProblemKind> All { get; } =
     [
-        MalformedJson, BadRequest, InvalidDesignCode, NotFound, MethodNotAllowed, NotAcceptable, TooLarge, UnsupportedMediaType,
+        MalformedJson, BadRequest, InvalidDesignCode, NotFound, MethodNotAllowed, NotAcceptable, SlowBody, TooLarge, UnsupportedMediaType,
         RangeNotSatisfiable, InvalidValues, Internal, Busy, NotReady, Timeout,
     ];
 
@@ -94,6 +99,7 @@ public static class ProblemKinds
         404 => NotFound,
         405 => MethodNotAllowed,
         406 => NotAcceptable,
+        408 => SlowBody,
         413 => TooLarge,
         415 => UnsupportedMediaType,
         416 => RangeNotSatisfiable,
