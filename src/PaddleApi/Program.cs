@@ -35,8 +35,9 @@ app.UseCrossOrigin();
 app.UseCompression();
 app.UseProblems();
 app.UsePlainRequests();
+app.UseRoomForBodies();
 app.UseWholeBodies();
-app.UseHeavyBodies();
+app.UseWorkOnBodies();
 app.UseRequestTimeouts();
 app.UseSpareThreads();
 

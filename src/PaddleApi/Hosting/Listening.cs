@@ -9,6 +9,8 @@ public static class Listening
     /// <summary>The address when none is configured: this machine only, so that nothing is open by accident.</summary>
     public const string DefaultUrl = "http://localhost:5080";
 
+    private const int MostUnreadBytes = 64 * 1024;
+
     private const double SlowestBytesPerSecond = 1024;
 
     private static readonly string[] AddressKeys = ["urls", "http_ports", "https_ports"];
@@ -36,6 +38,8 @@ public static class Listening
             kestrel.AddServerHeader = false;
             kestrel.Limits.MaxRequestBodySize = limits.MaxRequestBodyBytes;
             kestrel.Limits.MaxConcurrentConnections = limits.MaxConnections;
+            // What has come and is not taken yet waits here, for each connection.
+            kestrel.Limits.MaxRequestBufferSize = Math.Max(MostUnreadBytes, limits.MaxRequestLineBytes);
             kestrel.Limits.MaxRequestLineSize = limits.MaxRequestLineBytes;
 
             // Slower than a telephone line is nobody who means well. What drips faster still is ended by WholeBodies.

@@ -21,6 +21,10 @@ public sealed class ServiceLimits
     [Range(1024, 16 * 1024 * 1024)]
     public int MaxSizeRunBodyBytes { get; init; } = 4 * 1024 * 1024;
 
+    /// <summary>Bodies of size runs held at once: with the largest of them, 64 MiB. Those that wait for room wait on the line.</summary>
+    [Range(1, 4096)]
+    public int ConcurrentSizeRunBodies { get; init; } = 16;
+
     /// <summary>Longest request line, bytes. Design codes travel in it: a design with sixty offsets takes about 1.5 KiB.</summary>
     [Range(1024, 64 * 1024)]
     public int MaxRequestLineBytes { get; init; } = 8 * 1024;
@@ -64,7 +68,7 @@ public sealed class ServiceLimits
     [Range(0, 65_536)]
     public int QueuedSolves { get; init; } = 1024;
 
-    /// <summary>Heavy files, build sheets and size runs that may wait. A size run's body is the largest thing that waits.</summary>
+    /// <summary>Heavy files, build sheets and size runs that may wait.</summary>
     [Range(0, 65_536)]
     public int QueuedFiles { get; init; } = 256;
 

@@ -15,6 +15,7 @@ using PaddleApi.Contracts.Designs;
 using PaddleApi.Endpoints.Builds;
 using PaddleApi.Endpoints.Designs;
 using PaddleApi.Endpoints.Designs.Files;
+using PaddleApi.Hosting.Requests;
 using PaddleApi.Hosting.Work;
 using PaddleApi.Tests.Contract;
 using PaddleApi.Tests.Designs;
@@ -108,6 +109,39 @@ public sealed class HeavyWorkTests(ApiFixture api)
             using var problem = JsonDocument.Parse(await answer.Content.ReadAsStringAsync());
             Assert.Equal("/problems/slow-body", problem.RootElement.GetProperty("type").GetString());
         }
+    }
+
+    [Fact]
+    public async Task A_large_body_waits_for_room_before_it_is_taken_in()
+    {
+        using var factory = new ApiFactory(new Dictionary<string, string> { ["Limits:ConcurrentSizeRunBodies"] = "1", ["Limits:QueuedFiles"] = "0" });
+        using var client = factory.Client();
+        using var room = await factory.Services.GetRequiredService<BodyGate>().EnterAsync(CancellationToken.None);
+        using var unread = new EndlessBody();
+        using var body = new StreamContent(unread);
+        body.Headers.ContentType = new MediaTypeHeaderValue("application/json");
+
+        using var answer = await client.PostAsync(new Uri("/v1/size-runs", UriKind.Relative), body);
+
+        Assert.Equal(HttpStatusCode.ServiceUnavailable, answer.StatusCode);
+    }
+
+    [Fact]
+    public async Task A_body_in_pages_is_the_body_that_came()
+    {
+        var bytes = new byte[200_001];
+        new Random(1).NextBytes(bytes);
+        using var body = new PagedBody();
+
+        await body.TakeAsync(new MemoryStream(bytes), CancellationToken.None);
+
+        Assert.Equal(bytes.Length, body.Length);
+        var copy = new byte[bytes.Length];
+        await body.ReadExactlyAsync(copy);
+        Assert.Equal(bytes, copy);
+        Assert.Equal(-1, body.ReadByte());
+        body.Position = 65_535;
+        Assert.Equal((bytes[65_535], bytes[65_536]), ((byte)body.ReadByte(), (byte)body.ReadByte()));
     }
 
     [Fact]

@@ -1,5 +1,4 @@
 using Microsoft.AspNetCore.Http.Metadata;
-using Microsoft.AspNetCore.WebUtilities;
 using Microsoft.Extensions.Options;
 using PaddleApi.Hosting.Problems;
 
@@ -31,8 +30,10 @@ public static class WholeBodies
         patience.CancelAfter(most);
         try
         {
-            await context.Request.Body.DrainAsync(patience.Token);
-            context.Request.Body.Position = 0;
+            var body = new PagedBody();
+            context.Response.RegisterForDispose(body);
+            await body.TakeAsync(context.Request.Body, patience.Token);
+            context.Request.Body = body;
             return true;
         }
         catch (OperationCanceledException) when (!context.RequestAborted.IsCancellationRequested)

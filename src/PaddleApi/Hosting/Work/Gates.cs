@@ -20,6 +20,11 @@ public sealed class FileGate(ServiceLimits limits) : WorkGate(
     TimeSpan.FromSeconds(limits.MostWaitSeconds),
     limits.RetryAfterSeconds);
 
+/// <summary>The gate of heavy bodies: each takes room while it comes and waits.</summary>
+/// <param name="limits">The service's limits.</param>
+public sealed class BodyGate(ServiceLimits limits) : WorkGate(
+    limits.ConcurrentSizeRunBodies, limits.QueuedFiles, TimeSpan.FromSeconds(limits.MostWaitSeconds), limits.RetryAfterSeconds);
+
 /// <summary>Puts the gates before the work, and marks the endpoints that have one.</summary>
 public static class Gates
 {
@@ -28,7 +33,8 @@ public static class Gates
     /// <returns>The same collection.</returns>
     public static IServiceCollection AddWorkGates(this IServiceCollection services) => services
         .AddSingleton(provider => new SolveGate(provider.GetRequiredService<IOptions<ServiceLimits>>().Value))
-        .AddSingleton(provider => new FileGate(provider.GetRequiredService<IOptions<ServiceLimits>>().Value));
+        .AddSingleton(provider => new FileGate(provider.GetRequiredService<IOptions<ServiceLimits>>().Value))
+        .AddSingleton(provider => new BodyGate(provider.GetRequiredService<IOptions<ServiceLimits>>().Value));
 
     /// <summary>
     /// Makes an endpoint wait for a place before it solves. Add it after <c>Validate</c>: the place is taken only once the body has been
@@ -39,19 +45,29 @@ public static class Gates
     public static RouteHandlerBuilder Solves(this RouteHandlerBuilder endpoint) =>
         endpoint.AddEndpointFilter<RouteHandlerBuilder, SolvingFilter>().Refuses(ProblemKinds.Busy);
 
-    /// <summary>Makes an endpoint wait for a place before its body is read as JSON, because that is heavy work too.</summary>
+    /// <summary>
+    /// Makes an endpoint wait for room before its body is taken in, and for a place before it is read as JSON, because that is heavy work too.
+    /// </summary>
     /// <param name="endpoint">The endpoint.</param>
     /// <returns>The same endpoint.</returns>
     public static RouteHandlerBuilder HasHeavyBody(this RouteHandlerBuilder endpoint) =>
         endpoint.WithMetadata(HeavyBodyMark.Instance).Refuses(ProblemKinds.Busy);
 
-    /// <summary>Places the gate of heavy bodies in the pipeline, behind <c>UseWholeBodies</c>: a slow caller holds no place.</summary>
+    /// <summary>Places the gate of room for heavy bodies in the pipeline, before <c>UseWholeBodies</c>: what waits for room is not here yet.</summary>
     /// <param name="app">The application.</param>
     /// <returns>The same application.</returns>
-    public static IApplicationBuilder UseHeavyBodies(this IApplicationBuilder app)
+    public static IApplicationBuilder UseRoomForBodies(this IApplicationBuilder app) => app.UseGateOfBodies<BodyGate>();
+
+    /// <summary>Places the gate of work on heavy bodies in the pipeline, behind <c>UseWholeBodies</c>: a slow caller holds no place.</summary>
+    /// <param name="app">The application.</param>
+    /// <returns>The same application.</returns>
+    public static IApplicationBuilder UseWorkOnBodies(this IApplicationBuilder app) => app.UseGateOfBodies<FileGate>();
+
+    private static IApplicationBuilder UseGateOfBodies<TGate>(this IApplicationBuilder app)
+        where TGate : WorkGate
     {
         ArgumentNullException.ThrowIfNull(app);
-        var gate = app.ApplicationServices.GetRequiredService<FileGate>();
+        var gate = app.ApplicationServices.GetRequiredService<TGate>();
         return app.Use(async (context, next) =>
         {
             if (context.GetEndpoint()?.Metadata.GetMetadata<HeavyBodyMark>() is null)

@@ -5,6 +5,7 @@ using Paddle.Design;
 using Paddle.Drawings;
 using PaddleApi.Hosting;
 using PaddleApi.Hosting.Problems;
+using PaddleApi.Hosting.Work;
 
 namespace PaddleApi.Endpoints.Designs.Files;
 
@@ -27,7 +28,7 @@ public sealed class DesignFileResult(IDesignFile file, string label, Stream cont
         if (file is IBlockwiseDesignFile blockwise)
         {
             cancellation.ThrowIfCancellationRequested();
-            return new(file, drawing.Label, blockwise.Open(report, drawing));
+            return new(file, drawing.Label, new InTurns(blockwise.Open(report, drawing)));
         }
 
         var made = new MemoryStream();
@@ -47,6 +48,9 @@ public sealed class DesignFileResult(IDesignFile file, string label, Stream cont
         // The work is done. How long the caller takes to fetch it is the line's affair, and the server minds that it is not for ever.
         httpContext.Features.Get<IHttpRequestTimeoutFeature>()?.DisableTimeout();
         await Whole(httpContext).ExecuteAsync(httpContext);
+
+        // The platform says nothing of a caller who left while it was sending.
+        if (httpContext.RequestAborted.IsCancellationRequested) HungUp.Note(httpContext);
         if (response.StatusCode == StatusCodes.Status416RangeNotSatisfiable && !response.HasStarted) await RefuseRangeAsync(httpContext, length);
 
         // A HEAD ends without a byte, but its headers must be settled as if one had been written: packing adds to them.
