@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Diagnostics;
 using PaddleApi.Hosting.Problems;
 using Serilog;
+using Serilog.Core;
 using Serilog.Events;
 using Serilog.Formatting.Compact;
 
@@ -13,6 +14,8 @@ namespace PaddleApi.Hosting;
 public static class RequestLogging
 {
     private const string NoAddress = "(none)";
+    private const string Address = "RequestPath";
+    private const string Template = $"{{RequestMethod}} {{{Address}}} answered {{StatusCode}} in {{Elapsed:0.0}} ms";
 
     /// <summary>
     /// Adds compact JSON logs on the standard output; levels come from the section <c>Serilog</c> of the configuration. Below Warning the
@@ -28,6 +31,7 @@ public static class RequestLogging
             .MinimumLevel.Override("Microsoft.AspNetCore", LogEventLevel.Warning)
             .ReadFrom.Configuration(builder.Configuration)
             .ReadFrom.Services(services)
+            .Enrich.With<NoAddresses>()
             .WriteTo.Console(new DiscreetFormatter(new CompactJsonFormatter())));
         return builder;
     }
@@ -37,12 +41,12 @@ public static class RequestLogging
     /// <returns>The same application.</returns>
     public static IApplicationBuilder UseRequestLogging(this IApplicationBuilder app) => app.UseSerilogRequestLogging(log =>
     {
-        log.MessageTemplate = "{RequestMethod} {RequestPath} answered {StatusCode} in {Elapsed:0.0} ms";
+        log.MessageTemplate = Template;
         log.GetLevel = Level;
         log.GetMessageTemplateProperties = (context, _, elapsed, status) =>
         [
             new LogEventProperty("RequestMethod", new ScalarValue(context.Request.Method)),
-            new LogEventProperty("RequestPath", new ScalarValue(PatternOf(context))),
+            new LogEventProperty(Address, new ScalarValue(PatternOf(context))),
             new LogEventProperty("StatusCode", new ScalarValue(HungUp.Is(context) ? HungUp.Status : status)),
             new LogEventProperty("Elapsed", new ScalarValue(elapsed)),
             new LogEventProperty("RequestId", new ScalarValue(context.TraceIdentifier)),
@@ -60,6 +64,15 @@ public static class RequestLogging
         (fault is not null && !IsHangUp(context, fault)) || context.Response.StatusCode == StatusCodes.Status500InternalServerError ? LogEventLevel.Error
         : context.Request.Path.StartsWithSegments("/health", StringComparison.Ordinal) ? LogEventLevel.Debug
         : LogEventLevel.Information;
+
+    // The platform hangs the whole address on whatever is logged while a request is served.
+    private sealed class NoAddresses : ILogEventEnricher
+    {
+        public void Enrich(LogEvent logEvent, ILogEventPropertyFactory propertyFactory)
+        {
+            if (logEvent.MessageTemplate.Text != Template) logEvent.RemovePropertyIfPresent(Address);
+        }
+    }
 
     private static bool IsHangUp(HttpContext context, Exception fault) =>
         fault is OperationCanceledException or IOException && context.RequestAborted.IsCancellationRequested;

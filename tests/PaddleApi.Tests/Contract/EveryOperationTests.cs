@@ -262,7 +262,10 @@ public sealed class EveryOperationTests(ApiFixture api)
     {
         using var factory = new ApiFactory(new Dictionary<string, string>
         {
-            ["Limits:ConcurrentSolves"] = "1", ["Limits:QueuedSolves"] = "0", ["Limits:ConcurrentFiles"] = "1", ["Limits:QueuedFiles"] = "0",
+            ["Limits:ConcurrentSolves"] = "1",
+            ["Limits:QueuedSolves"] = "0",
+            ["Limits:ConcurrentFiles"] = "1",
+            ["Limits:QueuedFiles"] = "0",
         });
         using var client = factory.Client();
         using var solving = await factory.Services.GetRequiredService<SolveGate>().EnterAsync(CancellationToken.None);

@@ -1,8 +1,11 @@
 using System.Collections.Concurrent;
 using System.Net.Sockets;
 using System.Text;
+using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Logging;
 using PaddleApi.Endpoints.Builds;
 using PaddleApi.Hosting;
 using PaddleApi.Tests.Contract;
@@ -73,6 +76,20 @@ public sealed class RequestLogTests
         Assert.DoesNotContain(lines.Written, entry => entry.Level >= LogEventLevel.Error);
         var text = string.Concat(lines.Written.Select(Printed));
         Assert.All(["private", "73.25", "73,25", "1733", Code[..40]], word => Assert.DoesNotContain(word, text, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task What_else_is_logged_while_a_request_is_served_does_not_name_its_address()
+    {
+        var lines = new Lines();
+        using var factory = Logged(lines, services => services.AddSingleton<IStartupFilter>(new Warning()));
+        using var client = factory.CreateClient();
+
+        using var answer = await client.GetAsync($"/v1/designs/{Code}");
+
+        var warning = Assert.Single(lines.Written, entry => entry.Level == LogEventLevel.Warning);
+        Assert.True(warning.Properties.ContainsKey("RequestId"));
+        Assert.DoesNotContain(lines.Written, entry => Printed(entry).Contains(Code[..40], StringComparison.Ordinal));
     }
 
     [Fact]
@@ -155,9 +172,13 @@ public sealed class RequestLogTests
         Assert.DoesNotContain(lines.Written, entry => entry.Properties.ContainsKey("StatusCode"));
     }
 
-    private static ApiFactory Logged(Lines lines) => new(
+    private static ApiFactory Logged(Lines lines, Action<IServiceCollection>? more = null) => new(
         new Dictionary<string, string> { ["Serilog:MinimumLevel:Default"] = "Information" },
-        services => services.AddSingleton<ILogEventSink>(lines));
+        services =>
+        {
+            services.AddSingleton<ILogEventSink>(lines);
+            more?.Invoke(services);
+        });
 
     private static string Text(LogEvent entry) =>
         $"{entry.RenderMessage(null)} {entry.Exception} {string.Join(' ', entry.Properties.Select(property => property.Value.ToString()))}";
@@ -181,6 +202,19 @@ public sealed class RequestLogTests
         }
 
         throw new InvalidOperationException("It threw nothing.");
+    }
+
+    private sealed class Warning : IStartupFilter
+    {
+        public Action<IApplicationBuilder> Configure(Action<IApplicationBuilder> next) => app =>
+        {
+            app.Use((context, rest) =>
+            {
+                context.RequestServices.GetRequiredService<ILogger<Warning>>().LogWarning("Something is odd.");
+                return rest(context);
+            });
+            next(app);
+        };
     }
 
     private sealed class Lines : ILogEventSink
