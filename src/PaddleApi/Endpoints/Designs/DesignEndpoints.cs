@@ -2,6 +2,7 @@ using Paddle.Drawings;
 using PaddleApi.Contracts.Designs;
 using PaddleApi.Endpoints.Designs.Files;
 using PaddleApi.Hosting;
+using PaddleApi.Hosting.Callers;
 using PaddleApi.Hosting.Caching;
 using PaddleApi.Hosting.Json;
 using PaddleApi.Hosting.OpenApi;
@@ -35,6 +36,7 @@ public static class DesignEndpoints
             .RequestExample("least", "The least that can be asked", DesignExamples.Least)
             .ResponseExample("hire-paddle", ExampleSummary, static () => Shortened(DesignService.Compute(DesignExamples.HirePaddle)))
             .Offers(Offered)
+            .NeedsScope(Scopes.Design)
             .Validate<DesignRequest>()
             .Solves()
             .Produces<DesignResponse>(StatusCodes.Status200OK, MediaTypes.Json, MediaTypes.Svg)

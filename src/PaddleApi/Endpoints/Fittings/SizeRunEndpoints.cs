@@ -7,6 +7,7 @@ using Paddle.Drawings;
 using PaddleApi.Contracts.Designs;
 using PaddleApi.Contracts.SizeRuns;
 using PaddleApi.Hosting;
+using PaddleApi.Hosting.Callers;
 using PaddleApi.Hosting.OpenApi;
 using PaddleApi.Hosting.Work;
 using PaddleApi.Validation;
@@ -39,6 +40,7 @@ public static class SizeRunEndpoints
             .RequestExample("club", "A club that knows its members", FittingExamples.Club)
             .ResponseExample("fleet", "The fleet's sizes", static () => SizeRunResponses.From(Advise(FittingExamples.Fleet, default).Advice!, EngineVersion.Text))
             .Offers(Offered)
+            .NeedsScope(Scopes.Fit)
             .Validate<Contracts.SizeRuns.SizeRunRequest>()
             .HasHeavyBody()
             .Produces<SizeRunResponse>(StatusCodes.Status200OK, MediaTypes.Json, Svg);
