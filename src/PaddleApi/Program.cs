@@ -12,12 +12,14 @@ using PaddleApi.Hosting.Json;
 using PaddleApi.Hosting.OpenApi;
 using PaddleApi.Hosting.Problems;
 using PaddleApi.Hosting.Requests;
+using PaddleApi.Hosting.Telemetry;
 using PaddleApi.Hosting.Work;
 using PaddleApi.Validation;
 
 var builder = WebApplication.CreateBuilder(args);
 builder.AddListening();
 builder.AddRequestLogging();
+builder.AddTelemetry();
 builder.Services.AddStrictJson();
 builder.Services.AddProblems();
 builder.Services.AddCrossOrigin();
@@ -30,6 +32,7 @@ builder.Services.AddDescription();
 builder.Services.AddWarmUp(TrialDesign.Run);
 
 var app = builder.Build();
+app.UseTelemetry();
 app.UseForwardedHeaders();
 app.UseRequestIds();
 app.UseRequestLogging();

@@ -12,6 +12,7 @@ using PaddleApi.Endpoints.Designs;
 using PaddleApi.Hosting;
 using PaddleApi.Hosting.Json;
 using PaddleApi.Hosting.Problems;
+using PaddleApi.Hosting.Telemetry;
 using PaddleApi.Hosting.Work;
 using PaddleApi.Validation;
 
@@ -74,7 +75,7 @@ internal static class HttpRatios
         builder.Services.AddProblems();
         builder.Services.AddValidation();
         builder.Services.AddTimeouts();
-        builder.Services.AddWorkGates();
+        builder.Services.AddWorkGates().AddSingleton<ServiceMeters>();
 
         var app = builder.Build();
         app.UseProblems();

@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using Paddle.Drawings;
 using PaddleApi.Contracts.Designs;
 using PaddleApi.Endpoints.Designs.Files;
@@ -7,6 +8,7 @@ using PaddleApi.Hosting.Caching;
 using PaddleApi.Hosting.Json;
 using PaddleApi.Hosting.OpenApi;
 using PaddleApi.Hosting.Problems;
+using PaddleApi.Hosting.Telemetry;
 using PaddleApi.Hosting.Work;
 using PaddleApi.Validation;
 
@@ -73,7 +75,9 @@ public static class DesignEndpoints
     {
         // The same address answers in two media types, so a cache on the way must tell them apart.
         context.Response.Headers.Vary = "Accept, Accept-Encoding";
+        var begun = Stopwatch.GetTimestamp();
         var design = DesignService.Compute(request, context.RequestAborted);
+        context.RequestServices.GetRequiredService<ServiceMeters>().Solved(Stopwatch.GetElapsedTime(begun), design.Report.Outcome.Unmet.Count == 0);
         return MediaTypes.BestOf(context.Request, Offered) == MediaTypes.Svg
             ? DesignFileResult.Make(
                 DesignFiles.Find(PostedDrawing)!, design.Report, DesignFileQuery.Default(design.Resolved.Request, design.Code), context.RequestAborted)

@@ -33,6 +33,9 @@ public class WorkGate(int places, int mostWaiting, TimeSpan mostWait, int leastR
     /// <summary>How many may run at once.</summary>
     public int Places => places;
 
+    /// <summary>How many run.</summary>
+    public long Busy => places - limiter.GetStatistics()!.CurrentAvailablePermits;
+
     /// <summary>How many wait.</summary>
     public long Waiting => limiter.GetStatistics()!.CurrentQueuedCount;
 
@@ -41,7 +44,9 @@ public class WorkGate(int places, int mostWaiting, TimeSpan mostWait, int leastR
     {
         get
         {
-            lock (mean) return TimeSpan.FromSeconds((Waiting + 1) * meanSeconds / places);
+            var statistics = limiter.GetStatistics()!;
+            if (statistics.CurrentAvailablePermits > 0) return TimeSpan.Zero;
+            lock (mean) return TimeSpan.FromSeconds((statistics.CurrentQueuedCount + 1) * meanSeconds / places);
         }
     }
 
