@@ -40,15 +40,19 @@ public static class Telemetry
         builder.Services.AddOptions<TelemetryOptions>().BindConfiguration(
             TelemetryOptions.Section, binder => binder.ErrorOnUnknownConfiguration = true).ValidateDataAnnotations().ValidateOnStart();
         var options = builder.Configuration.GetSection(TelemetryOptions.Section).Get<TelemetryOptions>() ?? new();
-        if (!options.Otlp && options.PrometheusPort == 0) return builder;
+
+        // What is not asked for is not even loaded: the service is to start fast.
+        if (options.Otlp || options.PrometheusPort > 0) Export(builder, options);
+        return builder;
+    }
+
+    private static void Export(WebApplicationBuilder builder, TelemetryOptions options) =>
         builder.Services.AddOpenTelemetry().WithMetrics(metrics =>
         {
             metrics.AddMeter([ServiceMeters.Name, .. Platform]);
             if (options.Otlp) metrics.AddOtlpExporter();
             if (options.PrometheusPort > 0) metrics.AddPrometheusExporter();
         });
-        return builder;
-    }
 
     /// <summary>Counts answers held, and answers Prometheus on its own port, where there is one: elsewhere the address is not there.</summary>
     /// <param name="app">The application.</param>
