@@ -12,6 +12,7 @@ using PaddleApi.Endpoints.Designs;
 using PaddleApi.Hosting;
 using PaddleApi.Hosting.Json;
 using PaddleApi.Hosting.Problems;
+using PaddleApi.Hosting.Requests;
 using PaddleApi.Hosting.Telemetry;
 using PaddleApi.Hosting.Work;
 using PaddleApi.Validation;
@@ -79,6 +80,7 @@ internal static class HttpRatios
 
         var app = builder.Build();
         app.UseProblems();
+        app.UseWholeBodies();
         app.UseRequestTimeouts();
         app.MapDesigns();
 

@@ -48,15 +48,7 @@ internal sealed class ExceptionToProblem : IExceptionHandler
     {
         if (bad.StatusCode != StatusCodes.Status400BadRequest || !(bad.InnerException is JsonException || context.Request.HasJsonContentType()))
             return Describe(context, bad);
-        try
-        {
-            return await DescribeBodyAsync(context, cancellation);
-        }
-        catch (BadHttpRequestException rest)
-        {
-            // The reader stops at the first fault; what follows it may be too large or may never come.
-            return Describe(context, rest);
-        }
+        return await DescribeBodyAsync(context, cancellation);
     }
 
     private static ProblemResult Describe(HttpContext context, BadHttpRequestException bad) => bad.StatusCode switch
@@ -75,8 +67,7 @@ internal sealed class ExceptionToProblem : IExceptionHandler
             return new ProblemResult(ProblemKinds.MalformedJson, "The body cannot be read as the JSON this address asks for.");
         }
 
-        // What the reader has left unread is fetched first; then the length is known, and one copy is made.
-        await context.Request.Body.CopyToAsync(Stream.Null, cancellation);
+        // It was taken in whole before it was read, so that it can be read a second time for what is wrong with it.
         context.Request.Body.Position = 0;
         var copy = new byte[context.Request.Body.Length];
         await context.Request.Body.ReadExactlyAsync(copy, cancellation);

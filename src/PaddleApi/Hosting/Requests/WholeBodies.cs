@@ -6,7 +6,8 @@ namespace PaddleApi.Hosting.Requests;
 
 /// <summary>
 /// Takes a body in whole, within a time, before any work: reading JSON off the line would hold what the work holds for as long as a slow
-/// caller likes. The server limits its size beforehand.
+/// caller likes, and what is wrong with a body is found by reading it a second time. The server limits its size beforehand; it stays in
+/// memory, for the service writes no files.
 /// </summary>
 public static class WholeBodies
 {
