@@ -2,12 +2,12 @@ using Paddle.Design;
 
 namespace Paddle.Drawings;
 
-/// <summary>A file too large to be held whole for every caller: it is made block by block, at the pace of whoever takes the blocks.</summary>
+/// <summary>A file too large to be held whole for every caller: its bytes are made as they are read, from any place on.</summary>
 public interface IBlockwiseDesignFile : IDesignFile
 {
-    /// <summary>The bytes that <see cref="IDesignFile.Write"/> writes, in blocks.</summary>
+    /// <summary>Opens the bytes that <see cref="IDesignFile.Write"/> writes. Nothing before the place that is read from is made.</summary>
     /// <param name="report">The design.</param>
     /// <param name="context">Label, units, paper and origin.</param>
-    /// <returns>The blocks in order. Each is good only until the next is asked for: they share their room.</returns>
-    IEnumerable<ReadOnlyMemory<byte>> Blocks(DesignReport report, DrawingContext context);
+    /// <returns>A stream to read and seek in, for one reader.</returns>
+    Stream Open(DesignReport report, DrawingContext context);
 }

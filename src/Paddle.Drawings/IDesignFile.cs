@@ -20,9 +20,13 @@ public interface IDesignFile
     /// <summary>Whether <see cref="DrawingContext.Paper"/> changes what is written.</summary>
     bool DependsOnPaper { get; }
 
+    /// <summary>Whether making it costs many times what the design itself costs.</summary>
+    bool IsHeavy => false;
+
     /// <summary>Writes the file; the same design and context give the same bytes.</summary>
     /// <param name="report">The design.</param>
     /// <param name="context">Label, units, paper and origin.</param>
     /// <param name="output">Receives the bytes; stays open, need not seek.</param>
-    void Write(DesignReport report, DrawingContext context, Stream output);
+    /// <param name="cancellation">Gives the work up where it is long.</param>
+    void Write(DesignReport report, DrawingContext context, Stream output, CancellationToken cancellation = default);
 }

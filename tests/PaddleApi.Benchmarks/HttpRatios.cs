@@ -12,7 +12,9 @@ using PaddleApi.Endpoints.Designs;
 using PaddleApi.Hosting;
 using PaddleApi.Hosting.Json;
 using PaddleApi.Hosting.Problems;
-using PaddleApi.Hosting.Solving;
+using PaddleApi.Hosting.Requests;
+using PaddleApi.Hosting.Telemetry;
+using PaddleApi.Hosting.Work;
 using PaddleApi.Validation;
 
 namespace PaddleApi.Benchmarks;
@@ -74,10 +76,11 @@ internal static class HttpRatios
         builder.Services.AddProblems();
         builder.Services.AddValidation();
         builder.Services.AddTimeouts();
-        builder.Services.AddSolveGate();
+        builder.Services.AddWorkGates().AddSingleton<ServiceMeters>();
 
         var app = builder.Build();
         app.UseProblems();
+        app.UseWholeBodies();
         app.UseRequestTimeouts();
         app.MapDesigns();
 

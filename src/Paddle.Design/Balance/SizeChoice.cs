@@ -25,7 +25,7 @@ internal sealed record SizeChoice(
     private const double HopelessReserve = 1.015;
 
     /// <summary>Chooses the sizes, then looks at every printed station and the fine grid, and solves again should one fall short.</summary>
-    internal static SizeChoice For(PaddleSpecification asked)
+    internal static SizeChoice For(PaddleSpecification asked, CancellationToken cancellation = default)
     {
         var grid = asked.Form.PrintedGrid();
         Span<double> v = stackalloc double[DesignProblem.N];
@@ -40,7 +40,7 @@ internal sealed record SizeChoice(
             var problem = DesignProblem.State(tightened, reserve, around, leastSpineMm);
             if (around is null) problem.Start.CopyTo(v);
             for (var k = 0; k < v.Length; k++) v[k] = Math.Clamp(v[k], problem.Low[k], problem.High[k]);
-            SizeSolver.SolveLettingGo(problem, v);
+            SizeSolver.SolveLettingGo(problem, v, cancellation);
             SizeRounding.Round(problem, v, asked.LatticeMm);
 
             var choice = Checked(asked, PaddleSizes.FromVector(v), grid);

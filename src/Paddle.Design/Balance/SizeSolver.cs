@@ -95,10 +95,10 @@ internal sealed class SizeSolver
     internal static double Penalty(int group) => Penalties[group];
 
     /// <summary>Solves the problem from <paramref name="v"/>, which receives the sizes.</summary>
-    internal static SizeSolver Solve(DesignProblem problem, Span<double> v)
+    internal static SizeSolver Solve(DesignProblem problem, Span<double> v, CancellationToken cancellation = default)
     {
         var solver = new SizeSolver(problem);
-        solver.Run(v);
+        solver.Run(v, cancellation);
         return solver;
     }
 
@@ -106,9 +106,9 @@ internal sealed class SizeSolver
     /// Solves the problem from <paramref name="v"/>; should an aim be missed there, from other starts too, and keeps the best. Where
     /// aims clash the problem has several valleys: a thick and a slim throat, a full and a hollow middle.
     /// </summary>
-    internal static SizeSolver SolveFromSeveralStarts(DesignProblem problem, Span<double> v)
+    internal static SizeSolver SolveFromSeveralStarts(DesignProblem problem, Span<double> v, CancellationToken cancellation = default)
     {
-        var best = Solve(problem, v);
+        var best = Solve(problem, v, cancellation);
         if (best.MissedGroup < 0) return best;
         var merit = Merit(problem);
         var evaluations = best.Evaluations;
@@ -116,7 +116,7 @@ internal sealed class SizeSolver
         for (var start = 0; start < OtherStarts.Length; start++)
         {
             for (var k = 0; k < N; k++) other[k] = Math.Clamp(OtherStarts[start][k], problem.Low[k], problem.High[k]);
-            var solver = Solve(problem, other);
+            var solver = Solve(problem, other, cancellation);
             evaluations += solver.Evaluations;
             var otherMerit = Merit(problem);
             if (otherMerit >= merit) continue;
@@ -133,13 +133,13 @@ internal sealed class SizeSolver
     /// Solves the problem; should an aim be out of reach, lets go of just the rows that nothing can reach, the foremost group first, and
     /// solves again with every other row held: one hopeless limit must not take the others down with it. Theory B4.
     /// </summary>
-    internal static SizeSolver SolveLettingGo(DesignProblem problem, Span<double> v)
+    internal static SizeSolver SolveLettingGo(DesignProblem problem, Span<double> v, CancellationToken cancellation = default)
     {
-        var solver = SolveFromSeveralStarts(problem, v);
+        var solver = SolveFromSeveralStarts(problem, v, cancellation);
         for (var pass = 0; pass < MostLettingGo && solver.MissedGroup >= 0; pass++)
         {
             problem.LetGo((LimitGroup)solver.MissedGroup, solver.RowMultipliers);
-            solver = Solve(problem, v);
+            solver = Solve(problem, v, cancellation);
         }
 
         return solver;
@@ -161,7 +161,7 @@ internal sealed class SizeSolver
         return merit;
     }
 
-    private void Run(Span<double> v)
+    private void Run(Span<double> v, CancellationToken cancellation)
     {
         Span<double> trial = stackalloc double[N];
         for (var k = 0; k < N; k++) curvature[k * N + k] = 1;
@@ -169,6 +169,7 @@ internal sealed class SizeSolver
         var merit = Merit(problem);
         for (var iteration = 0; iteration < MostSteps; iteration++)
         {
+            cancellation.ThrowIfCancellationRequested();
             if (!SolveStep(v)) return;
             var predicted = PredictedDrop();
             if (predicted < 1e-3 || Longest(step) < 1e-4) return;

@@ -44,9 +44,11 @@ public static class SizeLattice
     /// <param name="customers">The customers.</param>
     /// <param name="lengthsMm">Lengths allowed, mm, evenly spaced, ascending, at least one.</param>
     /// <param name="mostSizes">Largest number of sizes, 1 or more; numbers beyond the lengths allowed are left out.</param>
+    /// <param name="cancellation">Gives the work up.</param>
     /// <returns>One entry for each number of sizes, starting at 1. Misfit never rises along the list.</returns>
     /// <exception cref="ArgumentException">No length is allowed.</exception>
-    public static IReadOnlyList<BestSizes> Solve(LengthDistribution customers, IReadOnlyList<double> lengthsMm, int mostSizes)
+    public static IReadOnlyList<BestSizes> Solve(
+        LengthDistribution customers, IReadOnlyList<double> lengthsMm, int mostSizes, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(customers);
         ArgumentNullException.ThrowIfNull(lengthsMm);
@@ -65,6 +67,7 @@ public static class SizeLattice
         var answers = new List<BestSizes>(most);
         for (int k = 1; k <= most; k++)
         {
+            cancellation.ThrowIfCancellationRequested();
             if (k > 1)
             {
                 (best, previous[k - 1]) = Next(table, best, k - 1);

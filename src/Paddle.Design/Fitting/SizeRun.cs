@@ -117,8 +117,9 @@ public static class SizeRun
 
     /// <summary>Answer a size run.</summary>
     /// <param name="request">Customers, number of sizes, step, fleet and stock limits.</param>
+    /// <param name="cancellation">Gives the work up.</param>
     /// <returns>The advice, or the refusals. The same request always gives the same answer.</returns>
-    public static SizeRunOutcome Advise(SizeRunRequest request)
+    public static SizeRunOutcome Advise(SizeRunRequest request, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(request);
         var refusals = SizeRunChecks.Check(request);
@@ -127,6 +128,7 @@ public static class SizeRun
             return new SizeRunOutcome(null, refusals);
         }
 
+        cancellation.ThrowIfCancellationRequested();
         double extra = LengthRules.OwnGeometryMm(GripPattern.Of(GripStyle.Pear).HandMm, 0, request.FreeboardMm, request.BladeLengthMm);
         LengthDistribution customers = request.Customers is { } list
             ? new CustomerLengths([.. list.Select(c => OverallLengthMm(c, extra))])
@@ -137,7 +139,7 @@ public static class SizeRun
             return new SizeRunOutcome(null, [new InputRefusal("/longestStockMm", RefusalCodes.NoLengthOnStep, "No multiple of the step lies between the shortest and the longest stock length: widen the limits or take a smaller step.", request.LongestStockMm, Unit: "mm")]);
         }
 
-        var best = SizeLattice.Solve(customers, lengths, MostSizes);
+        var best = SizeLattice.Solve(customers, lengths, MostSizes, cancellation);
         var chosen = best[Math.Min(request.Sizes, best.Count) - 1];
         return new SizeRunOutcome(Answer(request, customers, best, chosen, extra), []);
     }

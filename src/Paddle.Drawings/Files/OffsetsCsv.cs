@@ -25,7 +25,7 @@ internal sealed class OffsetsCsv : IDesignFile
 
     public bool DependsOnPaper => false;
 
-    public void Write(DesignReport report, DrawingContext context, Stream output)
+    public void Write(DesignReport report, DrawingContext context, Stream output, CancellationToken cancellation = default)
     {
         var rows = new StringBuilder(
             "mark,station_mm,half_breadth_mm,centre_thickness_mm,edge_thickness_mm,station_in,half_breadth_in,centre_thickness_in,edge_thickness_in,notice\r\n");

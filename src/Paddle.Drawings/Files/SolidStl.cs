@@ -1,5 +1,4 @@
 using System.Buffers.Binary;
-using System.Numerics;
 using System.Text;
 using Paddle.Design;
 using Paddle.Drawings.Solids;
@@ -12,8 +11,6 @@ namespace Paddle.Drawings.Files;
 internal sealed class SolidStl : IBlockwiseDesignFile
 {
     private const int HeaderCharacters = 80;
-    private const int FacetBytes = 50;
-    private const int FacetsPerBlock = 1200;
 
     public string FileName => "solid.stl";
 
@@ -25,32 +22,21 @@ internal sealed class SolidStl : IBlockwiseDesignFile
 
     public bool DependsOnPaper => false;
 
-    public void Write(DesignReport report, DrawingContext context, Stream output)
+    public bool IsHeavy => true;
+
+    public void Write(DesignReport report, DrawingContext context, Stream output, CancellationToken cancellation = default)
     {
-        foreach (var block in Blocks(report, context)) output.Write(block.Span);
+        using var made = Open(report, context);
+        made.CopyTo(output);
     }
 
-    public IEnumerable<ReadOnlyMemory<byte>> Blocks(DesignReport report, DrawingContext context)
+    public Stream Open(DesignReport report, DrawingContext context)
     {
         var mesh = new SolidMesh(report);
-        var header = new byte[84];
-
+        var header = new byte[StlStream.HeaderBytes];
         Encoding.ASCII.GetBytes(Name(report)).CopyTo(header, 0);
-        BinaryPrimitives.WriteUInt32LittleEndian(header.AsSpan(80), (uint)mesh.Facets().LongCount());
-        yield return header;
-
-        var block = new byte[FacetsPerBlock * FacetBytes];
-        var filled = 0;
-        foreach (var (a, b, c) in mesh.Facets())
-        {
-            WriteFacet(block.AsSpan(filled), a, b, c);
-            filled += FacetBytes;
-            if (filled < block.Length) continue;
-            yield return block;
-            filled = 0;
-        }
-
-        if (filled > 0) yield return block.AsMemory(0, filled);
+        BinaryPrimitives.WriteUInt32LittleEndian(header.AsSpan(HeaderCharacters), (uint)mesh.FacetCount);
+        return new StlStream(header, mesh);
     }
 
     // A header that began with "solid" would be taken for the text form. What is wrong with the paddle goes first: readers show the beginning.
@@ -60,26 +46,5 @@ internal sealed class SolidStl : IBlockwiseDesignFile
         if (!OutcomeNotice.IsNeeded(report)) return What;
         var notice = OutcomeNotice.Brief(report, HeaderCharacters - Short.Length);
         return notice.Length + 2 + What.Length <= HeaderCharacters ? $"{notice}; {What}" : notice + Short;
-    }
-
-    private static void WriteFacet(Span<byte> bytes, Corner a, Corner b, Corner c)
-    {
-        Vector3 from = Vector(a), normal = Vector3.Cross(Vector(b) - from, Vector(c) - from);
-        var length = normal.Length();
-        normal = length > 0 ? normal / length : Vector3.Zero;
-        Put(bytes, normal);
-        Put(bytes[12..], from);
-        Put(bytes[24..], Vector(b));
-        Put(bytes[36..], Vector(c));
-        bytes[48] = bytes[49] = 0;
-    }
-
-    private static Vector3 Vector(Corner corner) => new(corner.X, corner.Y, corner.Z);
-
-    private static void Put(Span<byte> bytes, Vector3 v)
-    {
-        BinaryPrimitives.WriteSingleLittleEndian(bytes, v.X);
-        BinaryPrimitives.WriteSingleLittleEndian(bytes[4..], v.Y);
-        BinaryPrimitives.WriteSingleLittleEndian(bytes[8..], v.Z);
     }
 }

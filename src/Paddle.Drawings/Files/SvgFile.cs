@@ -16,6 +16,6 @@ internal sealed class SvgFile(string fileName, string description, string versio
 
     public bool DependsOnPaper => false;
 
-    public void Write(DesignReport report, DrawingContext context, Stream output) =>
+    public void Write(DesignReport report, DrawingContext context, Stream output, CancellationToken cancellation = default) =>
         output.Write(Encoding.UTF8.GetBytes(write(report, context)));
 }

@@ -25,7 +25,9 @@ internal sealed class TemplateDxf : IDesignFile
 
     public bool DependsOnPaper => false;
 
-    public void Write(DesignReport report, DrawingContext context, Stream output) =>
+    public bool IsHeavy => true;
+
+    public void Write(DesignReport report, DrawingContext context, Stream output, CancellationToken cancellation = default) =>
         output.Write(Encoding.ASCII.GetBytes(DxfWriter.Write(Draw(report, context), 0, 0)));
 
     private static Sheet Draw(DesignReport report, DrawingContext context)

@@ -28,11 +28,14 @@ internal sealed class TemplatesPdf : IDesignFile
 
     public bool DependsOnPaper => true;
 
-    public void Write(DesignReport report, DrawingContext context, Stream output)
+    public bool IsHeavy => true;
+
+    public void Write(DesignReport report, DrawingContext context, Stream output, CancellationToken cancellation = default)
     {
         using var document = NewDocument(context);
         if (context.Paper == PaperSize.Roll) AddRoll(document, report, context);
-        else AddTiles(document, report, context);
+        else AddTiles(document, report, context, cancellation);
+        cancellation.ThrowIfCancellationRequested();
 
         // The library closes what it saves to and needs to seek; the caller's stream may do neither.
         using var bytes = new MemoryStream();
@@ -95,7 +98,7 @@ internal sealed class TemplatesPdf : IDesignFile
         });
     }
 
-    private static void AddTiles(PdfDocument document, DesignReport report, DrawingContext context)
+    private static void AddTiles(PdfDocument document, DesignReport report, DrawingContext context, CancellationToken cancellation)
     {
         var half = HalfTemplateView.Draw(report, context, bare: true);
         var (shortMm, longMm) = Paper(context.Paper);
@@ -117,6 +120,7 @@ internal sealed class TemplatesPdf : IDesignFile
             {
                 var (name, tileRow, tileColumn) = (TileMapView.TileName(plan, row, column), row, column);
                 number++;
+                cancellation.ThrowIfCancellationRequested();
                 AddPage(document, plan.PageWidthMm, plan.PageHeightMm, $"Half template, tile {name}", ink =>
                 {
                     PaintTile(ink, half, plan, tileRow, tileColumn, HalfTemplateView.CentreY(report, context.Units));
@@ -130,6 +134,7 @@ internal sealed class TemplatesPdf : IDesignFile
         foreach (var card in cards)
         {
             number++;
+            cancellation.ThrowIfCancellationRequested();
             AddPage(document, longMm, shortMm, $"Sections, page {number}", ink =>
             {
                 ink.Paint(card, Margin, Margin);

@@ -30,6 +30,9 @@ internal sealed class SolidMesh
     private readonly Corner top;
     private readonly Corner tip;
 
+    // Index of each band's first facet, and behind them the count of all.
+    private readonly int[] firstOfBand;
+
     public SolidMesh(DesignReport report)
     {
         var form = report.Specification.Form;
@@ -47,33 +50,50 @@ internal sealed class SolidMesh
         ];
         top = ToCorner(profile.At(0, 0), 0);
         tip = ToCorner(profile.At(form.Places.OverallMm, 0), 0);
+        firstOfBand = new int[rings.Length + 2];
+        for (var band = 0; band <= rings.Length; band++) firstOfBand[band + 1] = firstOfBand[band] + Band(band).Count();
     }
 
+    /// <summary>How many facets there are.</summary>
+    public int FacetCount => firstOfBand[^1];
+
     /// <summary>All facets, their corners against the clock seen from outside.</summary>
-    public IEnumerable<(Corner A, Corner B, Corner C)> Facets()
+    public IEnumerable<(Corner A, Corner B, Corner C)> Facets() => FacetsFrom(0);
+
+    /// <summary>The facets from one on: the bands before it are not gone through.</summary>
+    /// <param name="first">Index of the facet to begin with.</param>
+    public IEnumerable<(Corner A, Corner B, Corner C)> FacetsFrom(int first)
+    {
+        var at = Array.BinarySearch(firstOfBand, first);
+
+        // Between two entries the search gives the complement of the later; of equal ones, which are empty bands, any will do.
+        for (var band = at >= 0 ? at : ~at - 1; band <= rings.Length; band++)
+        {
+            foreach (var facet in Band(band).Skip(Math.Max(0, first - firstOfBand[band]))) yield return facet;
+        }
+    }
+
+    // Bands run from the point at the top over the gaps between rings to the point at the tip.
+    private IEnumerable<(Corner A, Corner B, Corner C)> Band(int band)
     {
         var count = rings[0].Length;
         for (var j = 0; j < count; j++)
         {
             var k = (j + 1) % count;
-            if (IsFacet(top, rings[0][k], rings[0][j])) yield return (top, rings[0][k], rings[0][j]);
-        }
-
-        for (var i = 0; i + 1 < rings.Length; i++)
-        {
-            Corner[] near = rings[i], far = rings[i + 1];
-            for (var j = 0; j < count; j++)
+            if (band == 0)
             {
-                var k = (j + 1) % count;
+                if (IsFacet(top, rings[0][k], rings[0][j])) yield return (top, rings[0][k], rings[0][j]);
+            }
+            else if (band == rings.Length)
+            {
+                if (IsFacet(tip, rings[^1][j], rings[^1][k])) yield return (tip, rings[^1][j], rings[^1][k]);
+            }
+            else
+            {
+                Corner[] near = rings[band - 1], far = rings[band];
                 if (IsFacet(near[j], near[k], far[j])) yield return (near[j], near[k], far[j]);
                 if (IsFacet(near[k], far[k], far[j])) yield return (near[k], far[k], far[j]);
             }
-        }
-
-        for (var j = 0; j < count; j++)
-        {
-            var k = (j + 1) % count;
-            if (IsFacet(tip, rings[^1][j], rings[^1][k])) yield return (tip, rings[^1][j], rings[^1][k]);
         }
     }
 

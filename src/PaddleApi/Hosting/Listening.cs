@@ -1,3 +1,4 @@
+using Microsoft.AspNetCore.Server.Kestrel.Core;
 using Microsoft.Extensions.Options;
 
 namespace PaddleApi.Hosting;
@@ -7,6 +8,10 @@ public static class Listening
 {
     /// <summary>The address when none is configured: this machine only, so that nothing is open by accident.</summary>
     public const string DefaultUrl = "http://localhost:5080";
+
+    private const int MostUnreadBytes = 64 * 1024;
+
+    private const double SlowestBytesPerSecond = 1024;
 
     private static readonly string[] AddressKeys = ["urls", "http_ports", "https_ports"];
 
@@ -32,7 +37,14 @@ public static class Listening
             var limits = kestrel.ApplicationServices.GetRequiredService<IOptions<ServiceLimits>>().Value;
             kestrel.AddServerHeader = false;
             kestrel.Limits.MaxRequestBodySize = limits.MaxRequestBodyBytes;
+            kestrel.Limits.MaxConcurrentConnections = limits.MaxConnections;
+            // What has come and is not taken yet waits here, for each connection.
+            kestrel.Limits.MaxRequestBufferSize = Math.Max(MostUnreadBytes, limits.MaxRequestLineBytes);
             kestrel.Limits.MaxRequestLineSize = limits.MaxRequestLineBytes;
+
+            // Slower than a telephone line is nobody who means well. What drips faster still is ended by WholeBodies.
+            kestrel.Limits.MinRequestBodyDataRate = new MinDataRate(SlowestBytesPerSecond, TimeSpan.FromSeconds(5));
+            kestrel.Limits.MinResponseDataRate = new MinDataRate(SlowestBytesPerSecond, TimeSpan.FromSeconds(5));
 
             // Requests are small: a caller who takes longer than this to send the headers holds a connection open for nothing.
             kestrel.Limits.RequestHeadersTimeout = TimeSpan.FromSeconds(10);

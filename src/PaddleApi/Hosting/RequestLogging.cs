@@ -1,16 +1,26 @@
+using Microsoft.AspNetCore.Diagnostics;
+using PaddleApi.Hosting.Problems;
 using Serilog;
+using Serilog.Core;
 using Serilog.Events;
 using Serilog.Formatting.Compact;
 
 namespace PaddleApi.Hosting;
 
-/// <summary>One structured line for each request, and never a body: a design belongs to who asked for it.</summary>
+/// <summary>
+/// One structured line for each request, and never a body: a design belongs to who asked for it. A design code is a whole design and a query
+/// may hold measures, so the address is logged by its pattern, and one that there is not, not at all.
+/// </summary>
 public static class RequestLogging
 {
-    // Enough to know the address by. A design code is a whole design, and that is a body by another name.
-    private const int LongestPath = 120;
+    private const string NoAddress = "(none)";
+    private const string Address = "RequestPath";
+    private const string Template = $"{{RequestMethod}} {{{Address}}} answered {{StatusCode}} in {{Elapsed:0.0}} ms";
 
-    /// <summary>Adds compact JSON logs on the standard output; levels come from the section <c>Serilog</c> of the configuration.</summary>
+    /// <summary>
+    /// Adds compact JSON logs on the standard output; levels come from the section <c>Serilog</c> of the configuration. Below Warning the
+    /// platform logs whole addresses: that is for looking for a fault on one's own machine.
+    /// </summary>
     /// <param name="builder">The application builder.</param>
     /// <returns>The same builder.</returns>
     public static WebApplicationBuilder AddRequestLogging(this WebApplicationBuilder builder)
@@ -21,7 +31,8 @@ public static class RequestLogging
             .MinimumLevel.Override("Microsoft.AspNetCore", LogEventLevel.Warning)
             .ReadFrom.Configuration(builder.Configuration)
             .ReadFrom.Services(services)
-            .WriteTo.Console(new CompactJsonFormatter()));
+            .Enrich.With<NoAddresses>()
+            .WriteTo.Console(new DiscreetFormatter(new CompactJsonFormatter())));
         return builder;
     }
 
@@ -30,21 +41,39 @@ public static class RequestLogging
     /// <returns>The same application.</returns>
     public static IApplicationBuilder UseRequestLogging(this IApplicationBuilder app) => app.UseSerilogRequestLogging(log =>
     {
-        log.MessageTemplate = "{RequestMethod} {RequestPath} answered {StatusCode} in {Elapsed:0.0} ms";
+        log.MessageTemplate = Template;
         log.GetLevel = Level;
-        log.GetMessageTemplateProperties = (context, path, elapsed, status) =>
+        log.GetMessageTemplateProperties = (context, _, elapsed, status) =>
         [
             new LogEventProperty("RequestMethod", new ScalarValue(context.Request.Method)),
-            new LogEventProperty("RequestPath", new ScalarValue(path.Length <= LongestPath ? path : path[..LongestPath] + "…")),
-            new LogEventProperty("StatusCode", new ScalarValue(status)),
+            new LogEventProperty(Address, new ScalarValue(PatternOf(context))),
+            new LogEventProperty("StatusCode", new ScalarValue(HungUp.Is(context) ? HungUp.Status : status)),
             new LogEventProperty("Elapsed", new ScalarValue(elapsed)),
             new LogEventProperty("RequestId", new ScalarValue(context.TraceIdentifier)),
         ];
     });
 
-    // Health is asked every few seconds; its lines would bury the others.
+    // A handler of errors takes the endpoint from the request and keeps it beside the error.
+    private static string PatternOf(HttpContext context) =>
+        (context.GetEndpoint() ?? context.Features.Get<IExceptionHandlerFeature>()?.Endpoint) is RouteEndpoint endpoint
+            ? "/" + endpoint.RoutePattern.RawText!.Trim('/')
+            : NoAddress;
+
+    // Health is asked every few seconds; its lines would bury the others. A caller who hangs up is no fault of the service.
     private static LogEventLevel Level(HttpContext context, double elapsedMs, Exception? fault) =>
-        fault is not null || context.Response.StatusCode == StatusCodes.Status500InternalServerError ? LogEventLevel.Error
+        (fault is not null && !IsHangUp(context, fault)) || context.Response.StatusCode == StatusCodes.Status500InternalServerError ? LogEventLevel.Error
         : context.Request.Path.StartsWithSegments("/health", StringComparison.Ordinal) ? LogEventLevel.Debug
         : LogEventLevel.Information;
+
+    // The platform hangs the whole address on whatever is logged while a request is served.
+    private sealed class NoAddresses : ILogEventEnricher
+    {
+        public void Enrich(LogEvent logEvent, ILogEventPropertyFactory propertyFactory)
+        {
+            if (logEvent.MessageTemplate.Text != Template) logEvent.RemovePropertyIfPresent(Address);
+        }
+    }
+
+    private static bool IsHangUp(HttpContext context, Exception fault) =>
+        fault is OperationCanceledException or IOException && context.RequestAborted.IsCancellationRequested;
 }

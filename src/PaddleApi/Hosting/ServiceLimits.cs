@@ -21,11 +21,28 @@ public sealed class ServiceLimits
     [Range(1024, 16 * 1024 * 1024)]
     public int MaxSizeRunBodyBytes { get; init; } = 4 * 1024 * 1024;
 
+    /// <summary>Bodies of size runs held at once: with the largest of them, 64 MiB. Those that wait for room wait on the line.</summary>
+    [Range(1, 4096)]
+    public int ConcurrentSizeRunBodies { get; init; } = 16;
+
     /// <summary>Longest request line, bytes. Design codes travel in it: a design with sixty offsets takes about 1.5 KiB.</summary>
     [Range(1024, 64 * 1024)]
     public int MaxRequestLineBytes { get; init; } = 8 * 1024;
 
-    /// <summary>Longest time for one request, seconds. A solve takes well under one; ten means that something is wrong.</summary>
+    /// <summary>
+    /// Longest time for a body to arrive, seconds: the largest size run in that time asks for a line of 140 kB/s, any other body for 2.
+    /// </summary>
+    [Range(1, 600)]
+    public int UploadTimeoutSeconds { get; init; } = 30;
+
+    /// <summary>Connections open at once; the server closes those beyond. One that is idle costs some kilobytes.</summary>
+    [Range(1, 1_000_000)]
+    public int MaxConnections { get; init; } = 4096;
+
+    /// <summary>
+    /// Longest time for the work of one request, seconds, its body having come. A solve takes well under one; ten means that something is
+    /// wrong. Waiting for a place is counted, sending a file is not.
+    /// </summary>
     [Range(1, 300)]
     public int RequestTimeoutSeconds { get; init; } = 10;
 
@@ -34,13 +51,28 @@ public sealed class ServiceLimits
     public int ConcurrentSolves { get; init; }
 
     /// <summary>
-    /// Designs that may wait for a place. With a solve far below a second, sixteen still wait less than a caller's patience; more would
-    /// only be answered after the caller has gone.
+    /// Heavy files, build sheets and size runs made at once; 0 means one for every second processor, at least one: each costs many light
+    /// answers, which need a processor too.
     /// </summary>
-    [Range(0, 4096)]
-    public int QueuedSolves { get; init; } = 16;
+    [Range(0, 1024)]
+    public int ConcurrentFiles { get; init; }
 
-    /// <summary>What a refused caller is told to wait, seconds: about the time in which the queue empties.</summary>
+    /// <summary>
+    /// Longest wait for a place, seconds. Who would have to wait longer is told at once to come back, and nobody waits longer: a page that
+    /// asks for many things in one moment is answered, and a queue that would only be answered after its callers have gone does not grow.
+    /// </summary>
+    [Range(0, 60)]
+    public int MostWaitSeconds { get; init; } = 5;
+
+    /// <summary>Designs that may wait for a place, whatever the time: each holds a connection and its request in memory.</summary>
+    [Range(0, 65_536)]
+    public int QueuedSolves { get; init; } = 1024;
+
+    /// <summary>Heavy files, build sheets and size runs that may wait.</summary>
+    [Range(0, 65_536)]
+    public int QueuedFiles { get; init; } = 256;
+
+    /// <summary>The least that a refused caller is told to wait, seconds; more where the queue is known to take longer.</summary>
     [Range(1, 3600)]
     public int RetryAfterSeconds { get; init; } = 1;
 }

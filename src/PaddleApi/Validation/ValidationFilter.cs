@@ -38,6 +38,7 @@ public static class Validated
         where T : class =>
         endpoint.AddEndpointFilter<ValidationFilter<T>>()
             .Refuses(ProblemKinds.MalformedJson)
+            .Refuses(ProblemKinds.SlowBody)
             .Refuses(ProblemKinds.TooLarge)
             .Refuses(ProblemKinds.UnsupportedMediaType)
             .Refuses(ProblemKinds.InvalidValues);

@@ -37,6 +37,7 @@ public sealed class ApiFactory(
     {
         builder.UseEnvironment("Production");
         builder.UseSetting("Serilog:MinimumLevel:Default", "Fatal");
+        builder.UseSetting("Serilog:MinimumLevel:Override:Microsoft.AspNetCore", "Fatal");
         foreach (var (key, value) in settings ?? new Dictionary<string, string>())
         {
             builder.UseSetting(key, value);

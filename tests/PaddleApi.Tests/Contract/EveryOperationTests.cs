@@ -3,7 +3,7 @@ using System.Net.Http.Headers;
 using System.Text;
 using System.Text.Json;
 using Microsoft.Extensions.DependencyInjection;
-using PaddleApi.Hosting.Solving;
+using PaddleApi.Hosting.Work;
 
 namespace PaddleApi.Tests.Contract;
 
@@ -32,7 +32,7 @@ public sealed class EveryOperationTests(ApiFixture api)
 
     public static TheoryData<string> All => Those(_ => true);
 
-    public static TheoryData<string> Solving => Those(operation => operation.HasBody && operation.Documents(503));
+    public static TheoryData<string> Gated => Those(operation => operation.Template.StartsWith("/v1/", StringComparison.Ordinal) && operation.Documents(503));
 
     [Theory, MemberData(nameof(Reads))]
     public async Task Reading_the_example_answers_200(string id)
@@ -257,17 +257,26 @@ public sealed class EveryOperationTests(ApiFixture api)
         }
     }
 
-    [Theory, MemberData(nameof(Solving))]
+    [Theory, MemberData(nameof(Gated))]
     public async Task When_all_places_are_taken_the_caller_is_told_when_to_come_back(string id)
     {
-        using var factory = new ApiFactory(new Dictionary<string, string> { ["Limits:ConcurrentSolves"] = "1", ["Limits:QueuedSolves"] = "0" });
+        using var factory = new ApiFactory(new Dictionary<string, string>
+        {
+            ["Limits:ConcurrentSolves"] = "1",
+            ["Limits:QueuedSolves"] = "0",
+            ["Limits:ConcurrentFiles"] = "1",
+            ["Limits:QueuedFiles"] = "0",
+        });
         using var client = factory.Client();
-        using var place = await factory.Services.GetRequiredService<SolveGate>().EnterAsync(CancellationToken.None);
+        using var solving = await factory.Services.GetRequiredService<SolveGate>().EnterAsync(CancellationToken.None);
+        using var making = await factory.Services.GetRequiredService<FileGate>().EnterAsync(CancellationToken.None);
 
-        using var answer = await SendAsync(client, Find(id), Find(id).RequestExamples.First().Value);
+        using var answer = await AskAsync(client, Find(id), Find(id).ExamplePath());
 
         await ProblemAsync(answer, HttpStatusCode.ServiceUnavailable, "/problems/busy");
         Assert.NotNull(answer.Headers.RetryAfter!.Delta);
+        Assert.Null(answer.Headers.ETag);
+        Assert.True(answer.Headers.CacheControl!.NoStore);
     }
 
     [Theory, MemberData(nameof(Reads)), MemberData(nameof(Writes))]
@@ -282,9 +291,11 @@ public sealed class EveryOperationTests(ApiFixture api)
     // The first part of the path: fixed words, unlike a code or an id.
     private static string Fixed(string path) => path.Split('/')[1] is "v1" ? path.Split('/')[2] : path.Split('/')[1];
 
-    private Task<HttpResponseMessage> AskAsync(ApiOperation operation, string path) => operation.HasBody
-        ? api.Client.PostAsync(new Uri(path, UriKind.Relative), Body(operation.RequestExamples.First().Value, "application/json"))
-        : api.Client.GetAsync(path);
+    private Task<HttpResponseMessage> AskAsync(ApiOperation operation, string path) => AskAsync(api.Client, operation, path);
+
+    private static Task<HttpResponseMessage> AskAsync(HttpClient client, ApiOperation operation, string path) => operation.HasBody
+        ? client.PostAsync(new Uri(path, UriKind.Relative), Body(operation.RequestExamples.First().Value, "application/json"))
+        : client.GetAsync(path);
 
     private static TheoryData<string> Those(Func<ApiOperation, bool> choice) =>
         [.. Committed.Description.Operations.Where(choice).Select(operation => operation.Id)];

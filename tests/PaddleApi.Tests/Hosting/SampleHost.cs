@@ -8,6 +8,7 @@ using Microsoft.Extensions.Logging;
 using PaddleApi.Hosting;
 using PaddleApi.Hosting.Json;
 using PaddleApi.Hosting.Problems;
+using PaddleApi.Hosting.Requests;
 using PaddleApi.Validation;
 
 namespace PaddleApi.Tests.Hosting;
@@ -71,6 +72,7 @@ public sealed class SampleHost : IAsyncDisposable
         var app = builder.Build();
         app.UseRequestIds();
         app.UseProblems();
+        app.UseWholeBodies();
         app.UseRequestTimeouts();
         app.MapPost("/sample", (Sample sample) => TypedResults.Ok(sample)).Validate<Sample>();
         app.MapGet("/broken", IResult () => throw new InvalidOperationException("secret: the inside"));

@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Http.HttpResults;
 using PaddleApi.Contracts.Boards;
 using PaddleApi.Hosting;
+using PaddleApi.Hosting.Callers;
 using PaddleApi.Hosting.OpenApi;
 using PaddleApi.Validation;
 
@@ -25,6 +26,7 @@ public static class BoardTestEndpoints
             .RequestExample("tap", "Another board of the fleet, tapped, its scale coarser than usual", Tapped)
             .ResponseExample("sag", "A board for the Heron Lake hire fleet, sagged", () => BoardTestAnswers.Answer(Sagged))
             .Offers(MediaTypes.Json)
+            .NeedsScope(Scopes.Workshop)
             .Validate<BoardTestRequest>();
         return group;
     }

@@ -3,9 +3,10 @@ using PaddleApi.Contracts.Builds;
 using PaddleApi.Contracts.Problems;
 using PaddleApi.Endpoints.Designs;
 using PaddleApi.Hosting;
+using PaddleApi.Hosting.Callers;
 using PaddleApi.Hosting.OpenApi;
 using PaddleApi.Hosting.Problems;
-using PaddleApi.Hosting.Solving;
+using PaddleApi.Hosting.Work;
 using PaddleApi.Validation;
 
 namespace PaddleApi.Endpoints.Builds;
@@ -31,6 +32,7 @@ public static class BalanceCorrectionEndpoints
             .RequestExample("hire-paddle", Summary, BuildExamples.Weighed)
             .ResponseExample("hire-paddle", Summary, static () => Answer(BuildExamples.Weighed))
             .Offers(MediaTypes.Json)
+            .NeedsScope(Scopes.Workshop)
             .Validate<BalanceCorrectionRequest>()
             .Solves()
             .Produces<BalanceCorrectionResponse>()

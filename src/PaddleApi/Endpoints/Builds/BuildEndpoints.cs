@@ -9,8 +9,10 @@ using PaddleApi.Endpoints.Designs.Files;
 using PaddleApi.Hosting;
 using PaddleApi.Hosting.Browsers;
 using PaddleApi.Hosting.Caching;
+using PaddleApi.Hosting.Json;
 using PaddleApi.Hosting.OpenApi;
 using PaddleApi.Hosting.Problems;
+using PaddleApi.Hosting.Work;
 using PaddleApi.Validation;
 using PaddleApi.Validation.Builds;
 
@@ -76,11 +78,12 @@ public static class BuildEndpoints
         .WithMetadata(FixedContentMark.Instance)
         .Produces(StatusCodes.Status304NotModified)
         .Refuses(ProblemKinds.InvalidDesignCode)
-        .Refuses(ProblemKinds.InvalidValues);
+        .Refuses(ProblemKinds.InvalidValues)
+        .Refuses(ProblemKinds.Busy);
 
     private static IResult Report(string designCode, HttpContext context) => Fetch(
         designCode, BuildQuery.Read(context.Request.Query), context, MediaTypes.Json,
-        (design, sheet, query) => TypedResults.Ok(ToResponse(design, sheet, query, context.Request.PathBase)));
+        (design, sheet, query) => new WholeJson<BuildResponse>(ToResponse(design, sheet, query, context.Request.PathBase)));
 
     // The page prints the paddle as built, wherever it is used.
     private static IResult Page(string designCode, HttpContext context) => Fetch(
@@ -109,8 +112,11 @@ public static class BuildEndpoints
         if (design is not null && BuildChoicesValidator.BoardFault(stated, design.Report) is { } fault)
             return Validated.Refusal([("?boardThicknessMm", fault)]);
         if (FixedContent.Stamp(context, tag)) return TypedResults.StatusCode(StatusCodes.Status304NotModified);
-        design ??= DesignService.Evaluate(resolved!, code);
-        return answer(design, BuildSheet.For(design.Report, BuildReading.Options(query.Choices)), query);
+        return new Gated(() =>
+        {
+            design ??= DesignService.Evaluate(resolved!, code);
+            return answer(design, BuildSheet.For(design.Report, BuildReading.Options(query.Choices)), query);
+        });
     }
 
     // The same rules as for a body, but the places are parameters of the query.

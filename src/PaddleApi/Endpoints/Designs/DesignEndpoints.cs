@@ -1,13 +1,16 @@
+using System.Diagnostics;
 using Paddle.Design.Request;
 using Paddle.Drawings;
 using PaddleApi.Contracts.Designs;
 using PaddleApi.Endpoints.Designs.Files;
 using PaddleApi.Hosting;
 using PaddleApi.Hosting.Caching;
+using PaddleApi.Hosting.Callers;
 using PaddleApi.Hosting.Json;
 using PaddleApi.Hosting.OpenApi;
 using PaddleApi.Hosting.Problems;
-using PaddleApi.Hosting.Solving;
+using PaddleApi.Hosting.Telemetry;
+using PaddleApi.Hosting.Work;
 using PaddleApi.Validation;
 
 namespace PaddleApi.Endpoints.Designs;
@@ -36,6 +39,7 @@ public static class DesignEndpoints
             .RequestExample("least", "The least that can be asked", DesignExamples.Least)
             .ResponseExample("hire-paddle", ExampleSummary, static () => Shortened(DesignService.Compute(DesignExamples.HirePaddle)))
             .Offers(Offered)
+            .NeedsScope(Scopes.Design)
             .Validate<DesignRequest>()
             .Solves()
             .Produces<DesignResponse>(StatusCodes.Status200OK, MediaTypes.Json, MediaTypes.Svg)
@@ -72,9 +76,12 @@ public static class DesignEndpoints
     {
         // The same address answers in two media types, so a cache on the way must tell them apart.
         context.Response.Headers.Vary = "Accept, Accept-Encoding";
-        var design = DesignService.Compute(request);
+        var begun = Stopwatch.GetTimestamp();
+        var design = DesignService.Compute(request, context.RequestAborted);
+        context.RequestServices.GetRequiredService<ServiceMeters>().Solved(Stopwatch.GetElapsedTime(begun), design.Report.Outcome.Unmet.Count == 0);
         return MediaTypes.BestOf(context.Request, Offered) == MediaTypes.Svg
-            ? new DesignFileResult(DesignFiles.Find(PostedDrawing)!, design.Report, DesignFileQuery.Default(design.Resolved.Request, design.Code))
+            ? DesignFileResult.Make(
+                DesignFiles.Find(PostedDrawing)!, design.Report, DesignFileQuery.Default(design.Resolved.Request, design.Code), context.RequestAborted)
             : new WholeJson<DesignResponse>(design.ToResponse(context.Request.PathBase));
     }
 

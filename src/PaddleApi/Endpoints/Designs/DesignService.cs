@@ -28,10 +28,11 @@ public static class DesignService
 
     /// <summary>Solves a request that its validator has passed.</summary>
     /// <param name="request">The request.</param>
-    public static ComputedDesign Compute(DesignRequest request)
+    /// <param name="cancellation">Gives the solving up.</param>
+    public static ComputedDesign Compute(DesignRequest request, CancellationToken cancellation = default)
     {
         var resolved = request.Complete();
-        var report = PaddleDesigner.Design(resolved.Specification);
+        var report = PaddleDesigner.Design(resolved.Specification, cancellation);
         return new(resolved, report, DesignCodes.Encode(resolved.Pin(report.Sizes)));
     }
 

@@ -2,6 +2,7 @@ using Microsoft.AspNetCore.Http.HttpResults;
 using Paddle.Design;
 using PaddleApi.Contracts.Fittings;
 using PaddleApi.Hosting;
+using PaddleApi.Hosting.Callers;
 using PaddleApi.Hosting.OpenApi;
 using PaddleApi.Validation;
 
@@ -24,6 +25,7 @@ public static class FittingEndpoints
         .RequestExample("least", "The least that can be asked", FittingExamples.Least)
         .ResponseExample("guest", "The guest's paddle", static () => Answer(FittingExamples.Guest))
         .Offers(MediaTypes.Json)
+        .NeedsScope(Scopes.Fit)
         .Validate<Contracts.Fittings.FittingRequest>();
 
     private static Ok<FittingResponse> Fit(Contracts.Fittings.FittingRequest request) => TypedResults.Ok(Answer(request));

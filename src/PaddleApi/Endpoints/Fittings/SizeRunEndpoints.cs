@@ -7,8 +7,9 @@ using Paddle.Design.Units;
 using Paddle.Drawings;
 using PaddleApi.Contracts.SizeRuns;
 using PaddleApi.Hosting;
+using PaddleApi.Hosting.Callers;
 using PaddleApi.Hosting.OpenApi;
-using PaddleApi.Hosting.Solving;
+using PaddleApi.Hosting.Work;
 using PaddleApi.Validation;
 
 namespace PaddleApi.Endpoints.Fittings;
@@ -37,10 +38,11 @@ public static class SizeRunEndpoints
                 + "4 MiB unless its host says otherwise. Ask for image/svg+xml to have the histogram with the sizes drawn on it.")
             .RequestExample("fleet", "A hire fleet with guests as in the survey", FittingExamples.Fleet)
             .RequestExample("club", "A club that knows its members", FittingExamples.Club)
-            .ResponseExample("fleet", "The fleet's sizes", static () => SizeRunResponses.From(Advise(FittingExamples.Fleet).Advice!, EngineVersion.Text))
+            .ResponseExample("fleet", "The fleet's sizes", static () => SizeRunResponses.From(Advise(FittingExamples.Fleet, default).Advice!, EngineVersion.Text))
             .Offers(Offered)
+            .NeedsScope(Scopes.Fit)
             .Validate<Contracts.SizeRuns.SizeRunRequest>()
-            .Solves()
+            .HasHeavyBody()
             .Produces<SizeRunResponse>(StatusCodes.Status200OK, MediaTypes.Json, Svg);
     }
 
@@ -48,7 +50,7 @@ public static class SizeRunEndpoints
     {
         // The same address answers in two media types, so a cache on the way must tell them apart.
         context.Response.Headers.Vary = "Accept, Accept-Encoding";
-        var outcome = Advise(request);
+        var outcome = Advise(request, context.RequestAborted);
         if (outcome.Advice is not { } advice)
         {
             InputRefusal[] refusals = [.. outcome.Refusals.Select(refusal => SizeRunReader.InContract(refusal, request))];
@@ -60,7 +62,8 @@ public static class SizeRunEndpoints
             : TypedResults.Ok(SizeRunResponses.From(advice, EngineVersion.Text));
     }
 
-    private static SizeRunOutcome Advise(Contracts.SizeRuns.SizeRunRequest request) => SizeRun.Advise(SizeRunReader.Read(request));
+    private static SizeRunOutcome Advise(Contracts.SizeRuns.SizeRunRequest request, CancellationToken cancellation) =>
+        SizeRun.Advise(SizeRunReader.Read(request), cancellation);
 
     private static DrawingContext Drawing(Contracts.SizeRuns.SizeRunRequest request) => new(
         string.IsNullOrWhiteSpace(request.Label) ? Unnamed : request.Label,

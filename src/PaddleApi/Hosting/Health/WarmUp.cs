@@ -33,12 +33,13 @@ internal sealed partial class WarmUp(WarmUpWork trial, Readiness readiness, ILog
         }
         catch (Exception fault) when (fault is not OutOfMemoryException)
         {
-            LogFailure(log, fault);
+            LogFailure(log, fault.Message, fault);
         }
     }
 
-    [LoggerMessage(Level = LogLevel.Critical, Message = "The trial design failed; the service stays not ready")]
-    private static partial void LogFailure(ILogger log, Exception fault);
+    // The trial is the service's own: its words give nobody away.
+    [LoggerMessage(Level = LogLevel.Critical, Message = "The trial design failed and the service stays not ready: {Reason}")]
+    private static partial void LogFailure(ILogger log, string reason, Exception fault);
 }
 
 /// <summary>Adds the trial at start.</summary>

@@ -158,7 +158,7 @@ internal sealed class OperationNotes(ValidatorRules rules) : IOperationFilter
             headers["ETag"] = Header("Strong entity tag; send it back in If-None-Match.", "\"V9uGo5nFqSyb1m3GdBqLOw\"");
             headers["Cache-Control"] = Header("How long a cache may answer without asking.", $"public, max-age={FixedContent.MaxAgeSeconds}");
         }
-        else if (status == "503")
+        else if (status is "429" or "503")
         {
             headers["Retry-After"] = Header("When to try again, seconds.", "1");
         }
@@ -170,6 +170,16 @@ internal sealed class OperationNotes(ValidatorRules rules) : IOperationFilter
                 "inline; filename=\"hire-paddle-m-outline.svg\"; filename*=UTF-8''Hire%20paddle%20M%20outline.svg");
             headers["Accept-Ranges"] = Header("Parts of the file may be asked for, in bytes.", "bytes");
             headers["Content-Security-Policy"] = Header("What the file may do when opened as a page: show itself, and in no frame.", download.Policy);
+        }
+
+        if (status == "429")
+        {
+            headers["RateLimit"] = Header("Requests left (r) and seconds until the count begins again (t).", "\"default\";r=0;t=42");
+            headers["RateLimit-Policy"] = Header("Requests (q) in so many seconds (w).", "\"default\";q=600;w=60");
+        }
+        else if (status is "401" or "403")
+        {
+            headers["WWW-Authenticate"] = Header("What is asked for (RFC 6750).", "Bearer realm=\"PaddleApi\", scope=\"design\"");
         }
 
         if (status is "206" or "416")

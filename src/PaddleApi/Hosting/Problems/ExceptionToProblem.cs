@@ -8,41 +8,47 @@ namespace PaddleApi.Hosting.Problems;
 /// <summary>Says in the service's own words what an exception means to the caller. No text of an exception leaves the process.</summary>
 internal sealed class ExceptionToProblem : IExceptionHandler
 {
-    /// <summary>True for failures that the caller's request explains.</summary>
-    public static bool IsForeseen(Exception exception) => exception is ProblemException or BadHttpRequestException or OperationCanceledException;
+    /// <summary>True for failures that the caller's request explains, or its going away. The service itself reads and writes no files.</summary>
+    public static bool IsForeseen(Exception exception) => exception is ProblemException or OperationCanceledException or IOException;
 
     public async ValueTask<bool> TryHandleAsync(HttpContext httpContext, Exception exception, CancellationToken cancellationToken)
     {
-        if (httpContext.RequestAborted.IsCancellationRequested && exception is OperationCanceledException)
+        try
         {
-            httpContext.Response.StatusCode = StatusCodes.Status499ClientClosedRequest;
-            return true;
+            if (IsHangUp(exception)) HangUp(httpContext);
+            else await (await ResultAsync(httpContext, exception, cancellationToken)).ExecuteAsync(httpContext);
+        }
+        catch (Exception later) when (IsHangUp(later) || (later is OperationCanceledException && httpContext.RequestAborted.IsCancellationRequested))
+        {
+            // It went away while the problem was looked for or sent.
+            HangUp(httpContext);
         }
 
-        var result = exception switch
-        {
-            ProblemException problem => new ProblemResult(problem.Kind, problem.Message, problem.Errors),
-            BadHttpRequestException bad => await DescribeAsync(httpContext, bad, cancellationToken),
-            OperationCanceledException => new ProblemResult(ProblemKinds.Timeout, ProblemKinds.Timeout.Meaning),
-            _ => new ProblemResult(ProblemKinds.Internal, "The service met a fault of its own. Report the request id if it happens again."),
-        };
-        await result.ExecuteAsync(httpContext);
         return true;
     }
+
+    // What the server throws for a body that does not come as it should is an IOException too, but has an answer.
+    private static bool IsHangUp(Exception exception) => exception is IOException and not BadHttpRequestException;
+
+    private static void HangUp(HttpContext context)
+    {
+        HungUp.Note(context);
+        if (!context.Response.HasStarted) context.Response.StatusCode = HungUp.Status;
+    }
+
+    private static async Task<ProblemResult> ResultAsync(HttpContext context, Exception exception, CancellationToken cancellation) => exception switch
+    {
+        ProblemException problem => new(problem.Kind, problem.Message, problem.Errors),
+        BadHttpRequestException bad => await DescribeAsync(context, bad, cancellation),
+        OperationCanceledException => new(ProblemKinds.Timeout, ProblemKinds.Timeout.Meaning),
+        _ => new(ProblemKinds.Internal, "The service met a fault of its own. Report the request id if it happens again."),
+    };
 
     private static async Task<ProblemResult> DescribeAsync(HttpContext context, BadHttpRequestException bad, CancellationToken cancellation)
     {
         if (bad.StatusCode != StatusCodes.Status400BadRequest || !(bad.InnerException is JsonException || context.Request.HasJsonContentType()))
             return Describe(context, bad);
-        try
-        {
-            return await DescribeBodyAsync(context, cancellation);
-        }
-        catch (BadHttpRequestException rest)
-        {
-            // The reader stops at the first fault; what follows it may be too large or may never come.
-            return Describe(context, rest);
-        }
+        return await DescribeBodyAsync(context, cancellation);
     }
 
     private static ProblemResult Describe(HttpContext context, BadHttpRequestException bad) => bad.StatusCode switch
@@ -61,8 +67,7 @@ internal sealed class ExceptionToProblem : IExceptionHandler
             return new ProblemResult(ProblemKinds.MalformedJson, "The body cannot be read as the JSON this address asks for.");
         }
 
-        // What the reader has left unread is fetched first; then the length is known, and one copy is made.
-        await context.Request.Body.CopyToAsync(Stream.Null, cancellation);
+        // It was taken in whole before it was read, so that it can be read a second time for what is wrong with it.
         context.Request.Body.Position = 0;
         var copy = new byte[context.Request.Body.Length];
         await context.Request.Body.ReadExactlyAsync(copy, cancellation);

@@ -24,20 +24,8 @@ public static class ProblemHandling
             // A refused request is the caller's fault and no error of the service; only what is unforeseen goes into the error log.
             SuppressDiagnosticsCallback = failure => ExceptionToProblem.IsForeseen(failure.Exception),
         })
-        .UseStatusCodePages(pages => Describe(pages.HttpContext).ExecuteAsync(pages.HttpContext))
-        .Use(KeepBodyForDiagnosis);
-
-    // What is wrong with a body is found by reading it a second time. The server has limited its size (see ServiceLimits), so it stays in
-    // memory: the service writes no files.
-    private static Task KeepBodyForDiagnosis(HttpContext context, RequestDelegate next)
-    {
-        if (context.Request.HasJsonContentType())
-        {
-            context.Request.EnableBuffering(bufferThreshold: int.MaxValue);
-        }
-
-        return next(context);
-    }
+        .Use(HungUp.NoteAsync)
+        .UseStatusCodePages(pages => Describe(pages.HttpContext).ExecuteAsync(pages.HttpContext));
 
     /// <summary>What is said of a body that is too large. Addresses differ in what they take; the server knows the limit it has just enforced.</summary>
     /// <param name="context">The request.</param>

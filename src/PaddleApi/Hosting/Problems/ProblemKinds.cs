@@ -23,6 +23,16 @@ public static class ProblemKinds
         "The code in the path is not one that this service wrote, or it was changed on the way.",
         "Copy the whole member designCode of an answer, or send the request to POST /v1/designs again.");
 
+    /// <summary>A key is missing or unknown.</summary>
+    public static ProblemKind NoKey { get; } = Kind("no-key", "A key is missing or not known", 401,
+        "Whoever runs this service lets only those who bring a key ask for this, or the key that was brought is not known.",
+        "Send the key that you were given: Authorization: Bearer and the key. Reading needs none.");
+
+    /// <summary>The key is for other things.</summary>
+    public static ProblemKind KeyNotEnough { get; } = Kind("key-not-enough", "The key is for other things", 403,
+        "The key is known, but is not for what this address does.",
+        "Ask whoever runs the service for a key of the scope that the header WWW-Authenticate names.");
+
     /// <summary>Nothing lives at this address.</summary>
     public static ProblemKind NotFound { get; } = Kind("not-found", "There is nothing here", 404,
         "No resource has this address or this id.",
@@ -37,6 +47,11 @@ public static class ProblemKinds
     public static ProblemKind NotAcceptable { get; } = Kind("not-acceptable", "None of the asked media types is on offer", 406,
         "The header Accept leaves out every media type this address can answer with.",
         "Ask for one of the media types named in the detail, or leave the header out.");
+
+    /// <summary>The body did not come in time.</summary>
+    public static ProblemKind SlowBody { get; } = Kind("slow-body", "The body did not come in time", 408,
+        "The body of the request came more slowly than the service waits for.",
+        "Send the request again, over a better line if there is one; the body of every address but size runs is a few kilobytes.");
 
     /// <summary>The body is too large.</summary>
     public static ProblemKind TooLarge { get; } = Kind("payload-too-large", "The body is too large", 413,
@@ -58,6 +73,11 @@ public static class ProblemKinds
         "The request is well formed, but values are out of range or at odds with each other.",
         "Correct the places named in errors; each says the value, the allowed range, its unit and why.");
 
+    /// <summary>The caller asks too often.</summary>
+    public static ProblemKind TooManyRequests { get; } = Kind("too-many-requests", "Too many requests", 429,
+        "This caller has sent more requests in this minute than whoever runs the service allows.",
+        "Wait as many seconds as the header Retry-After says. The header RateLimit says what is left before it comes to that.");
+
     /// <summary>Something broke inside.</summary>
     public static ProblemKind Internal { get; } = Kind("internal-error", "Something broke inside the service", 500,
         "The service met a fault of its own.",
@@ -65,7 +85,7 @@ public static class ProblemKinds
 
     /// <summary>All places for solving are taken.</summary>
     public static ProblemKind Busy { get; } = Kind("busy", "The service is busy", 503,
-        "As many designs are being solved, and waiting, as the service takes at once.",
+        "So many designs or files are being made that this one would have to wait longer than the service lets a caller wait.",
         "Wait as many seconds as the header Retry-After says, then send the same request again.");
 
     /// <summary>The service has started but is not ready.</summary>
@@ -81,8 +101,8 @@ public static class ProblemKinds
     /// <summary>All kinds, in order of status.</summary>
     public static IReadOnlyList<ProblemKind> All { get; } =
     [
-        MalformedJson, BadRequest, InvalidDesignCode, NotFound, MethodNotAllowed, NotAcceptable, TooLarge, UnsupportedMediaType,
-        RangeNotSatisfiable, InvalidValues, Internal, Busy, NotReady, Timeout,
+        MalformedJson, BadRequest, InvalidDesignCode, NoKey, KeyNotEnough, NotFound, MethodNotAllowed, NotAcceptable, SlowBody, TooLarge, UnsupportedMediaType,
+        RangeNotSatisfiable, InvalidValues, TooManyRequests, Internal, Busy, NotReady, Timeout,
     ];
 
     /// <summary>The kind that stands for a bare status.</summary>
@@ -91,13 +111,17 @@ public static class ProblemKinds
     public static ProblemKind OfStatus(int status) => status switch
     {
         400 => BadRequest,
+        401 => NoKey,
+        403 => KeyNotEnough,
         404 => NotFound,
         405 => MethodNotAllowed,
         406 => NotAcceptable,
+        408 => SlowBody,
         413 => TooLarge,
         415 => UnsupportedMediaType,
         416 => RangeNotSatisfiable,
         422 => InvalidValues,
+        429 => TooManyRequests,
         503 => Busy,
         504 => Timeout,
         < 500 => BadRequest,

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text.Json;
 using PaddleApi.Contracts.Problems;
 using PaddleApi.Hosting.Json;
+using PaddleApi.Hosting.Telemetry;
 
 namespace PaddleApi.Hosting.Problems;
 
@@ -31,6 +32,7 @@ public sealed record ProblemResult(
     public async Task ExecuteAsync(HttpContext httpContext)
     {
         ArgumentNullException.ThrowIfNull(httpContext);
+        httpContext.RequestServices.GetService<ServiceMeters>()?.Refused(this);
         var response = httpContext.Response;
         response.StatusCode = StatusCode!.Value;
         response.Headers.CacheControl = "no-store";

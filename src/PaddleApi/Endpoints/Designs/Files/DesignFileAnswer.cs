@@ -2,6 +2,7 @@ using Paddle.Design.Request;
 using Paddle.Drawings;
 using PaddleApi.Contracts.Designs;
 using PaddleApi.Hosting.Caching;
+using PaddleApi.Hosting.Work;
 
 namespace PaddleApi.Endpoints.Designs.Files;
 
@@ -26,7 +27,10 @@ public static class DesignFileAnswer
         var (drawing, refusal) = DesignFileQuery.Read(context.Request.Query, file, request!, code);
         if (refusal is not null) return refusal;
         return DesignService.Answer(context, request!, Tag(file, drawing!), Vary(file), design =>
-            new DesignFileResult(file, evaluate(design, code).Report, drawing!));
+        {
+            IResult Make() => DesignFileResult.Make(file, evaluate(design, code).Report, drawing!, context.RequestAborted);
+            return file.IsHeavy ? new Gated(Make) : Make();
+        });
     }
 
     // The parts that decide the bytes; the engine's build is in every tag. Asking for what is the default anyway gives the same tag.

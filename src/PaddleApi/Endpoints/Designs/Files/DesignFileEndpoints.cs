@@ -33,6 +33,7 @@ public static class DesignFileEndpoints
                 .Produces<string>(StatusCodes.Status206PartialContent, file.MediaType)
                 .Refuses(ProblemKinds.InvalidValues)
                 .Refuses(ProblemKinds.RangeNotSatisfiable);
+            if (file.IsHeavy) endpoint.Refuses(ProblemKinds.Busy);
             if (file.DependsOnPaper)
             {
                 endpoint.Query(

@@ -1,71 +1,81 @@
 using Microsoft.AspNetCore.Http.HttpResults;
+using Microsoft.AspNetCore.Http.Timeouts;
 using Microsoft.Net.Http.Headers;
 using Paddle.Design;
 using Paddle.Drawings;
 using PaddleApi.Hosting;
 using PaddleApi.Hosting.Problems;
+using PaddleApi.Hosting.Work;
 
 namespace PaddleApi.Endpoints.Designs.Files;
 
-/// <summary>Answers with a file of a design: whole, or the range of it that was asked for.</summary>
-/// <param name="File">The file.</param>
-/// <param name="Report">The design.</param>
-/// <param name="Context">What the drawing needs to know beside the design.</param>
-public sealed record DesignFileResult(IDesignFile File, DesignReport Report, DrawingContext Context) : IResult
+/// <summary>Answers with a file of a design that has been made: whole, or the range of it that was asked for.</summary>
+/// <param name="file">The file.</param>
+/// <param name="label">The design's label.</param>
+/// <param name="content">Its bytes, to seek in.</param>
+public sealed class DesignFileResult(IDesignFile file, string label, Stream content) : IResult
 {
+    /// <summary>Makes the file; a large one is only begun, and made as it is sent.</summary>
+    /// <param name="file">The file.</param>
+    /// <param name="report">The design.</param>
+    /// <param name="drawing">What the drawing needs to know beside the design.</param>
+    /// <param name="cancellation">Gives the work up.</param>
+    /// <returns>The answer.</returns>
+    public static DesignFileResult Make(IDesignFile file, DesignReport report, DrawingContext drawing, CancellationToken cancellation)
+    {
+        ArgumentNullException.ThrowIfNull(file);
+        ArgumentNullException.ThrowIfNull(drawing);
+        if (file is IBlockwiseDesignFile blockwise)
+        {
+            cancellation.ThrowIfCancellationRequested();
+            return new(file, drawing.Label, new InTurns(blockwise.Open(report, drawing)));
+        }
+
+        var made = new MemoryStream();
+        file.Write(report, drawing, made, cancellation);
+        made.Position = 0;
+        return new(file, drawing.Label, made);
+    }
+
     /// <inheritdoc/>
     public async Task ExecuteAsync(HttpContext httpContext)
     {
         ArgumentNullException.ThrowIfNull(httpContext);
-        var headers = httpContext.Response.Headers;
-        headers.ContentDisposition = DownloadNames.Disposition(File, Context.Label);
-        if (headers.ETag.Count > 0) headers.AcceptRanges = "bytes";
+        var (response, length) = (httpContext.Response, content.Length);
+        response.Headers.ContentDisposition = DownloadNames.Disposition(file, label);
+        if (response.Headers.ETag.Count > 0) response.Headers.AcceptRanges = "bytes";
 
-        // A part cannot be cut out of what has not been made: who asks for one has the whole made first.
-        if (File is IBlockwiseDesignFile blockwise && !WantsRange(httpContext.Request)) await StreamAsync(blockwise, httpContext);
-        else await SendAsync(httpContext);
+        // The work is done. How long the caller takes to fetch it is the line's affair, and the server minds that it is not for ever.
+        httpContext.Features.Get<IHttpRequestTimeoutFeature>()?.DisableTimeout();
+        await Whole(httpContext).ExecuteAsync(httpContext);
+
+        // The platform says nothing of a caller who left while it was sending.
+        if (httpContext.RequestAborted.IsCancellationRequested) HungUp.Note(httpContext);
+        if (response.StatusCode == StatusCodes.Status416RangeNotSatisfiable && !response.HasStarted) await RefuseRangeAsync(httpContext, length);
 
         // A HEAD ends without a byte, but its headers must be settled as if one had been written: packing adds to them.
-        if (HttpMethods.IsHead(httpContext.Request.Method)) await httpContext.Response.StartAsync(httpContext.RequestAborted);
+        if (HttpMethods.IsHead(httpContext.Request.Method)) await response.StartAsync(httpContext.RequestAborted);
     }
 
-    // Each block waits until the caller has taken the one before: no thread is held by a slow caller, and no more than a block of memory.
-    private async Task StreamAsync(IBlockwiseDesignFile blockwise, HttpContext context)
+    private static async Task RefuseRangeAsync(HttpContext context, long length)
     {
-        context.Response.ContentType = ContentType;
-        if (HttpMethods.IsHead(context.Request.Method)) return;
-        foreach (var block in blockwise.Blocks(Report, Context))
-        {
-            await context.Response.Body.WriteAsync(block, context.RequestAborted);
-        }
-    }
-
-    private async Task SendAsync(HttpContext context)
-    {
-        using var made = new MemoryStream();
-        File.Write(Report, Context, made);
-        await Whole(made.GetBuffer().AsMemory(0, (int)made.Length), context).ExecuteAsync(context);
-        var response = context.Response;
-        if (response.StatusCode != StatusCodes.Status416RangeNotSatisfiable || response.HasStarted) return;
-        var size = response.Headers.ContentRange;
-        response.Clear();
-        response.Headers.ContentRange = size;
+        var size = context.Response.Headers.ContentRange;
+        context.Response.Clear();
+        context.Response.Headers.ContentRange = size;
         await new ProblemResult(
-            ProblemKinds.RangeNotSatisfiable, $"The file has {made.Length} bytes; the asked range begins after them.").ExecuteAsync(context);
+            ProblemKinds.RangeNotSatisfiable, $"The file has {length} bytes; the asked range begins after them.").ExecuteAsync(context);
     }
 
     // The tag lets the platform honour If-Range. If-Match guards against lost writes and means nothing to who only reads; it is left alone.
-    private FileContentHttpResult Whole(ReadOnlyMemory<byte> bytes, HttpContext context)
+    private FileStreamHttpResult Whole(HttpContext context)
     {
         var tag = context.Response.Headers.ETag.ToString();
         return tag.Length > 0 && context.Request.Headers.IfMatch.Count == 0
-            ? TypedResults.Bytes(bytes, ContentType, enableRangeProcessing: true, entityTag: EntityTagHeaderValue.Parse(tag))
-            : TypedResults.Bytes(bytes, ContentType);
+            ? TypedResults.Stream(content, ContentType, enableRangeProcessing: true, entityTag: EntityTagHeaderValue.Parse(tag))
+            : TypedResults.Stream(content, ContentType);
     }
 
-    private string ContentType => IsUtf8 ? $"{File.MediaType}; charset=utf-8" : File.MediaType;
+    private string ContentType => IsUtf8 ? $"{file.MediaType}; charset=utf-8" : file.MediaType;
 
-    private bool IsUtf8 => File.MediaType == MediaTypes.Svg || File.MediaType.StartsWith("text/", StringComparison.Ordinal);
-
-    private static bool WantsRange(HttpRequest request) => request.Headers.Range.Count > 0 && HttpMethods.IsGet(request.Method);
+    private bool IsUtf8 => file.MediaType == MediaTypes.Svg || file.MediaType.StartsWith("text/", StringComparison.Ordinal);
 }

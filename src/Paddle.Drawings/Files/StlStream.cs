@@ -1,0 +1,129 @@
+using System.Buffers.Binary;
+using System.Numerics;
+using Paddle.Drawings.Solids;
+
+namespace Paddle.Drawings.Files;
+
+/// <summary>
+/// The bytes of a binary STL, each facet made when it is read. A caller who wants one byte costs one facet and not sixty thousand, and who
+/// takes them slowly holds the mesh's corners and no file.
+/// </summary>
+/// <param name="header">Header and count of facets.</param>
+/// <param name="mesh">The mesh.</param>
+internal sealed class StlStream(byte[] header, SolidMesh mesh) : Stream
+{
+    /// <summary>Length of the header with the count of facets.</summary>
+    public const int HeaderBytes = 84;
+
+    private const int FacetBytes = 50;
+
+    private readonly byte[] current = new byte[FacetBytes];
+    private IEnumerator<(Corner A, Corner B, Corner C)>? facets;
+    private long currentFacet = -1;
+    private long position;
+
+    public override bool CanRead => true;
+
+    public override bool CanSeek => true;
+
+    public override bool CanWrite => false;
+
+    public override long Length => HeaderBytes + FacetBytes * (long)mesh.FacetCount;
+
+    public override long Position
+    {
+        get => position;
+        set
+        {
+            ArgumentOutOfRangeException.ThrowIfNegative(value);
+            position = value;
+        }
+    }
+
+    public override long Seek(long offset, SeekOrigin origin) => Position = origin switch
+    {
+        SeekOrigin.Begin => offset,
+        SeekOrigin.Current => position + offset,
+        _ => Length + offset,
+    };
+
+    public override int Read(Span<byte> buffer)
+    {
+        var read = 0;
+        while (read < buffer.Length && position < Length)
+        {
+            var rest = position < HeaderBytes ? header.AsSpan((int)position) : Rest();
+            var taken = Math.Min(rest.Length, buffer.Length - read);
+            rest[..taken].CopyTo(buffer[read..]);
+            read += taken;
+            position += taken;
+        }
+
+        return read;
+    }
+
+    public override int Read(byte[] buffer, int offset, int count) => Read(buffer.AsSpan(offset, count));
+
+    // There is nothing to wait for; the platform's own way would take a thread to find that out.
+    public override ValueTask<int> ReadAsync(Memory<byte> buffer, CancellationToken cancellationToken = default) =>
+        cancellationToken.IsCancellationRequested ? ValueTask.FromCanceled<int>(cancellationToken) : ValueTask.FromResult(Read(buffer.Span));
+
+    public override Task<int> ReadAsync(byte[] buffer, int offset, int count, CancellationToken cancellationToken) =>
+        ReadAsync(buffer.AsMemory(offset, count), cancellationToken).AsTask();
+
+    public override void Flush()
+    {
+    }
+
+    public override void SetLength(long value) => throw new NotSupportedException();
+
+    public override void Write(byte[] buffer, int offset, int count) => throw new NotSupportedException();
+
+    protected override void Dispose(bool disposing)
+    {
+        if (disposing) facets?.Dispose();
+        base.Dispose(disposing);
+    }
+
+    // What is left of the facet at the position.
+    private Span<byte> Rest()
+    {
+        var (facet, offset) = Math.DivRem(position - HeaderBytes, FacetBytes);
+        if (facet != currentFacet)
+        {
+            if (facets is null || facet != currentFacet + 1)
+            {
+                facets?.Dispose();
+                facets = mesh.FacetsFrom((int)facet).GetEnumerator();
+            }
+
+            facets.MoveNext();
+            var (a, b, c) = facets.Current;
+            WriteFacet(current, a, b, c);
+            currentFacet = facet;
+        }
+
+        return current.AsSpan((int)offset);
+    }
+
+    private static void WriteFacet(Span<byte> bytes, Corner a, Corner b, Corner c)
+    {
+        Vector3 from = Vector(a), normal = Vector3.Cross(Vector(b) - from, Vector(c) - from);
+        var length = normal.Length();
+        normal = length > 0 ? normal / length : Vector3.Zero;
+        Put(bytes, normal);
+        Put(bytes[12..], from);
+        Put(bytes[24..], Vector(b));
+        Put(bytes[36..], Vector(c));
+        bytes[48] = bytes[49] = 0;
+    }
+
+    private static Vector3 Vector(Corner corner) => new(corner.X, corner.Y, corner.Z);
+
+    private static void Put(Span<byte> bytes, Vector3 v)
+    {
+        BinaryPrimitives.WriteSingleLittleEndian(bytes, v.X);
+        BinaryPrimitives.WriteSingleLittleEndian(bytes[4..], v.Y);
+        BinaryPrimitives.WriteSingleLittleEndian(bytes[8..], v.Z);
+    }
+}
