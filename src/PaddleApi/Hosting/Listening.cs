@@ -1,3 +1,4 @@
+using Microsoft.AspNetCore.Connections;
 using Microsoft.AspNetCore.Server.Kestrel.Core;
 using Microsoft.Extensions.Options;
 
@@ -53,4 +54,26 @@ public static class Listening
         });
         return builder;
     }
+
+    /// <summary>Serves until told to end. An address already taken is one line with the way out, and no trace of the inside.</summary>
+    /// <param name="app">The application.</param>
+    /// <param name="errors">Receives the line.</param>
+    /// <returns>Exit code: 0, or 1 where the address was taken.</returns>
+    public static async Task<int> ServeAsync(this WebApplication app, TextWriter errors)
+    {
+        try
+        {
+            await app.RunAsync();
+            return 0;
+        }
+        catch (IOException fault) when (IsTaken(fault))
+        {
+            await errors.WriteLineAsync($"{fault.Message} Stop what listens there, or name another address: --urls http://localhost:5081");
+            return 1;
+        }
+    }
+
+    /// <summary>Whether an address to listen on is taken.</summary>
+    /// <param name="fault">What ended the start.</param>
+    internal static bool IsTaken(Exception? fault) => fault is IOException { InnerException: AddressInUseException };
 }

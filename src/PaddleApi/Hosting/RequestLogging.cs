@@ -32,6 +32,7 @@ public static class RequestLogging
             .ReadFrom.Configuration(builder.Configuration)
             .ReadFrom.Services(services)
             .Enrich.With<NoAddresses>()
+            .Filter.ByExcluding(line => Listening.IsTaken(line.Exception)) // said in one line by who starts it
             .WriteTo.Console(new DiscreetFormatter(new CompactJsonFormatter())));
         return builder;
     }
