@@ -5,7 +5,7 @@ using Microsoft.Extensions.Options;
 namespace PaddleApi.Hosting;
 
 /// <summary>Where the service listens and what the server refuses before any of our code runs.</summary>
-public static class Listening
+internal static class Listening
 {
     /// <summary>The address when none is configured: this machine only, so that nothing is open by accident.</summary>
     public const string DefaultUrl = "http://localhost:5080";
@@ -17,12 +17,8 @@ public static class Listening
     private static readonly string[] AddressKeys = ["urls", "http_ports", "https_ports"];
 
     /// <summary>Sets the address and the server's limits.</summary>
-    /// <param name="builder">The application builder.</param>
-    /// <returns>The same builder.</returns>
     public static WebApplicationBuilder AddListening(this WebApplicationBuilder builder)
     {
-        ArgumentNullException.ThrowIfNull(builder);
-
         // In code and not in appsettings.json, which is found only when the service is started from its own folder.
         var configured = AddressKeys.Any(key => !string.IsNullOrEmpty(builder.Configuration[key]))
             || builder.Configuration.GetSection("Kestrel:Endpoints").Exists();
@@ -56,8 +52,6 @@ public static class Listening
     }
 
     /// <summary>Serves until told to end. An address already taken is one line with the way out, and no trace of the inside.</summary>
-    /// <param name="app">The application.</param>
-    /// <param name="errors">Receives the line.</param>
     /// <returns>Exit code: 0, or 1 where the address was taken.</returns>
     public static async Task<int> ServeAsync(this WebApplication app, TextWriter errors)
     {
@@ -74,6 +68,5 @@ public static class Listening
     }
 
     /// <summary>Whether an address to listen on is taken.</summary>
-    /// <param name="fault">What ended the start.</param>
     internal static bool IsTaken(Exception? fault) => fault is IOException { InnerException: AddressInUseException };
 }

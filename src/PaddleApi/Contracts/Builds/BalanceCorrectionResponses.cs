@@ -4,7 +4,7 @@ using Paddle.Design.Build;
 namespace PaddleApi.Contracts.Builds;
 
 /// <summary>Turns a correction into the answer of the contract.</summary>
-public static class BalanceCorrectionResponses
+internal static class BalanceCorrectionResponses
 {
     /// <summary>The answer.</summary>
     /// <param name="report">The design.</param>
@@ -15,7 +15,6 @@ public static class BalanceCorrectionResponses
     public static BalanceCorrectionResponse From(
         DesignReport report, BalanceCorrection correction, BuildStage stage, string engineVersion, string designCode)
     {
-        ArgumentNullException.ThrowIfNull(correction);
         var words = new CorrectionWords(report, stage, correction);
         var outlook = correction.Outlook;
         return new(

@@ -5,7 +5,7 @@ using PaddleApi.Contracts.Designs;
 namespace PaddleApi.Contracts.Builds;
 
 /// <summary>Turns a build sheet into the answer of the contract.</summary>
-public static class BuildResponses
+internal static class BuildResponses
 {
     /// <summary>The answer.</summary>
     /// <param name="sheet">The sheet.</param>
@@ -17,7 +17,6 @@ public static class BuildResponses
     public static BuildResponse From(
         BuildSheet sheet, string? label, string engineVersion, string designCode, BuildLinks links, MoistureInService? inService)
     {
-        ArgumentNullException.ThrowIfNull(sheet);
         var (blank, gauge, kerf) = (sheet.Blank, sheet.Gauge, sheet.Kerf);
         return new(
             engineVersion,

@@ -3,13 +3,12 @@ using Paddle.Design.Fitting;
 namespace PaddleApi.Contracts.Fittings;
 
 /// <summary>Turns the request of the contract into the engine's.</summary>
-public static class FittingReader
+internal static class FittingReader
 {
     /// <summary>The engine's request.</summary>
     /// <param name="request">A request, valid or not; the engine's own checks follow.</param>
     public static Paddle.Design.Fitting.FittingRequest Read(FittingRequest request)
     {
-        ArgumentNullException.ThrowIfNull(request);
         return new(
             Paddler(request.Paddler ?? new()),
             Seat(request.Seat ?? new()),

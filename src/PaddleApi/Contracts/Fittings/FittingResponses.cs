@@ -5,7 +5,7 @@ using PaddleApi.Contracts.Designs;
 namespace PaddleApi.Contracts.Fittings;
 
 /// <summary>Turns the engine's advice into the answer of the contract.</summary>
-public static class FittingResponses
+internal static class FittingResponses
 {
     private const double Mm2PerCm2 = 100;
 
@@ -14,7 +14,6 @@ public static class FittingResponses
     /// <param name="engineVersion">Version of the engine.</param>
     public static FittingResponse From(FittingAdvice advice, string engineVersion)
     {
-        ArgumentNullException.ThrowIfNull(advice);
         return new(
             engineVersion,
             Band(advice.OverallLengthMm),
