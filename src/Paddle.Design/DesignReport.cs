@@ -40,6 +40,6 @@ public sealed record DesignReport(
 {
     /// <summary>The outcome with its sentences in other units than the design's own: a drawing may be asked for in either.</summary>
     /// <param name="units">Units to letter in.</param>
-    public DesignOutcome OutcomeIn(DrawingUnits units) =>
+    internal DesignOutcome OutcomeIn(DrawingUnits units) =>
         units == Specification.Units ? Outcome : DesignOutcome.Of(Specification, Balance, Strength, Flex, Finished, units);
 }

@@ -6,7 +6,7 @@ using Paddle.Drawings.Views;
 namespace Paddle.Drawings;
 
 /// <summary>The outline on the face, as SVG at true scale.</summary>
-public static class OutlineSvg
+internal static class OutlineSvg
 {
     /// <summary>Draws the outline.</summary>
     /// <param name="report">The design.</param>

@@ -5,7 +5,7 @@ using Paddle.Drawings.Views;
 namespace Paddle.Drawings;
 
 /// <summary>The customers of a size run as a histogram with the sizes drawn on it, as SVG.</summary>
-public static class SizeRunSvg
+internal static class SizeRunSvg
 {
     /// <summary>Draws the histogram.</summary>
     /// <param name="advice">The size run.</param>

@@ -7,7 +7,7 @@ namespace Paddle.Design.Balance;
 /// the grip and grip down to 7/8 in (forums, a club workshop's magazine plan and common practice). Wood beyond that is ballast: it is
 /// named and priced, not built in.
 /// </remarks>
-public static class SizeLimits
+internal static class SizeLimits
 {
     /// <summary>Names in the contract, in the order of <see cref="Solid.PaddleSizes"/>.</summary>
     public static IReadOnlyList<string> Names { get; } =

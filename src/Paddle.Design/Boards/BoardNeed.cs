@@ -21,7 +21,7 @@ public enum FiveQuarterVerdict
 /// <param name="Stock">The thinnest surfaced stock of that thickness.</param>
 /// <param name="FiveQuarter">5/4 stock of the same kind of wood.</param>
 /// <param name="Verdict">Whether that holds the paddle.</param>
-public sealed record BoardNeed(
+internal sealed record BoardNeed(
     double ThickestMm, double NeededMm, BoardStock Stock, BoardStock FiveQuarter, FiveQuarterVerdict Verdict)
 {
     /// <summary>Wood planed off each face of a flat rough board, mm: 1.0-1.5, common practice, no source; the least of it.</summary>

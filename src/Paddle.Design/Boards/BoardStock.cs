@@ -3,7 +3,7 @@ namespace Paddle.Design.Boards;
 /// <summary>A thickness that boards are sold in.</summary>
 /// <param name="Name">Name in the trade.</param>
 /// <param name="ThicknessMm">Surfaced thickness, mm.</param>
-public sealed record BoardStock(string Name, double ThicknessMm)
+internal sealed record BoardStock(string Name, double ThicknessMm)
 {
     /// <summary>Least thickness as sawn and kiln-dried, mm; null where none is known.</summary>
     public double? RoughMm { get; init; }

@@ -14,7 +14,7 @@ namespace Paddle.Design.Build;
 /// <param name="ToleranceMm">Tolerance, mm.</param>
 /// <param name="Removals">Wood to take off beyond the plan; none when nothing is needed.</param>
 /// <param name="ThicknessPlacesMm">Places of the thickness readings in their order, mm from the top of the grip.</param>
-public sealed record BalanceCorrection(
+internal sealed record BalanceCorrection(
     CorrectionStatus Status,
     Doubt? Doubt,
     Outlook? Outlook,

@@ -3,12 +3,12 @@ namespace Paddle.Design.Build;
 /// <summary>A thickness read with a caliper on the centre line.</summary>
 /// <param name="XMm">Place from the top of the grip, mm.</param>
 /// <param name="ThicknessMm">Thickness, mm.</param>
-public sealed record ThicknessReading(double XMm, double ThicknessMm);
+internal sealed record ThicknessReading(double XMm, double ThicknessMm);
 
 /// <summary>A cut of an earlier correction that has been taken.</summary>
 /// <param name="Zone">The zone.</param>
 /// <param name="ThicknessMm">Full thickness off the middle in the heart of the zone, mm.</param>
-public sealed record EarlierRemoval(CorrectionZone Zone, double ThicknessMm);
+internal sealed record EarlierRemoval(CorrectionZone Zone, double ThicknessMm);
 
 /// <summary>A paddle weighed and balanced while it is being made.</summary>
 /// <param name="Stage">The stage just done.</param>
@@ -20,7 +20,7 @@ public sealed record EarlierRemoval(CorrectionZone Zone, double ThicknessMm);
 /// <param name="ThicknessErrorMm">Standard uncertainty of a thickness reading, mm.</param>
 /// <param name="EarlierRemovals">Wood taken beyond the plan by earlier corrections, or none.</param>
 /// <param name="MeasuredAgain">Whether the readings have been taken again and hold.</param>
-public sealed record BalanceReading(
+internal sealed record BalanceReading(
     BuildStage Stage,
     double MassG,
     double BalanceMm,
@@ -38,4 +38,4 @@ public sealed record BalanceReading(
 /// </param>
 /// <param name="CountFinish">Whether the aim is for the paddle with its varnish and oil on; the design's own aim is the finished paddle.</param>
 /// <param name="Build">Board, saw and coats as on the build sheet; null for the defaults.</param>
-public sealed record CorrectionOptions(double Confidence = 0.95, bool CountFinish = true, BuildOptions? Build = null);
+internal sealed record CorrectionOptions(double Confidence = 0.95, bool CountFinish = true, BuildOptions? Build = null);

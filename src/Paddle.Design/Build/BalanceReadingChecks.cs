@@ -1,7 +1,7 @@
 namespace Paddle.Design.Build;
 
 /// <summary>Limits of readings that a caller may want to state.</summary>
-public static class BalanceReadingLimits
+internal static class BalanceReadingLimits
 {
     /// <summary>Most that one earlier cut may have taken off a zone, mm. Own choice.</summary>
     public const double MostTakenMm = 10;

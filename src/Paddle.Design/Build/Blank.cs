@@ -10,7 +10,7 @@ namespace Paddle.Design.Build;
 /// <param name="EndTrimMm">Kept beyond the paddle at each end, clear of end checks, mm.</param>
 /// <param name="ThickestSectionMm">Thickest finished section that it must hold, mm.</param>
 /// <param name="Stock">Name of the thickness in the trade.</param>
-public sealed record Blank(
+internal sealed record Blank(
     double LengthMm, double WidthMm, double ThicknessMm, double EndTrimMm, double ThickestSectionMm, string Stock)
 {
     // Common practice, no source: 25-50 mm of each end is lost to checks; a hand's margin outside the saw line.

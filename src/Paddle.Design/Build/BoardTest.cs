@@ -5,17 +5,17 @@ using Paddle.Design.Wood;
 namespace Paddle.Design.Build;
 
 /// <summary>How stiffness was read: a sag or a tap.</summary>
-public abstract record StiffnessReading;
+internal abstract record StiffnessReading;
 
 /// <summary>The board laid flat on two supports with a weight at mid-span.</summary>
 /// <param name="SpanMm">Between the supports, mm.</param>
 /// <param name="LoadN">The weight, N (1 kg weighs 9.81 N).</param>
 /// <param name="SagMm">How far the middle goes down when the weight is put on, mm.</param>
-public sealed record SagReading(double SpanMm, double LoadN, double SagMm) : StiffnessReading;
+internal sealed record SagReading(double SpanMm, double LoadN, double SagMm) : StiffnessReading;
 
 /// <summary>The board held at 0.224 of its length from each end and tapped on the face.</summary>
 /// <param name="FrequencyHz">Lowest tone, Hz.</param>
-public sealed record TapReading(double FrequencyHz) : StiffnessReading;
+internal sealed record TapReading(double FrequencyHz) : StiffnessReading;
 
 /// <summary>Standard uncertainties of the readings; the defaults are what a tape, a caliper, a kitchen scale and a phone give.</summary>
 /// <param name="LengthMm">Length, mm.</param>
@@ -28,7 +28,7 @@ public sealed record TapReading(double FrequencyHz) : StiffnessReading;
 /// <param name="FrequencyHz">Frequency, Hz.</param>
 /// <param name="MoisturePercent">Moisture, points.</param>
 /// <remarks>Defaults: common practice, no source.</remarks>
-public sealed record ReadingErrors(
+internal sealed record ReadingErrors(
     double LengthMm = 1,
     double WidthMm = 0.3,
     double ThicknessMm = 0.1,
@@ -48,7 +48,7 @@ public sealed record ReadingErrors(
 /// <param name="MassG">Mass, g.</param>
 /// <param name="Stiffness">Sag or tap, or null for density alone.</param>
 /// <param name="Errors">Reading errors, or null for the defaults.</param>
-public sealed record BoardReading(
+internal sealed record BoardReading(
     string SpeciesId,
     double MoisturePercent,
     double LengthMm,
@@ -64,7 +64,7 @@ public sealed record BoardReading(
 /// <param name="At12Percent">At 12 % moisture.</param>
 /// <param name="ZScore">Standard deviations above the species' published mean at 12 %.</param>
 /// <param name="Compared">The same in words.</param>
-public sealed record BoardProperty(double Value, double StandardUncertainty, double At12Percent, double ZScore, string Compared);
+internal sealed record BoardProperty(double Value, double StandardUncertainty, double At12Percent, double ZScore, string Compared);
 
 /// <summary>Stiffness of a board, each modulus under its own name.</summary>
 /// <param name="PlainBeamModulusMPa">
@@ -77,7 +77,7 @@ public sealed record BoardProperty(double Value, double StandardUncertainty, dou
 /// <param name="ApparentModulusMPa">
 /// Apparent modulus on the basis of the books, a span of 14 depths with its shear in: the value that a design asks for.
 /// </param>
-public sealed record BoardStiffness(
+internal sealed record BoardStiffness(
     double PlainBeamModulusMPa,
     double PlainBeamUncertaintyMPa,
     double TrueOverPlainBeam,
@@ -87,14 +87,14 @@ public sealed record BoardStiffness(
 /// <summary>A remark to a maker under a name that does not change.</summary>
 /// <param name="Code">Its name.</param>
 /// <param name="Text">The remark.</param>
-public sealed record CodedNote(string Code, string Text);
+internal sealed record CodedNote(string Code, string Text);
 
 /// <summary>What a board's own readings say of it.</summary>
 /// <param name="DensityKgM3">Density, kg/m³.</param>
 /// <param name="Stiffness">Moduli, MPa; null without sag or tap.</param>
 /// <param name="Corrections">Which corrections were made and how much each mattered.</param>
 /// <param name="Warnings">What looks wrong.</param>
-public sealed record BoardTest(
+internal sealed record BoardTest(
     BoardProperty DensityKgM3, BoardStiffness? Stiffness, IReadOnlyList<CodedNote> Corrections, IReadOnlyList<CodedNote> Warnings)
 {
     /// <summary>z beyond which species or readings look wrong: one board in eighty lies further out by chance.</summary>

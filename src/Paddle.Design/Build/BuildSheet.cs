@@ -10,7 +10,7 @@ namespace Paddle.Design.Build;
 /// <summary>What the maker chooses about the build.</summary>
 /// <param name="BoardThicknessMm">Thickness of the board as measured, mm, or null for the design's own or the next standard surfaced one.</param>
 /// <param name="Saw">The saw that cuts the outline.</param>
-public sealed record BuildOptions(double? BoardThicknessMm = null, OutlineSaw Saw = OutlineSaw.BandSaw);
+internal sealed record BuildOptions(double? BoardThicknessMm = null, OutlineSaw Saw = OutlineSaw.BandSaw);
 
 /// <summary>What the caliper and the rule should read at one numbered station.</summary>
 /// <param name="Number">Number, from 1 at the top of the grip.</param>
@@ -18,7 +18,7 @@ public sealed record BuildOptions(double? BoardThicknessMm = null, OutlineSaw Sa
 /// <param name="ThicknessMm">Thickness at the centre line, mm.</param>
 /// <param name="HalfBreadthMm">Centre line to the outside of the wood, mm.</param>
 /// <param name="Mark">What the maker marks there, such as <c>throat</c>; empty at an even place.</param>
-public sealed record StageStation(int Number, double XMm, double ThicknessMm, double HalfBreadthMm, string Mark);
+internal sealed record StageStation(int Number, double XMm, double ThicknessMm, double HalfBreadthMm, string Mark);
 
 /// <summary>One stage of the build sheet.</summary>
 /// <param name="Stage">The stage.</param>
@@ -34,7 +34,7 @@ public sealed record StageStation(int Number, double XMm, double ThicknessMm, do
 /// <param name="NextMoveMm">How far the balance point is expected to move at the next stage, mm; positive towards the tip.</param>
 /// <param name="NextMove">The same in words.</param>
 /// <param name="Cautions">What can hurt.</param>
-public sealed record StageSheet(
+internal sealed record StageSheet(
     BuildStage Stage,
     string Id,
     string Title,
@@ -64,7 +64,7 @@ public sealed record StageSheet(
 /// <param name="Tip">A reinforced tip of usual cloth.</param>
 /// <param name="TipChosen">Whether it is part of the design, or offered.</param>
 /// <param name="Assumptions">What the figures rest on, with sources.</param>
-public sealed record BuildSheet(
+internal sealed record BuildSheet(
     DrawingUnits Units,
     DesignOutcome Outcome,
     Blank Blank,

@@ -42,7 +42,7 @@ public enum BuildStage
 }
 
 /// <summary>Names of the stages.</summary>
-public static class BuildStages
+internal static class BuildStages
 {
     /// <summary>All stages in the order of the work.</summary>
     public static IReadOnlyList<BuildStage> All { get; } = Enum.GetValues<BuildStage>();

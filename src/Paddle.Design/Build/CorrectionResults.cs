@@ -3,7 +3,7 @@ using Paddle.Design.Strength;
 namespace Paddle.Design.Build;
 
 /// <summary>What a correction comes to.</summary>
-public enum CorrectionStatus
+internal enum CorrectionStatus
 {
     /// <summary>The paddle ends where it should: nothing more comes off than the plan says.</summary>
     OnPlan,
@@ -19,7 +19,7 @@ public enum CorrectionStatus
 }
 
 /// <summary>Names of the statuses.</summary>
-public static class CorrectionStatuses
+internal static class CorrectionStatuses
 {
     /// <summary>All statuses.</summary>
     public static IReadOnlyList<CorrectionStatus> All { get; } = Enum.GetValues<CorrectionStatus>();
@@ -39,7 +39,7 @@ public static class CorrectionStatuses
 /// <param name="Readings">Those that do not fit, the worst first; empty where none is to blame by itself.</param>
 /// <param name="FitsStage">Another stage whose plan they fit; null where there is none.</param>
 /// <param name="IsBeyondBelief">Whether one lies so far off that taking it again settles nothing.</param>
-public sealed record Doubt(IReadOnlyList<ReadingDoubt> Readings, BuildStage? FitsStage, bool IsBeyondBelief);
+internal sealed record Doubt(IReadOnlyList<ReadingDoubt> Readings, BuildStage? FitsStage, bool IsBeyondBelief);
 
 /// <summary>Wood to take from one zone, beyond planing to plan.</summary>
 /// <param name="Zone">The zone.</param>
@@ -47,7 +47,7 @@ public sealed record Doubt(IReadOnlyList<ReadingDoubt> Readings, BuildStage? Fit
 /// <param name="ThicknessMm">Full thickness off the middle in the heart of the zone, mm, running out to nothing at edges and ends.</param>
 /// <param name="FromMm">Where the zone begins, mm from the top of the grip.</param>
 /// <param name="ToMm">Where it ends.</param>
-public sealed record Removal(CorrectionZone Zone, double MassG, double ThicknessMm, double FromMm, double ToMm)
+internal sealed record Removal(CorrectionZone Zone, double MassG, double ThicknessMm, double FromMm, double ToMm)
 {
     /// <summary>Of the thickness, off each face, mm.</summary>
     public double PerFaceMm => ThicknessMm / 2;
@@ -62,7 +62,7 @@ public sealed record Removal(CorrectionZone Zone, double MassG, double Thickness
 /// </param>
 /// <param name="UnexplainedMm">Balance point read, less that of even wood at the stage's plan, mm.</param>
 /// <param name="ThicknessErrorsMm">Thickness above plan by zone, mm, in the order of <see cref="CorrectionZones.All"/>.</param>
-public sealed record Explanation(
+internal sealed record Explanation(
     double DensityKgM3,
     double DensityUncertaintyKgM3,
     double EndToEndPercent,
@@ -75,7 +75,7 @@ public sealed record Explanation(
 /// <param name="BalanceMm">Balance point, mm.</param>
 /// <param name="StandardUncertaintyMm">Standard uncertainty of the balance point, mm.</param>
 /// <param name="ChanceInTolerance">Chance that it ends in tolerance, 0 to 1.</param>
-public sealed record Forecast(double MassG, double BalanceMm, double StandardUncertaintyMm, double ChanceInTolerance);
+internal sealed record Forecast(double MassG, double BalanceMm, double StandardUncertaintyMm, double ChanceInTolerance);
 
 /// <summary>The paddle after the correction, its strength looked at again on the real solid.</summary>
 /// <param name="MassG">Mass, g.</param>
@@ -83,7 +83,7 @@ public sealed record Forecast(double MassG, double BalanceMm, double StandardUnc
 /// <param name="ChanceInTolerance">Chance that it ends in tolerance, 0 to 1.</param>
 /// <param name="Weakest">The load case nearest to its least factor, or furthest below it.</param>
 /// <param name="BenchFlexMm">Bench flex, mm.</param>
-public sealed record Corrected(
+internal sealed record Corrected(
     double MassG, double BalanceMm, double ChanceInTolerance, CaseResult Weakest, double BenchFlexMm);
 
 /// <summary>What the readings make of the paddle.</summary>
@@ -97,7 +97,7 @@ public sealed record Corrected(
 /// safety factor.
 /// </param>
 /// <param name="LeastBad">Choices when it is not; else null.</param>
-public sealed record Outlook(
+internal sealed record Outlook(
     Explanation Explanation, bool IsToPlan, Forecast Finished, Corrected Corrected, bool Achievable, LeastBad? LeastBad);
 
 /// <summary>What is left when wood would have to be put back.</summary>
@@ -105,4 +105,4 @@ public sealed record Outlook(
 /// <param name="MoveLowerHandMm">How far to move the lower-hand mark, mm towards the tip (negative towards the grip).</param>
 /// <param name="AddAtTipG">Grams to add at the tip, as cloth and resin, to reach the aim; null when it is blade-heavy.</param>
 /// <param name="AddAtGripG">Grams to add at the grip to reach the aim; null when it is grip-heavy.</param>
-public sealed record LeastBad(double AcceptOffsetMm, double MoveLowerHandMm, double? AddAtTipG, double? AddAtGripG);
+internal sealed record LeastBad(double AcceptOffsetMm, double MoveLowerHandMm, double? AddAtTipG, double? AddAtGripG);

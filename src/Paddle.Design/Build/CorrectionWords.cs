@@ -9,7 +9,7 @@ namespace Paddle.Design.Build;
 /// <param name="report">The design.</param>
 /// <param name="stage">The stage it was asked at.</param>
 /// <param name="correction">The correction.</param>
-public sealed class CorrectionWords(DesignReport report, BuildStage stage, BalanceCorrection correction)
+internal sealed class CorrectionWords(DesignReport report, BuildStage stage, BalanceCorrection correction)
 {
     // A cut of so few passes is balanced between them; of a deeper one two thirds go first. Common practice, no source.
     private const double FewPassesMm = 0.3;

@@ -3,7 +3,7 @@ using Paddle.Design.Solid;
 namespace Paddle.Design.Build;
 
 /// <summary>Zones that wood is taken from to move the balance.</summary>
-public enum CorrectionZone
+internal enum CorrectionZone
 {
     /// <summary>The grip's crest, running out into the shaft.</summary>
     Grip,
@@ -25,7 +25,7 @@ public enum CorrectionZone
 }
 
 /// <summary>Names and reach of the zones.</summary>
-public static class CorrectionZones
+internal static class CorrectionZones
 {
     // Neighbouring thirds of the blade run into each other over this fraction of the blade on both sides of their border.
     private const double RunOut = 0.065;

@@ -13,7 +13,7 @@ namespace Paddle.Design.Build;
 /// Theory M10. Source of the method: a woodworking magazine, no. 142, August 2004, pp. 32-40 (a kerf 38 mm from the end with
 /// 9.5 mm left in the middle of one paddle; the figures here are this design's own).
 /// </remarks>
-public sealed record GripKerf(double PlaceMm, double DepthMm, double LeftMm, int Faces, double OtherFaceDepthMm)
+internal sealed record GripKerf(double PlaceMm, double DepthMm, double LeftMm, int Faces, double OtherFaceDepthMm)
 {
     /// <summary>Finds the kerf of a grip.</summary>
     /// <param name="solid">The finished paddle.</param>

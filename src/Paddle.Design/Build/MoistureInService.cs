@@ -4,7 +4,7 @@ using Paddle.Design.Wood;
 namespace Paddle.Design.Build;
 
 /// <summary>How the growth rings lie in the board.</summary>
-public enum RingDirection
+internal enum RingDirection
 {
     /// <summary>Rings along the face: the width is tangential, the thickness radial.</summary>
     FlatSawn,
@@ -18,7 +18,7 @@ public enum RingDirection
 /// <param name="BuiltMm">As built, mm.</param>
 /// <param name="FlatSawnMm">Change if flat-sawn, mm; negative when it shrinks.</param>
 /// <param name="QuarterSawnMm">Change if quarter-sawn, mm.</param>
-public sealed record SizeChange(string Id, double BuiltMm, double FlatSawnMm, double QuarterSawnMm)
+internal sealed record SizeChange(string Id, double BuiltMm, double FlatSawnMm, double QuarterSawnMm)
 {
     /// <summary>The change for one direction of the rings, mm.</summary>
     /// <param name="rings">How the rings lie.</param>
@@ -32,7 +32,7 @@ public sealed record SizeChange(string Id, double BuiltMm, double FlatSawnMm, do
 /// <param name="Sizes">Changes of the sizes.</param>
 /// <param name="Service">Mass and balance of bare wood in use.</param>
 /// <param name="Notes">What it means.</param>
-public sealed record MoistureInService(
+internal sealed record MoistureInService(
     double BuiltPercent,
     double UsedPercent,
     double BladePercent,

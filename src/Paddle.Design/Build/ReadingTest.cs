@@ -13,7 +13,7 @@ namespace Paddle.Design.Build;
 /// <param name="High">95th percentile of it.</param>
 /// <param name="Deviations">How many standard deviations it lies off.</param>
 /// <param name="WouldFit">A usual slip set right that would fit: a digit too many or too few, or the other end; else null.</param>
-public sealed record ReadingDoubt(
+internal sealed record ReadingDoubt(
     ReadingKind Kind, int Index, double Read, double Expected, double Low, double High, double Deviations, double? WouldFit);
 
 /// <summary>Whether readings can be of this paddle at this stage. Theory M26.</summary>

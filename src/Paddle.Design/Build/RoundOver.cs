@@ -7,10 +7,10 @@ namespace Paddle.Design.Build;
 /// <param name="FlatLeftMm">Flat left for the bearing on the thinner side, mm.</param>
 /// <param name="LeftAtCornerMm">Wood left at the corner for the hand tools, mm.</param>
 /// <param name="Name">Radius as bits are sold.</param>
-public sealed record RoundOverChoice(double RadiusMm, double FlatLeftMm, double LeftAtCornerMm, string Name);
+internal sealed record RoundOverChoice(double RadiusMm, double FlatLeftMm, double LeftAtCornerMm, string Name);
 
 /// <summary>Which round-over bits may be used on a shaft. Theory M5.</summary>
-public static class RoundOver
+internal static class RoundOver
 {
     /// <summary>Flat that the bearing needs, mm. Common practice, no source.</summary>
     public const double LeastFlatMm = 3;

@@ -4,7 +4,7 @@ namespace Paddle.Design.Build;
 /// A rectangle taken to eight sides, sixteen sides and an ellipse. All lines scale with the side that they lie on, so one set of
 /// pure numbers serves the square and, by stretching one axis (an affine map), the rectangle. Theory M1 to M5.
 /// </summary>
-public static class Rounding
+internal static class Rounding
 {
     /// <summary>
     /// Line of the octagon from each edge, as a share of the face: <c>1 - 1/sqrt 2 = 0.2929</c>. Theory M1. Source: geometry of

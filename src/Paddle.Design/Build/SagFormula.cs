@@ -3,7 +3,7 @@ using Paddle.Design.Wood;
 namespace Paddle.Design.Build;
 
 /// <summary>Modulus of a board from its sag between two supports under a weight at mid-span. Theory M18.</summary>
-public static class SagFormula
+internal static class SagFormula
 {
     /// <summary>
     /// Modulus by the plain beam formula, all of the sag laid to bending: <c>E = P L³/(48 I y)</c>, I = b h³/12. Source: beam

@@ -6,10 +6,10 @@ namespace Paddle.Design.Build;
 /// <param name="RemovesMm">Wood that the sequence takes from each face, mm, at most.</param>
 /// <param name="Why">Why it stops there.</param>
 /// <param name="Source">Where it comes from.</param>
-public sealed record SandingStep(string Zone, IReadOnlyList<int> Grits, double RemovesMm, string Why, string Source);
+internal sealed record SandingStep(string Zone, IReadOnlyList<int> Grits, double RemovesMm, string Why, string Source);
 
 /// <summary>Sanding by zone.</summary>
-public static class SandingPlan
+internal static class SandingPlan
 {
     /// <summary>
     /// Wood that the next grit must take to clear the scratches of a grit, mm per face. Source: wide-belt sanding table, a

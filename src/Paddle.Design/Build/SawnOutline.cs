@@ -7,7 +7,7 @@ namespace Paddle.Design.Build;
 /// everywhere, round the ends too. Theory M7.
 /// </summary>
 /// <remarks>Source: parallel curve as the edge of a disc's sweep (Minkowski sum), elementary geometry.</remarks>
-public static class SawnOutline
+internal static class SawnOutline
 {
     /// <summary>Half-breadth (mm) at x: the highest point that a disc of the allowance's radius reaches from the line.</summary>
     /// <param name="outline">The finished outline.</param>

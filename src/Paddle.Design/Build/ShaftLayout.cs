@@ -13,7 +13,7 @@ namespace Paddle.Design.Build;
 /// <param name="SixteenOnFaceMm">Sixteen-side line in from each octagon corner on the faces.</param>
 /// <param name="SixteenOnSideMm">The same on the sides.</param>
 /// <param name="SixteenOnCornerMm">The same on the corner facets.</param>
-public sealed record ShaftLine(
+internal sealed record ShaftLine(
     int Number,
     double XMm,
     double WidthMm,
@@ -26,7 +26,7 @@ public sealed record ShaftLine(
     double SixteenOnCornerMm);
 
 /// <summary>Layout of the shaft's eight and sixteen sides. Theory M1 and M2.</summary>
-public static class ShaftLayout
+internal static class ShaftLayout
 {
     /// <summary>Lines on one rectangle.</summary>
     /// <param name="number">Number of the station.</param>

@@ -13,7 +13,7 @@ namespace Paddle.Design.Build;
 /// Theory M1. Source of 7:10:7: a maritime skills training page and a boat-building page, read; 7/24 = 0.2917 against 0.2929.
 /// The fences must bear at points: round pins shift the line when the gauge is canted on a taper.
 /// </remarks>
-public sealed record SparGauge(
+internal sealed record SparGauge(
     double BetweenFencesMm, double FirstPointMm, double BetweenPointsMm, double LastPointMm, double LineErrorMm)
 {
     /// <summary>Share of the width at which the gauge scribes: 7/24.</summary>

@@ -11,7 +11,7 @@ public enum OutlineSaw
 }
 
 /// <summary>How many sides the shaft has.</summary>
-public enum ShaftShape
+internal enum ShaftShape
 {
     /// <summary>Square or rectangular.</summary>
     Square,
@@ -38,7 +38,7 @@ public enum ShaftShape
 /// from the edge line until the final shaping, and the stock that a sanding sequence takes (0.33 mm from P80, wide-belt figures).
 /// Wood cannot be put back, so the larger value was taken where two were read.
 /// </remarks>
-public sealed record StageAllowance(
+internal sealed record StageAllowance(
     double OutlineMm, double? BladeFaceMm, double? ShaftFaceMm, double? GripFaceMm, ShaftShape Shaft, double FaceToleranceMm)
 {
     /// <summary>Left outside the line by a saw, mm.</summary>

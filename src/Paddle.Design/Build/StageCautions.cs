@@ -3,7 +3,7 @@ using Paddle.Design.Checks;
 namespace Paddle.Design.Build;
 
 /// <summary>What can hurt at each stage.</summary>
-public static class StageCautions
+internal static class StageCautions
 {
     private static readonly Caution PowerPlane = new(
         "power-plane",

@@ -4,7 +4,7 @@ namespace Paddle.Design.Build;
 /// <param name="Value">Prediction for the design's wood.</param>
 /// <param name="Low">5th percentile.</param>
 /// <param name="High">95th percentile.</param>
-public sealed record StageFigure(double Value, double Low, double High)
+internal sealed record StageFigure(double Value, double Low, double High)
 {
     /// <summary>A band of a half-width on both sides.</summary>
     /// <param name="value">Prediction.</param>

@@ -5,7 +5,7 @@ using Paddle.Design.Wood;
 namespace Paddle.Design.Build;
 
 /// <summary>What a reading is of.</summary>
-public enum ReadingKind
+internal enum ReadingKind
 {
     /// <summary>The mass.</summary>
     Mass,

@@ -4,7 +4,7 @@ using Paddle.Design.Wood;
 namespace Paddle.Design.Build;
 
 /// <summary>How far a stage's mass and balance may differ from the prediction, nine times in ten. Theory M9.</summary>
-public static class StageScatter
+internal static class StageScatter
 {
     /// <summary>Coefficient of variation of density when the maker weighed the board: reading errors. Common practice, no source.</summary>
     public const double MeasuredVariation = 0.02;

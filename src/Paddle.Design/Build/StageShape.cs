@@ -9,7 +9,7 @@ namespace Paddle.Design.Build;
 /// <param name="AreaPerThickness">
 /// How the area grows with the caliper reading when both faces are off by the same all across, mm² per mm.
 /// </param>
-public readonly record struct StageSection(double HalfWidthMm, double ThicknessMm, double AreaMm2, double AreaPerThickness);
+internal readonly record struct StageSection(double HalfWidthMm, double ThicknessMm, double AreaMm2, double AreaPerThickness);
 
 /// <summary>
 /// The solid at one stage, place by place: the board's rectangle, the polygonal shaft or the designed section with its allowance.

@@ -4,7 +4,7 @@ using Paddle.Design.Solid;
 namespace Paddle.Design.Build;
 
 /// <summary>One stage's solid summed on a Gauss grid, with what the allowance and the trim add beyond both ends. Theory M8.</summary>
-public sealed class StageSolid
+internal sealed class StageSolid
 {
     private static readonly GaussRule EndRule = new(3);
 

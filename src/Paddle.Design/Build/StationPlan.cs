@@ -7,14 +7,14 @@ namespace Paddle.Design.Build;
 /// <param name="Number">Number, from 1 at the top of the grip.</param>
 /// <param name="XMm">Place from the top of the grip, mm.</param>
 /// <param name="Mark">What the maker marks there, such as <c>throat</c>; empty at an even place.</param>
-public sealed record Station(int Number, double XMm, string Mark);
+internal sealed record Station(int Number, double XMm, string Mark);
 
 /// <summary>Where a paddle's stations are: at even places of the maker's rule, and at the places that are marked anyway.</summary>
 /// <remarks>
 /// Every 50 mm, or 2 in; half of that along the grip, near the throat and towards the tip, where the shape turns. Spacing: common
 /// practice, no source.
 /// </remarks>
-public static class StationPlan
+internal static class StationPlan
 {
     private const double CloseToTipMm = 100;
     private const double CloseToThroatMm = 60;

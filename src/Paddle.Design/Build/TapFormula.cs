@@ -1,7 +1,7 @@
 namespace Paddle.Design.Build;
 
 /// <summary>Modulus of a board from the tone that it gives when hung free and tapped across the face. Theory M19.</summary>
-public static class TapFormula
+internal static class TapFormula
 {
     /// <summary>First root of cos b cosh b = 1, the free bar's first bending mode. Source: any text on vibration.</summary>
     public const double FirstRoot = 4.730040744862704;

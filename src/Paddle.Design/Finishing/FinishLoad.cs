@@ -6,7 +6,7 @@ namespace Paddle.Design.Finishing;
 /// <param name="MassG">Mass, g.</param>
 /// <param name="BalanceMm">Balance point, mm from the top of the grip along the shaft's line.</param>
 /// <param name="ShiftMm">How far the balance point moved, mm; positive towards the tip.</param>
-public sealed record Laden(double MassG, double BalanceMm, double ShiftMm);
+internal sealed record Laden(double MassG, double BalanceMm, double ShiftMm);
 
 /// <summary>What a finish adds to a paddle, spread evenly over the surfaces it covers. Theory M14.</summary>
 /// <param name="BladeG">On the blade, g.</param>
@@ -70,7 +70,7 @@ public sealed record FinishedMass(
     /// <param name="places">Where the hands are.</param>
     /// <param name="bare">The wood.</param>
     /// <param name="load">The finish; its own spread across the paddle is left out (under 0.1 %).</param>
-    public static FinishedMass Of(Outline.PaddlePlaces places, MassProperties bare, FinishLoad load)
+    internal static FinishedMass Of(Outline.PaddlePlaces places, MassProperties bare, FinishLoad load)
     {
         const double ToKgM2 = 1e-9;
         var mass = bare.TotalG + load.MassG;

@@ -12,7 +12,7 @@ namespace Paddle.Design.Finishing;
 /// <param name="ThinnerLitres">Thinner for this coat, L.</param>
 /// <param name="StartDay">Day on which it goes on, counted from the first coat.</param>
 /// <param name="WaitDays">Days to wait after it.</param>
-public sealed record Coat(
+internal sealed record Coat(
     int Number, string Finish, string Zone, double ThinnerPercent, double Litres, double ThinnerLitres, double StartDay, double WaitDays);
 
 /// <summary>Varnish and oil, each where it is chosen: quantities, mass and schedule. Theory M12 and M13.</summary>
@@ -30,7 +30,7 @@ public sealed record Coat(
 /// <param name="Coats">Every coat in order of time.</param>
 /// <param name="ReadyDay">Day on which the paddle may be used, counted from the first coat.</param>
 /// <param name="Notes">How to work, with sources.</param>
-public sealed record FinishPlan(
+internal sealed record FinishPlan(
     double VarnishAreaM2,
     double OilAreaM2,
     double VarnishLitres,

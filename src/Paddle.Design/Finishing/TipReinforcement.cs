@@ -11,7 +11,7 @@ namespace Paddle.Design.Finishing;
 /// <param name="ResinG">Resin to mix, with 30 % for cup and brush and never under 30 g, g.</param>
 /// <param name="ThicknessMm">Thickness on each face, mm.</param>
 /// <param name="With">Mass and balance of the paddle with it.</param>
-public sealed record TipReinforcement(
+internal sealed record TipReinforcement(
     double LengthMm, double ClothGM2, double ClothAreaCm2, double AddedG, double ResinG, double ThicknessMm, Laden With)
 {
     /// <summary>Weight of a usual cloth, g/m²: 6 oz a square yard.</summary>

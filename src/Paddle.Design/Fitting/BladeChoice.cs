@@ -92,7 +92,7 @@ public sealed record ChosenBlade(BladeSizes Family, double LengthMm, double Widt
 /// Which blade family suits a water and a seat, and its size: the length fits the body, the width carries the area. Ranges of length and width
 /// are the catalogue's (common practice, no source); area factors those of its outlines.
 /// </summary>
-public static class BladeChoice
+internal static class BladeChoice
 {
     /// <summary>Bend of a bent-shaft paddle, degrees: 12 is the most usual (common practice, no source; 5 to 15 is the trade's range).</summary>
     public const double BentShaftDegrees = 12;

@@ -1,7 +1,7 @@
 namespace Paddle.Design.Fitting;
 
 /// <summary>Body mass of a person who was not weighed, from stature.</summary>
-public static class BodyMass
+internal static class BodyMass
 {
     /// <summary>
     /// Body mass over stature squared of adults, kg/m². Source: age-standardised means of 2014, 24.2 (men) and 24.4 (women), NCD Risk Factor

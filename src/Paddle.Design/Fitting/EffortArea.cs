@@ -24,7 +24,7 @@ public sealed record StrokeDemand(
 /// slip at the share of boat speed it has in the reference case, an adult of 75 kg touring at 45 strokes a minute with the family's usual
 /// blade. The reference is calibrated on what people carry (common practice), not validated: no measured choice of blades was found.
 /// </summary>
-public static class EffortArea
+internal static class EffortArea
 {
     /// <summary>Body mass of the reference paddler, kg (service's own choice).</summary>
     public const double ReferenceBodyMassKg = 75;

@@ -3,7 +3,7 @@ namespace Paddle.Design.Fitting;
 /// <summary>
 /// How far the hands move apart or together when the elbows are not square in the bar-on-the-head test.
 /// </summary>
-public static class ElbowAngle
+internal static class ElbowAngle
 {
     /// <summary>Upper arm as a fraction of stature. Source: Drillis and Contini 1966, from memory; the survey gives 0.191 between neighbouring landmarks.</summary>
     public const double UpperArmOverStature = 0.186;

@@ -3,7 +3,7 @@ using Paddle.Design.Water;
 namespace Paddle.Design.Fitting;
 
 /// <summary>Which paddle for this person: calls the steps of a fitting in order.</summary>
-public static class FittingAdvisor
+internal static class FittingAdvisor
 {
     /// <summary>Shaft taken off for a bent paddle, mm (common practice, no source: 50 to 100).</summary>
     public const double BentShaftShorterMm = 75;

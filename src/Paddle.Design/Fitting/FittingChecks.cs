@@ -1,7 +1,7 @@
 namespace Paddle.Design.Fitting;
 
 /// <summary>Refuses people, boats and waters that cannot be, and warns where two measurements sit badly together.</summary>
-public static class FittingChecks
+internal static class FittingChecks
 {
     /// <summary>Lowest body mass over stature squared accepted, kg/m² (assumption, no source: below anybody fit to paddle).</summary>
     public const double LowestMassIndex = 11;

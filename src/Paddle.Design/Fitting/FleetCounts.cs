@@ -1,7 +1,7 @@
 namespace Paddle.Design.Fitting;
 
 /// <summary>Shares out a fleet between sizes in whole paddles.</summary>
-public static class FleetCounts
+internal static class FleetCounts
 {
     /// <summary>
     /// Whole numbers that add up to the fleet, by largest remainder; where the fleet is large enough every size gets at least one. Ties go to

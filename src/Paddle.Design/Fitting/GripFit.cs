@@ -12,7 +12,7 @@ namespace Paddle.Design.Fitting;
 public sealed record GripSize(GripStyle Style, double WidthMm, double LengthMm, GripFaces Faces, double TopHandMm, string Reason);
 
 /// <summary>Grip style, size and faces from the hand, the water and the wrist.</summary>
-public static class GripFit
+internal static class GripFit
 {
     /// <summary>Pear or palm grip width over hand breadth (common practice, no source: 0.75 to 0.9).</summary>
     public const double WidthOverHandBreadth = 0.825;

@@ -7,14 +7,14 @@ namespace Paddle.Design.Fitting;
 /// <param name="ValueMm">S, middle of the grip hand to middle of the lower hand, mm.</param>
 /// <param name="StandardErrorMm">Standard error against the person's own bar test, mm.</param>
 /// <param name="Source">Where the method comes from.</param>
-public sealed record SpacingEstimate(string Id, double ValueMm, double StandardErrorMm, string Source);
+internal sealed record SpacingEstimate(string Id, double ValueMm, double StandardErrorMm, string Source);
 
 /// <summary>
 /// Ways to know the hand spacing S: measured with a bar on the head, or estimated from arm span or stature. Shoulder breadth plus
 /// two upper arms is no method: it comes out a fifth too long (1086 mm for the mean man against 892), because the shoulder
 /// joints lie inside the acromia and move inward as the arms are raised.
 /// </summary>
-public static class HandSpacingMethods
+internal static class HandSpacingMethods
 {
     /// <summary>Line from stature, both sexes. Source: ANSUR II, derived (−72.8 + 0.5481 H, scatter 32 mm).</summary>
     public static readonly StatureLine FromStatureLine = new(-72.8, 0.5481, 32);

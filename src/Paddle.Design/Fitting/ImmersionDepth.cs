@@ -9,7 +9,7 @@ namespace Paddle.Design.Fitting;
 public sealed record ImmersionAdvice(double? DepthMm, double NeededMm, bool Fits, ChosenBlade Blade, double ImmersedShare);
 
 /// <summary>Depth a blade needs, and the length that fits a shallower water.</summary>
-public static class ImmersionDepth
+internal static class ImmersionDepth
 {
     /// <summary>Water to leave between tip and bottom, mm (assumption, no source).</summary>
     public const double BottomClearanceMm = 50;

@@ -1,7 +1,7 @@
 namespace Paddle.Design.Fitting;
 
 /// <summary>Stable codes of refusals, for programs; the words may change, these do not.</summary>
-public static class RefusalCodes
+internal static class RefusalCodes
 {
     /// <summary>A value outside its range.</summary>
     public const string OutOfRange = "out-of-range";

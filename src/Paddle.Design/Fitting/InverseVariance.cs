@@ -6,13 +6,13 @@ namespace Paddle.Design.Fitting;
 /// <param name="Value">Combined value, unit of the estimates.</param>
 /// <param name="StandardError">Standard error of the combined value, same unit.</param>
 /// <param name="Weights">Weight given to each estimate, in the order given; they add up to 1 and none is negative.</param>
-public sealed record CombinedEstimate(double Value, double StandardError, IReadOnlyList<double> Weights);
+internal sealed record CombinedEstimate(double Value, double StandardError, IReadOnlyList<double> Weights);
 
 /// <summary>
 /// Inverse-variance weighting. Independent estimates get weights 1/σ²; estimates whose errors go together are weighted by the
 /// inverse of their covariance matrix, or the shared error would be counted as if it cancelled.
 /// </summary>
-public static class InverseVariance
+internal static class InverseVariance
 {
     /// <summary>Combine independent estimates: x̂ = Σ(x/σ²)/Σ(1/σ²), σ̂ = 1/√Σ(1/σ²).</summary>
     /// <param name="values">x, estimates.</param>

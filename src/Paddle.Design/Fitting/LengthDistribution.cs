@@ -6,7 +6,7 @@ namespace Paddle.Design.Fitting;
 /// Customers as a distribution of one length. Two functions of a limit are all a size run needs: the share of customers up to
 /// the limit and the sum of their lengths. Both kinds below give them exactly.
 /// </summary>
-public abstract class LengthDistribution
+internal abstract class LengthDistribution
 {
     /// <summary>Shortest length worth looking at, mm.</summary>
     public abstract double ShortestMm { get; }
@@ -26,7 +26,7 @@ public abstract class LengthDistribution
 }
 
 /// <summary>A list of customers, each with a length.</summary>
-public sealed class CustomerLengths : LengthDistribution
+internal sealed class CustomerLengths : LengthDistribution
 {
     private readonly double[] _sorted;
     private readonly double[] _sums;
@@ -88,10 +88,10 @@ public sealed class CustomerLengths : LengthDistribution
 /// <param name="Share">Share of the customers, above 0; shares are taken in proportion.</param>
 /// <param name="MeanMm">μ, mean length, mm.</param>
 /// <param name="StandardDeviationMm">σ, standard deviation, mm, above 0.</param>
-public readonly record struct NormalGroup(double Share, double MeanMm, double StandardDeviationMm);
+internal readonly record struct NormalGroup(double Share, double MeanMm, double StandardDeviationMm);
 
 /// <summary>Customers as a mixture of normal groups.</summary>
-public sealed class NormalMixture : LengthDistribution
+internal sealed class NormalMixture : LengthDistribution
 {
     /// <summary>How far the tails are looked at, standard deviations: two in a thousand million people lie further out.</summary>
     private const double TailDeviations = 6;

@@ -1,7 +1,7 @@
 namespace Paddle.Design.Fitting;
 
 /// <summary>Shows the trade's length rules for one person beside the service's own geometry.</summary>
-public static class LengthMethods
+internal static class LengthMethods
 {
     private const string Quantity = "overallLengthMm";
     private const string BarRule = "bar-on-head-rule";

@@ -5,7 +5,7 @@ namespace Paddle.Design.Fitting;
 /// The rules fall into two groups 200 to 260 mm apart (long reach: R1, R2; seated: R3, R4), so they are shown side by side and
 /// never averaged.
 /// </summary>
-public static class LengthRules
+internal static class LengthRules
 {
     /// <summary>Shortest clear shaft between lower hand and water, mm (common practice, no source).</summary>
     public const double LowestFreeboardMm = 25;

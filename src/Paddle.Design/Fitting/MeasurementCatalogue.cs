@@ -11,7 +11,7 @@ namespace Paddle.Design.Fitting;
 /// <param name="WhyTheRange">Why values outside are refused.</param>
 /// <param name="UsedFor">What the value decides.</param>
 /// <param name="Source">Source of the method and of the error.</param>
-public sealed record MeasurementInstruction(
+internal sealed record MeasurementInstruction(
     string Id,
     string Name,
     string Unit,
@@ -24,7 +24,7 @@ public sealed record MeasurementInstruction(
     string Source);
 
 /// <summary>Every body and boat measurement the fitting takes, with how to take it, its typical error and the range accepted.</summary>
-public static class MeasurementCatalogue
+internal static class MeasurementCatalogue
 {
     private const string ErrorAssumed = "method: common practice, no source; typical error: assumption, no source";
 

@@ -27,7 +27,7 @@ public enum PaddleDuty
 }
 
 /// <summary>Which duty an outing asks of its paddle, and how much stronger than a touring paddle that makes it.</summary>
-public static class Duties
+internal static class Duties
 {
     // Peak of a hard stroke over m^(2/3), N kg^(-2/3), and least safety factor. Ho, Smith and O'Meara 2009 (abstract): sub-elite mean peak and
     // one standard deviation; elite mean peak; elite mean peak and one standard deviation. The factors are the service's own, calibrated on

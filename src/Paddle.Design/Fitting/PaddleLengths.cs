@@ -8,7 +8,7 @@ namespace Paddle.Design.Fitting;
 /// <param name="FreeboardMm">c: lower hand to throat.</param>
 /// <param name="OverallMm">L: top of the grip to the tip.</param>
 /// <param name="BladeLengthMm">B: throat to tip.</param>
-public sealed record LengthsAsked(double? HandSpacingMm, double? FreeboardMm, double? OverallMm, double? BladeLengthMm);
+internal sealed record LengthsAsked(double? HandSpacingMm, double? FreeboardMm, double? OverallMm, double? BladeLengthMm);
 
 /// <summary>Lengths that agree with one another, and the places they lead to. L = t + S + c + B with t the grip hand's middle.</summary>
 /// <param name="HandSpacingMm">S: middle of the grip hand to middle of the lower hand, mm.</param>
@@ -16,7 +16,7 @@ public sealed record LengthsAsked(double? HandSpacingMm, double? FreeboardMm, do
 /// <param name="OverallMm">L: top of the grip to the tip, mm.</param>
 /// <param name="BladeLengthMm">B: throat to tip, mm.</param>
 /// <param name="Places">Places along the paddle.</param>
-public sealed record PaddleLengths(double HandSpacingMm, double FreeboardMm, double OverallMm, double BladeLengthMm, PaddlePlaces Places)
+internal sealed record PaddleLengths(double HandSpacingMm, double FreeboardMm, double OverallMm, double BladeLengthMm, PaddlePlaces Places)
 {
     /// <summary>Freeboard when none follows from the other lengths, mm (common practice: 25–50, no source).</summary>
     public const double DefaultFreeboardMm = 38;

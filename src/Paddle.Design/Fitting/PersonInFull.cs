@@ -7,7 +7,7 @@ namespace Paddle.Design.Fitting;
 /// <param name="HandBreadthMm">Hand breadth, mm.</param>
 /// <param name="BodyMassKg">Body mass, kg.</param>
 /// <param name="Reasons">What was taken from where, in plain words.</param>
-public sealed record PersonInFull(
+internal sealed record PersonInFull(
     SpacingChoice Spacing, double StatureMm, double HandLengthMm, double HandBreadthMm, double BodyMassKg, IReadOnlyList<string> Reasons)
 {
     /// <summary>Complete a person.</summary>

@@ -8,7 +8,7 @@ namespace Paddle.Design.Fitting;
 /// <param name="EyeHeightErrorMm">Standard error of the eye's height.</param>
 /// <param name="ShoulderHeightErrorMm">Standard error of the shoulder's height.</param>
 /// <param name="Source">Where the heights come from.</param>
-public sealed record SeatedBody(
+internal sealed record SeatedBody(
     double SittingHeightMm,
     double EyeHeightMm,
     double ShoulderHeightMm,

@@ -29,7 +29,7 @@ public enum ShaftSizeSetBy
 }
 
 /// <summary>Shaft section from the hand and the strokes.</summary>
-public static class ShaftFit
+internal static class ShaftFit
 {
     /// <summary>Diameter over hand length that the hand finds most comfortable. Source: Kong and Lowe 2005 (abstract).</summary>
     public const double ComfortOverHandLength = 0.197;

@@ -3,14 +3,14 @@ namespace Paddle.Design.Fitting;
 /// <summary>The sizes that fit best for one number of sizes.</summary>
 /// <param name="SizesMm">Sizes, mm, ascending.</param>
 /// <param name="MeanMisfitMm">Mean of |customer − nearest size|, mm.</param>
-public sealed record BestSizes(IReadOnlyList<double> SizesMm, double MeanMisfitMm);
+internal sealed record BestSizes(IReadOnlyList<double> SizesMm, double MeanMisfitMm);
 
 /// <summary>
 /// The k sizes on a lattice of lengths that make the mean misfit least: exact one-dimensional k-medians by dynamic programming over the
 /// lattice. With the sizes ascending, the customers between two neighbours go to the nearer one (the shorter at the middle), so the misfit
 /// is a sum over neighbouring pairs: best(k, j) = min over i below j of best(k−1, i) + gap(i, j).
 /// </summary>
-public static class SizeLattice
+internal static class SizeLattice
 {
     /// <summary>Lengths allowed: whole multiples of the step that can matter to these customers, inside the stock's limits.</summary>
     /// <param name="customers">The customers.</param>

@@ -3,7 +3,7 @@ using Paddle.Design.Outline;
 namespace Paddle.Design.Fitting;
 
 /// <summary>What a customer's figure measures.</summary>
-public enum CustomerQuantity
+internal enum CustomerQuantity
 {
     /// <summary>Overall length of the paddle that fits, mm.</summary>
     OverallLength,
@@ -19,7 +19,7 @@ public enum CustomerQuantity
 /// <param name="OverallLengthMm">Overall length that fits, mm.</param>
 /// <param name="HandSpacingMm">Hand spacing, mm.</param>
 /// <param name="StatureMm">Stature, mm.</param>
-public readonly record struct Customer(double? OverallLengthMm = null, double? HandSpacingMm = null, double? StatureMm = null);
+internal readonly record struct Customer(double? OverallLengthMm = null, double? HandSpacingMm = null, double? StatureMm = null);
 
 /// <summary>A group of customers known by mean and spread.</summary>
 /// <param name="Name">Name of the group.</param>
@@ -27,7 +27,7 @@ public readonly record struct Customer(double? OverallLengthMm = null, double? H
 /// <param name="MeanMm">Mean, mm.</param>
 /// <param name="StandardDeviationMm">Standard deviation, mm.</param>
 /// <param name="Quantity">What mean and deviation measure.</param>
-public sealed record CustomerGroup(
+internal sealed record CustomerGroup(
     string Name, double Share, double MeanMm, double StandardDeviationMm, CustomerQuantity Quantity = CustomerQuantity.HandSpacing)
 {
     /// <summary>The survey's men by hand spacing. Source: ANSUR II.</summary>
@@ -53,7 +53,7 @@ public sealed record CustomerGroup(
 /// <param name="LongestStockMm">Longest overall length made, mm, or null.</param>
 /// <param name="BladeLengthMm">Blade length of the fleet's paddles, mm: turns hand spacings into overall lengths.</param>
 /// <param name="FreeboardMm">Freeboard of the fleet's paddles, mm.</param>
-public sealed record SizeRunRequest(
+internal sealed record SizeRunRequest(
     int Sizes,
     double StepMm = 25,
     IReadOnlyList<Customer>? Customers = null,
@@ -69,20 +69,20 @@ public sealed record SizeRunRequest(
 /// <param name="HandSpacingMm">Hand spacing it fits, mm.</param>
 /// <param name="Share">Share of the customers for whom it is the nearest, 0 to 1.</param>
 /// <param name="Count">Paddles of this size in the fleet, or null where no fleet was given.</param>
-public sealed record FleetSize(double OverallLengthMm, double HandSpacingMm, double Share, int? Count);
+internal sealed record FleetSize(double OverallLengthMm, double HandSpacingMm, double Share, int? Count);
 
 /// <summary>A point of the curve of misfit against number of sizes.</summary>
 /// <param name="Sizes">k.</param>
 /// <param name="MeanMisfitMm">Least mean misfit with k sizes, mm.</param>
 /// <param name="GainMm">What the k-th size takes off the misfit, mm; null for the first.</param>
 /// <param name="SizesMm">The k sizes, mm.</param>
-public sealed record MisfitPoint(int Sizes, double MeanMisfitMm, double? GainMm, IReadOnlyList<double> SizesMm);
+internal sealed record MisfitPoint(int Sizes, double MeanMisfitMm, double? GainMm, IReadOnlyList<double> SizesMm);
 
 /// <summary>A bar of the histogram of customers.</summary>
 /// <param name="LowMm">Lower end, not included, mm.</param>
 /// <param name="HighMm">Upper end, included, mm.</param>
 /// <param name="Share">Share of the customers, 0 to 1.</param>
-public sealed record HistogramBin(double LowMm, double HighMm, double Share);
+internal sealed record HistogramBin(double LowMm, double HighMm, double Share);
 
 /// <summary>The answer to a size run.</summary>
 /// <param name="Sizes">Sizes, ascending.</param>
@@ -92,7 +92,7 @@ public sealed record HistogramBin(double LowMm, double HighMm, double Share);
 /// <param name="Curve">Least misfit against number of sizes.</param>
 /// <param name="Histogram">Customers by overall length; the shares add up to 1.</param>
 /// <param name="Reasons">What the figures say, in plain words.</param>
-public sealed record SizeRunAdvice(
+internal sealed record SizeRunAdvice(
     IReadOnlyList<FleetSize> Sizes,
     double MeanMisfitMm,
     double ShareWithin25Mm,
@@ -104,10 +104,10 @@ public sealed record SizeRunAdvice(
 /// <summary>Either an answer or the reasons for a refusal, never both.</summary>
 /// <param name="Advice">The answer, or null when refused.</param>
 /// <param name="Refusals">Why refused; empty when answered.</param>
-public sealed record SizeRunOutcome(SizeRunAdvice? Advice, IReadOnlyList<InputRefusal> Refusals);
+internal sealed record SizeRunOutcome(SizeRunAdvice? Advice, IReadOnlyList<InputRefusal> Refusals);
 
 /// <summary>Finds the few sizes that fit a fleet's customers best: calls the steps in order.</summary>
-public static class SizeRun
+internal static class SizeRun
 {
     /// <summary>Most sizes asked for, and the length of the misfit curve.</summary>
     public const int MostSizes = 8;

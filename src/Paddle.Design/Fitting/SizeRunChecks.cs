@@ -3,7 +3,7 @@ using Range = Paddle.Design.Outline.Range;
 namespace Paddle.Design.Fitting;
 
 /// <summary>Refuses size runs that have no answer.</summary>
-public static class SizeRunChecks
+internal static class SizeRunChecks
 {
     /// <summary>Most customers in one list.</summary>
     public const int MostCustomers = 100_000;

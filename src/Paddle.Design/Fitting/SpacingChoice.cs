@@ -5,7 +5,7 @@ namespace Paddle.Design.Fitting;
 /// <param name="StandardErrorMm">Its standard error, mm.</param>
 /// <param name="Methods">Every method, the one used marked.</param>
 /// <param name="Reason">Why this one, in plain words.</param>
-public sealed record SpacingChoice(double ValueMm, double StandardErrorMm, IReadOnlyList<MethodResult> Methods, string Reason)
+internal sealed record SpacingChoice(double ValueMm, double StandardErrorMm, IReadOnlyList<MethodResult> Methods, string Reason)
 {
     private const string Quantity = "handSpacingMm";
 

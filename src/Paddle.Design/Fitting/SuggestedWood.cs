@@ -4,7 +4,7 @@ namespace Paddle.Design.Fitting;
 /// <param name="Species">Its name in the catalogue of woods.</param>
 /// <param name="StrengthOverCherry">Mean bending strength over that of black cherry, dry.</param>
 /// <param name="Reason">Why this wood.</param>
-public sealed record SuggestedWood(string Species, double StrengthOverCherry, string Reason)
+internal sealed record SuggestedWood(string Species, double StrengthOverCherry, string Reason)
 {
     // Mean bending strengths at 12 % moisture, MPa: USDA Wood Handbook, table 5-3, from memory (the catalogue of woods holds them with their sources).
     private const double CherryMPa = 85, AshMPa = 103, SpruceMPa = 70;

@@ -7,19 +7,19 @@ namespace Paddle.Design.Fitting;
 /// <param name="StandardDeviation">Standard deviation, same unit.</param>
 /// <param name="Percentile5">Published 5th percentile, same unit.</param>
 /// <param name="Percentile95">Published 95th percentile, same unit.</param>
-public readonly record struct SurveyFigure(double Mean, double StandardDeviation, double Percentile5, double Percentile95);
+internal readonly record struct SurveyFigure(double Mean, double StandardDeviation, double Percentile5, double Percentile95);
 
 /// <summary>One body dimension of the survey, men and women.</summary>
 /// <param name="Id">Name of the dimension as used in requests.</param>
 /// <param name="Men">Figures of the men.</param>
 /// <param name="Women">Figures of the women.</param>
-public sealed record SurveyDimension(string Id, SurveyFigure Men, SurveyFigure Women);
+internal sealed record SurveyDimension(string Id, SurveyFigure Men, SurveyFigure Women);
 
 /// <summary>A straight line from stature to another dimension: y = a + b H.</summary>
 /// <param name="InterceptMm">a, mm.</param>
 /// <param name="Slope">b, mm per mm of stature.</param>
 /// <param name="StandardErrorMm">Standard error of estimate (scatter of people about the line), mm.</param>
-public readonly record struct StatureLine(double InterceptMm, double Slope, double StandardErrorMm)
+internal readonly record struct StatureLine(double InterceptMm, double Slope, double StandardErrorMm)
 {
     /// <summary>The line's estimate.</summary>
     /// <param name="statureMm">H, stature, mm.</param>
@@ -31,14 +31,14 @@ public readonly record struct StatureLine(double InterceptMm, double Slope, doub
 /// <param name="Dimension">The dimension estimated.</param>
 /// <param name="Men">Line of the men.</param>
 /// <param name="Women">Line of the women.</param>
-public sealed record StatureLines(SurveyDimension Dimension, StatureLine Men, StatureLine Women);
+internal sealed record StatureLines(SurveyDimension Dimension, StatureLine Men, StatureLine Women);
 
 /// <summary>
 /// Body dimensions of adults. Source of every figure: 2012 US Army Anthropometric Survey (ANSUR II), public raw data,
 /// 4 082 men and 1 986 women aged 17 to 58, statistics computed from the raw files (report: Gordon et al. 2014, NATICK/TR-15/007).
 /// The people are soldiers: there are no children and few frail people among them.
 /// </summary>
-public static class Survey
+internal static class Survey
 {
     /// <summary>How the survey is named in results.</summary>
     public const string Source = "ANSUR II, 2012 US Army Anthropometric Survey, public raw data (Gordon et al. 2014, NATICK/TR-15/007)";

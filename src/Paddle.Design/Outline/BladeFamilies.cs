@@ -1,7 +1,7 @@
 namespace Paddle.Design.Outline;
 
 /// <summary>The blade families that the service draws. To add one: add an entry here and look at its picture.</summary>
-public static class BladeFamilies
+internal static class BladeFamilies
 {
     // Blades reported by makers: 6 × 27 in and narrow ones below 5 in (ottertails), 7 × 22, 8 × 21 and 6 1/2 × 24 in (beavertails), 8 × 22 to
     // 24 in (Sugar Islands). The defaults are what a hand spacing of 35 in turns into a paddle of 60 to 62 in, the trade's own arithmetic; the

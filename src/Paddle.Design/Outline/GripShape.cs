@@ -47,7 +47,7 @@ public sealed record GripShape(GripStyle Style, double WidthMm, double LengthMm,
 /// <param name="TopSquareness">Handle fraction of the top: 0.55 is a quarter ellipse, more is squarer.</param>
 /// <param name="FlowStart">Handle below the crest, as a fraction of the run into the shaft.</param>
 /// <param name="FlowEnd">Handle at the shaft, as a fraction of the run into the shaft.</param>
-public sealed record GripPattern(
+internal sealed record GripPattern(
     GripStyle Style,
     double WidthMm,
     Range WidthLimitsMm,

@@ -16,7 +16,7 @@ public sealed record PaddlePlaces(double TopHandMm, double GripEndMm, double Low
 }
 
 /// <summary>Draws the half-breadth of the whole paddle: grip, shaft, blade.</summary>
-public static class PaddleOutline
+internal static class PaddleOutline
 {
     /// <summary>Draws the outline; tangent-continuous from the top of the grip to the tip.</summary>
     /// <param name="places">Places along the paddle.</param>

@@ -8,7 +8,7 @@ using Paddle.Design.Wood;
 namespace Paddle.Design.Request;
 
 /// <summary>What a design request means where it says nothing.</summary>
-public static class DesignDefaults
+internal static class DesignDefaults
 {
     /// <summary>Blade family when neither family nor offsets are given: widest nearest the lower hand, kind to the joints.</summary>
     public const string BladeFamily = "ottertail";

@@ -47,7 +47,7 @@ public sealed record DesignRequest
 
     /// <summary>The request with every default filled in, and what the designer works on.</summary>
     /// <exception cref="ArgumentException">The lengths clash: they add up to no paddle.</exception>
-    public ResolvedDesign Complete() => DesignRequestReader.Read(this);
+    internal ResolvedDesign Complete() => DesignRequestReader.Read(this);
 
     /// <summary>Which sizes a solver chose, a bit each; only a design read back from its code knows.</summary>
     internal int? SolvedBefore { get; init; }

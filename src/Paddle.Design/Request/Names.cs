@@ -8,7 +8,7 @@ namespace Paddle.Design.Request;
 
 /// <summary>The contract's names for the values of an enumeration.</summary>
 /// <typeparam name="T">The enumeration.</typeparam>
-public sealed class NameTable<T>
+internal sealed class NameTable<T>
     where T : struct, Enum
 {
     private readonly (string Name, T Value)[] entries;
@@ -44,14 +44,14 @@ public sealed class NameTable<T>
 }
 
 /// <summary>How a paddle is put together.</summary>
-public enum ConstructionKind
+internal enum ConstructionKind
 {
     /// <summary>From one piece of wood.</summary>
     OnePiece,
 }
 
 /// <summary>What is laid over the tip.</summary>
-public enum TipFacing
+internal enum TipFacing
 {
     /// <summary>Nothing.</summary>
     None,
@@ -61,7 +61,7 @@ public enum TipFacing
 }
 
 /// <summary>All names that a design request may use.</summary>
-public static class Names
+internal static class Names
 {
     /// <summary>Grip styles.</summary>
     public static NameTable<GripStyle> GripStyles { get; } = new(("pear", GripStyle.Pear), ("palm", GripStyle.Palm), ("t", GripStyle.T));

@@ -6,7 +6,7 @@ namespace Paddle.Design.Request;
 /// <summary>A request read: every default filled in, and what the designer makes of it.</summary>
 /// <param name="Request">The request with every default filled in; sizes left to the solver are still null.</param>
 /// <param name="Specification">The same for the designer.</param>
-public sealed record ResolvedDesign(DesignRequest Request, PaddleSpecification Specification)
+internal sealed record ResolvedDesign(DesignRequest Request, PaddleSpecification Specification)
 {
     /// <summary>System of measure on drawings.</summary>
     public DrawingUnits Units => Names.Units.Find(Request.Drawing!.Units!)!.Value;

@@ -4,7 +4,7 @@ using Paddle.Design.Strength;
 namespace Paddle.Design.Request;
 
 /// <summary>What a fitting suggests, as a request for its design.</summary>
-public static class SuggestedRequest
+internal static class SuggestedRequest
 {
     /// <summary>The request. The shaft is pinned, as it fits the hand; the blade's thicknesses stay open for the solver.</summary>
     /// <param name="design">The suggestion.</param>

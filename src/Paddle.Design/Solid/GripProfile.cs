@@ -1,7 +1,7 @@
 namespace Paddle.Design.Solid;
 
 /// <summary>Thickness of the grip along its length, γ = x over the grip's length. Theory S8.</summary>
-public static class GripProfile
+internal static class GripProfile
 {
     /// <summary>γ at which the rounded top has reached full thickness.</summary>
     public const double CapEnd = 0.16;

@@ -30,7 +30,7 @@ public sealed record PaddleForm(PaddlePlaces Places, GripShape Grip, BladeShape 
     public double BendSine => Math.Sin(BendDegrees * Math.PI / 180);
 
     /// <summary>x (mm) of a place of a segment.</summary>
-    public double XMm(StationPattern pattern) => pattern.Segment.Zone switch
+    internal double XMm(StationPattern pattern) => pattern.Segment.Zone switch
     {
         Zone.Grip => pattern.Coordinate * Places.GripEndMm,
         Zone.Blade => Places.ThroatMm + pattern.Coordinate * Places.BladeMm,
@@ -121,7 +121,7 @@ public sealed class PaddleSolid
     /// <param name="sizes">The nine sizes.</param>
     /// <param name="outline">The outline drawn for those sizes.</param>
     /// <param name="grid">The places.</param>
-    public static PaddleSolid Shape(PaddleForm form, PaddleSizes sizes, HalfBreadthCurve outline, StationGrid grid)
+    internal static PaddleSolid Shape(PaddleForm form, PaddleSizes sizes, HalfBreadthCurve outline, StationGrid grid)
     {
         var solid = new PaddleSolid(form, sizes, grid, outline);
         var slopes = SpineSlopes.Of(sizes);
@@ -176,7 +176,7 @@ public sealed class PaddleSolid
     }
 
     /// <summary>The section at place <paramref name="i"/>.</summary>
-    public Section Section(int i) => new(HalfWidth[i], HalfThickness[i], EdgeHalfThickness[i], Grid.Patterns[i].Moments);
+    internal Section Section(int i) => new(HalfWidth[i], HalfThickness[i], EdgeHalfThickness[i], Grid.Patterns[i].Moments);
 
     /// <summary>Quadrature weight of place <paramref name="i"/>, mm.</summary>
     public double WeightMm(int i) => Grid.Patterns[i].Weight * Form.Lengths.Of(Grid.Patterns[i].Segment);

@@ -5,7 +5,7 @@ namespace Paddle.Design.Solid;
 /// <param name="HalfThicknessMm">c: half-thickness at the centre, mm.</param>
 /// <param name="EdgeHalfThicknessMm">e: half-thickness at the edge, mm.</param>
 /// <param name="Moments">Pure numbers of the section's exponents.</param>
-public readonly record struct Section(double HalfWidthMm, double HalfThicknessMm, double EdgeHalfThicknessMm, SectionMoments Moments)
+internal readonly record struct Section(double HalfWidthMm, double HalfThicknessMm, double EdgeHalfThicknessMm, SectionMoments Moments)
 {
     private double Crown => HalfThicknessMm - EdgeHalfThicknessMm;
 

@@ -1,7 +1,7 @@
 namespace Paddle.Design.Solid;
 
 /// <summary>The cubic step that every blend along the paddle uses.</summary>
-public static class Smooth
+internal static class Smooth
 {
     /// <summary>3x² − 2x³ between 0 and 1; level outside, tangent-continuous everywhere.</summary>
     public static double Step(double x)

@@ -8,7 +8,7 @@ namespace Paddle.Design.Solid;
 /// Source: Fritsch and Butland 1984, weighted harmonic mean slopes, as in MathNet.Numerics' CubicSpline.InterpolatePchip
 /// (a test compares the two). At a fixed t the thickness is linear in the sizes and in the two inner slopes.
 /// </remarks>
-public static class SpineProfile
+internal static class SpineProfile
 {
     /// <summary>Place of the throat thickness, fraction of the blade.</summary>
     public const double Throat = 0.08;

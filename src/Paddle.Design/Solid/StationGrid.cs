@@ -56,7 +56,7 @@ public sealed class StationGrid
     /// <param name="lengths">Lengths (mm) of grip, upper shaft, lower shaft and blade.</param>
     /// <param name="widestAt">Widest point as a fraction of the blade.</param>
     /// <param name="spacingMm">Largest distance between neighbours, mm.</param>
-    public static StationGrid Printed(in ZoneLengths lengths, double widestAt, double spacingMm)
+    internal static StationGrid Printed(in ZoneLengths lengths, double widestAt, double spacingMm)
     {
         var patterns = new List<StationPattern>(256);
         for (var i = 0; i < Segment.All.Count; i++)
@@ -79,7 +79,7 @@ public sealed class StationGrid
     /// <param name="lengths">Lengths (mm) of grip, upper shaft, lower shaft and blade.</param>
     /// <param name="xsMm">Places in rising order, mm.</param>
     /// <exception cref="ArgumentOutOfRangeException">A place lies outside the paddle.</exception>
-    public static StationGrid Through(in ZoneLengths lengths, ReadOnlySpan<double> xsMm)
+    internal static StationGrid Through(in ZoneLengths lengths, ReadOnlySpan<double> xsMm)
     {
         var patterns = new StationPattern[xsMm.Length];
         for (var i = 0; i < xsMm.Length; i++) patterns[i] = PatternAt(lengths, xsMm[i]);
@@ -144,7 +144,7 @@ public sealed class StationGrid
 public readonly record struct ZoneLengths(double GripMm, double UpperShaftMm, double LowerShaftMm, double BladeMm)
 {
     /// <summary>Length of one unit of a segment's coordinate, mm.</summary>
-    public double Of(Segment segment) => segment.Zone switch
+    internal double Of(Segment segment) => segment.Zone switch
     {
         Zone.Grip => GripMm,
         Zone.Blade => BladeMm,

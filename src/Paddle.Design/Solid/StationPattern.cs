@@ -61,7 +61,7 @@ public sealed class StationPattern
     /// <param name="segment">The segment.</param>
     /// <param name="coordinate">Place in its own coordinate.</param>
     /// <param name="weight">Quadrature weight in that coordinate.</param>
-    public static StationPattern At(Segment segment, double coordinate, double weight = 0) => new(segment, coordinate, weight);
+    internal static StationPattern At(Segment segment, double coordinate, double weight = 0) => new(segment, coordinate, weight);
 
     /// <summary>Full thickness (mm) here, for the sizes and the inner slopes of their spine.</summary>
     internal double ThicknessMm(PaddleSizes sizes, in SpineSlopes slopes, double hollowMm) => Weights.Sum(sizes, slopes, hollowMm);

@@ -11,7 +11,7 @@ namespace Paddle.Design.Strength;
 /// Summed over the very Béziers that are drawn. Strip force of a turning blade ∝ w(x)·(x − x₀)²: the drag law applied strip by
 /// strip about the stroke's pivot x₀, the point of the paddle at rest in the water.
 /// </remarks>
-public sealed class BladePressure
+internal sealed class BladePressure
 {
     private const int Powers = 4;
     private static readonly GaussRule Gauss = new(3);

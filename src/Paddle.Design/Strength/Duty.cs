@@ -27,7 +27,7 @@ public enum Duty
 /// Forces: Ho, Smith and O'Meara 2009, J Sports Sci 27:37-47 (abstract), elite and sub-elite single-blade paddlers. The factors are
 /// calibrated so that shafts carved for generations pass and thinner ones do not; they are not validated by breaking paddles.
 /// </remarks>
-public sealed record DutyRule(
+internal sealed record DutyRule(
     Duty Duty,
     string Id,
     double TouringN,

@@ -17,7 +17,7 @@ public sealed record Flex(double BenchFlexMm, double TipDeflectionMm, double Fir
     /// <param name="stations">The solid at close places, for the frequency.</param>
     /// <param name="centreOfPressureMm">Where the bench load hangs, mm.</param>
     /// <param name="wood">The wood.</param>
-    public static Flex Of(PaddleSolid fine, PaddleSolid stations, double centreOfPressureMm, WoodInUse wood)
+    internal static Flex Of(PaddleSolid fine, PaddleSolid stations, double centreOfPressureMm, WoodInUse wood)
     {
         var (bench, tip) = Deflections(fine, centreOfPressureMm, wood);
         return new(bench, tip, FrequencyHz(stations, wood));

@@ -47,7 +47,7 @@ public sealed record Loads(Duty Duty, double BodyMassKg, IReadOnlyList<LoadCase>
     public LoadCase Touring => Cases.First(loadCase => loadCase.Action == LoadAction.Stroke);
 
     /// <summary>The case with this id.</summary>
-    public LoadCase Case(string id) => Cases.First(loadCase => loadCase.Id == id);
+    internal LoadCase Case(string id) => Cases.First(loadCase => loadCase.Id == id);
 
     /// <summary>The load cases of a duty. To add one: add its record here. Theory L1–L4.</summary>
     /// <param name="duty">What the paddle is made for.</param>
@@ -55,7 +55,7 @@ public sealed record Loads(Duty Duty, double BodyMassKg, IReadOnlyList<LoadCase>
     /// <param name="bladeAreaMm2">Area of the blade's face, mm²: what limits the force of a brace.</param>
     /// <param name="leastFactor">Least factor of the hard stroke in place of the duty's own; scales all others in proportion.</param>
     /// <param name="asked">Forces that the caller states in place of the defaults.</param>
-    public static Loads For(Duty duty, double bodyMassKg, double bladeAreaMm2, double? leastFactor = null, ForcesAsked? asked = null)
+    internal static Loads For(Duty duty, double bodyMassKg, double bladeAreaMm2, double? leastFactor = null, ForcesAsked? asked = null)
     {
         var rule = DutyRule.Of(duty);
         asked ??= new();
@@ -105,7 +105,7 @@ public sealed record Loads(Duty Duty, double BodyMassKg, IReadOnlyList<LoadCase>
 }
 
 /// <summary>Forces that a caller states, N; null ones follow from duty and body mass.</summary>
-public sealed record ForcesAsked(
+internal sealed record ForcesAsked(
     double? TouringStrokeN = null,
     double? HardStrokeN = null,
     double? BraceN = null,

@@ -20,7 +20,7 @@ public sealed record StrengthCheck(IReadOnlyList<CaseResult> Cases, double Buckl
     /// <param name="pressure">Water pressure on its blade.</param>
     /// <param name="loads">The forces.</param>
     /// <param name="wood">The wood's strengths.</param>
-    public static StrengthCheck Of(PaddleSolid solid, BladePressure pressure, Loads loads, WoodInUse wood)
+    internal static StrengthCheck Of(PaddleSolid solid, BladePressure pressure, Loads loads, WoodInUse wood)
     {
         var count = solid.Count;
         Span<double> moments = stackalloc double[count], grain = stackalloc double[count];

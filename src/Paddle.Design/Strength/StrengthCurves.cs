@@ -8,7 +8,7 @@ namespace Paddle.Design.Strength;
 /// <param name="MomentsNm">Bending moment at each place, N·m.</param>
 /// <param name="StressesMPa">Stress on the face at each place, MPa; 0 where the solid closes.</param>
 /// <param name="StrengthsMPa">Strength that the stress is held against at each place, MPa.</param>
-public sealed record StrengthCurve(
+internal sealed record StrengthCurve(
     LoadCase Case, IReadOnlyList<double> MomentsNm, IReadOnlyList<double> StressesMPa, IReadOnlyList<double> StrengthsMPa);
 
 /// <summary>Moments, stresses and the bench flex along the paddle, for a picture of what <see cref="StrengthCheck"/> sums up.</summary>
@@ -18,7 +18,7 @@ public sealed record StrengthCurve(
 /// Deflection at each place under the bench load at the centre of pressure, hands as supports, mm. Bending only: shear adds under
 /// 1 %, so that this runs a little under <see cref="Flex.BenchFlexMm"/>.
 /// </param>
-public sealed record StrengthCurves(
+internal sealed record StrengthCurves(
     IReadOnlyList<double> XsMm, IReadOnlyList<StrengthCurve> Cases, IReadOnlyList<double> BenchDeflectionsMm)
 {
     /// <summary>Computes the curves at a solid's own places.</summary>

@@ -7,7 +7,7 @@ namespace Paddle.Design.Strength;
 /// far out, the safe side) at 3 rad/s, 0.8 m, about 450 mm above the throat. Turning rates are engineering assumptions: a sweep
 /// of about 60° in the drive half of the cycle at 45 and 80 strokes a minute.
 /// </remarks>
-public static class StrokePivots
+internal static class StrokePivots
 {
     /// <summary>Distance of the easy stroke's pivot above the throat, mm.</summary>
     public const double TouringMm = 100;

@@ -5,7 +5,7 @@ using Paddle.Design.Water;
 namespace Paddle.Design.Stroke;
 
 /// <summary>Works out what the paddle does in the water and to the joints.</summary>
-public static class StrokeStep
+internal static class StrokeStep
 {
     /// <summary>Water temperature, °C.</summary>
     public const double WaterC = 15;
@@ -89,7 +89,7 @@ public static class StrokeStep
 /// <param name="TopN">Push of the top hand, N.</param>
 /// <param name="LowerN">Pull of the lower hand, N.</param>
 /// <param name="MomentNm">Bending moment at the lower hand, N·m.</param>
-public readonly record struct HandForces(double TopN, double LowerN, double MomentNm)
+internal readonly record struct HandForces(double TopN, double LowerN, double MomentNm)
 {
     /// <summary>The forces that hold a force across the blade.</summary>
     /// <param name="form">The paddle's places and bend.</param>

@@ -11,7 +11,7 @@ public enum DrawingUnits
 }
 
 /// <summary>Which way a printed length may leave the exact one.</summary>
-public enum LengthRounding
+internal enum LengthRounding
 {
     /// <summary>To the nearest step; halves away from nothing.</summary>
     Nearest,

@@ -4,7 +4,7 @@ namespace Paddle.Design.Units;
 
 /// <summary>Prints what is weighed, poured or felt as a shop of one system says it; an inch shop has grams beside its ounces.</summary>
 /// <remarks>1 lb = 453.59237 g exactly (international yard and pound agreement, 1959); US fluid ounce = 29.5735295625 mL (231 in³ to the gallon).</remarks>
-public static class DrawnAmount
+internal static class DrawnAmount
 {
     private const double GramsPerOunce = 28.349523125;
     private const double MlPerFluidOunce = 29.5735295625;

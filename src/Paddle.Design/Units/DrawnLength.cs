@@ -4,7 +4,7 @@ namespace Paddle.Design.Units;
 
 /// <summary>Prints lengths as a shop reads them off its rules. Never compute from a printed length.</summary>
 /// <remarks>1 in = 25.4 mm exactly (international yard and pound agreement, 1959). Steps: common practice, no source.</remarks>
-public static class DrawnLength
+internal static class DrawnLength
 {
     /// <summary>Millimetres in an inch, exactly.</summary>
     public const double MmPerInch = 25.4;

@@ -1,7 +1,7 @@
 namespace Paddle.Design.Water;
 
 /// <summary>Properties of the fresh water a paddle works in.</summary>
-public static class FreshWater
+internal static class FreshWater
 {
     /// <summary>Lowest water temperature accepted, °C: below it the lake is ice.</summary>
     public const double LowestTemperatureC = 0;

@@ -3,13 +3,13 @@ namespace Paddle.Design.Water;
 /// <summary>Low and high drag coefficient between which a stroke's effective value lies; dimensionless.</summary>
 /// <param name="Low">Fully submerged plate in a steady stream.</param>
 /// <param name="High">Plate blade in a shallow flume.</param>
-public readonly record struct DragCoefficientBand(double Low, double High);
+internal readonly record struct DragCoefficientBand(double Low, double High);
 
 /// <summary>
 /// Drag of a sharp-edged plate square to the flow, the model of a paddle blade in mid-stroke. The edges fix the
 /// separation, so the coefficient does not depend on the Reynolds number at paddle speeds (about 1e5; from memory).
 /// </summary>
-public static class PlateDrag
+internal static class PlateDrag
 {
     /// <summary>Coefficient used where the blade's proportions are unknown. Source: Hoerner's plate data, 1.20 at aspect ratio 5.</summary>
     public const double DefaultCoefficient = 1.2;

@@ -5,4 +5,4 @@ namespace Paddle.Design.Wood;
 /// <param name="Value">The figure, in <paramref name="Unit"/>.</param>
 /// <param name="Unit">Unit of the figure: MPa, N, %, or 1 for a plain ratio.</param>
 /// <param name="Source">Where the figure was read; it says so when the figure is from memory or a default.</param>
-public sealed record SourcedFigure(string Name, double Value, string Unit, string Source);
+internal sealed record SourcedFigure(string Name, double Value, string Unit, string Source);

@@ -1,7 +1,7 @@
 namespace Paddle.Design.Wood;
 
 /// <summary>How well a wood serves for a canoe paddle: a judgement, not a measurement; the reason stands beside it.</summary>
-public enum Suitability
+internal enum Suitability
 {
     /// <summary>A good paddle wood on every count that matters.</summary>
     Recommended,

@@ -4,7 +4,7 @@ using Paddle.Design.Wood.Species;
 namespace Paddle.Design.Wood;
 
 /// <summary>The woods a paddle can be designed in.</summary>
-public static class WoodCatalogue
+internal static class WoodCatalogue
 {
     private static readonly FrozenDictionary<string, WoodSpecies> ById = Load(
         [.. NorthAmericanHardwoods.All, .. NorthAmericanSoftwoods.All, .. EuropeanHardwoods.All]);

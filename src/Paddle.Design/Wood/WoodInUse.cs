@@ -63,7 +63,7 @@ public sealed record WoodInUse
     /// <param name="measuredModulusMPa">Apparent modulus as measured, MPa, above 0; null for the book's.</param>
     /// <returns>The values in use.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is not a number or outside its range.</exception>
-    public static WoodInUse Resolve(
+    internal static WoodInUse Resolve(
         WoodSpecies species,
         double moisturePercent,
         double slopeOfGrain,

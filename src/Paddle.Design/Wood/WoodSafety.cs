@@ -17,10 +17,10 @@ public enum GrainVerdict
 /// <param name="Id">Identifier, as a request would name it.</param>
 /// <param name="Reason">Why, in plain words.</param>
 /// <param name="Source">Where the reason comes from.</param>
-public sealed record RefusedStock(string Id, string Reason, string Source);
+internal sealed record RefusedStock(string Id, string Reason, string Source);
 
 /// <summary>Limits on the stick itself, stock that is refused, and cautions that go with any wood.</summary>
-public static class WoodSafety
+internal static class WoodSafety
 {
     /// <summary>Grain steeper than this is warned of: 1 in 20.</summary>
     /// <remarks>

@@ -5,7 +5,7 @@ namespace Paddle.Design.Wood;
 /// values nor the properties of one board. Strengths and moduli are at 12 % moisture or green as each name says.
 /// Every figure's source is in <see cref="Sources"/>.
 /// </summary>
-public sealed record WoodSpecies
+internal sealed record WoodSpecies
 {
     /// <summary>Identifier in requests: lower-case words joined by hyphens, such as <c>white-ash</c>.</summary>
     public required string Id { get; init; }

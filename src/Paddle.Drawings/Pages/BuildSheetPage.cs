@@ -9,7 +9,7 @@ using Paddle.Drawings.Views;
 namespace Paddle.Drawings.Pages;
 
 /// <summary>A build sheet to print and take to the bench, as one page that needs nothing else.</summary>
-public static class BuildSheetPage
+internal static class BuildSheetPage
 {
     /// <summary>Writes the page.</summary>
     /// <param name="report">The design.</param>

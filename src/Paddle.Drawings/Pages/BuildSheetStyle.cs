@@ -1,7 +1,7 @@
 namespace Paddle.Drawings.Pages;
 
 /// <summary>The one style sheet of a printed build sheet.</summary>
-public static class BuildSheetStyle
+internal static class BuildSheetStyle
 {
     /// <summary>
     /// The rules. No page size is named, so the sheet fills A4 and Letter alike: what is wide is set to the width of the paper, and

@@ -6,7 +6,7 @@ using PaddleApi.Hosting.Problems;
 namespace PaddleApi.Validation;
 
 /// <summary>Turns refusals found by the engine itself into the same answer as those of the validators.</summary>
-public static class InputRefusals
+internal static class InputRefusals
 {
     /// <summary>The answer to a request that the engine refuses.</summary>
     /// <param name="refusals">The refusals; at least one.</param>

@@ -7,7 +7,7 @@ namespace PaddleApi.Validation;
 /// <summary>
 /// Rules that carry their range, unit and reason to the caller. A rule without one of these still works: its message becomes the reason.
 /// </summary>
-public static class Rules
+internal static class Rules
 {
     /// <summary>Refuses a number outside a closed range.</summary>
     /// <typeparam name="T">The request.</typeparam>

@@ -4,7 +4,7 @@ namespace Paddle.Design.Wood;
 /// True and apparent moduli. The printed modulus is apparent: measured at mid-span of a beam 14 times as long as deep and with
 /// the sag from shear left in. Count shear apart and the true modulus is needed; leave it in and the apparent one is: never both.
 /// </summary>
-public static class ElasticConstants
+internal static class ElasticConstants
 {
     /// <summary>True over apparent modulus of elasticity at a span of 14 depths. Theory W18.</summary>
     /// <remarks>USDA Wood Handbook, footnote c of table 5-3: add 10 % to correct for shear deflection.</remarks>

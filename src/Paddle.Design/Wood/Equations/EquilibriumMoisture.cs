@@ -1,7 +1,7 @@
 namespace Paddle.Design.Wood;
 
 /// <summary>Moisture that wood comes to in air that stays as it is.</summary>
-public static class EquilibriumMoisture
+internal static class EquilibriumMoisture
 {
     /// <summary>
     /// Equilibrium moisture, Hailwood-Horrobin form:

@@ -3,7 +3,7 @@ namespace Paddle.Design.Wood;
 /// <summary>
 /// Loss of strength and stiffness where the grain runs out of the stick. A slope is rise over run: 1:20 is 0.05.
 /// </summary>
-public static class GrainSlope
+internal static class GrainSlope
 {
     /// <summary>q for modulus of rupture, with n = 2.</summary>
     /// <remarks>

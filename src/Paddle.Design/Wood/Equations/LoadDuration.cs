@@ -4,7 +4,7 @@ namespace Paddle.Design.Wood;
 /// Strength under load held for a time or repeated. A stroke lasts a second or less, so a static strength is neither lowered nor
 /// raised for its duration; repetition is what counts.
 /// </summary>
-public static class LoadDuration
+internal static class LoadDuration
 {
     /// <summary>
     /// Share of static bending strength that clear straight-grained wood bears when loaded one way (stress ratio 0) some

@@ -4,7 +4,7 @@ namespace Paddle.Design.Wood;
 /// Strength and stiffness at the moisture the paddle is used at. Moisture is percent of ovendry mass throughout; figures hold
 /// near 21 degrees C.
 /// </summary>
-public static class MoistureAdjustment
+internal static class MoistureAdjustment
 {
     /// <summary>Percent strength lost per percent of moisture, modulus of rupture of a hardwood with no green figure.</summary>
     /// <remarks>ANC-18 (1951) as quoted in a boat-building text, appendix B-4: yellow birch and true hickory, both 4.8.</remarks>

@@ -3,7 +3,7 @@ namespace Paddle.Design.Wood;
 /// <summary>
 /// Scatter of wood about its mean. A design stands on the value that 19 sticks in 20 exceed, taking the scatter as normal.
 /// </summary>
-public static class Scatter
+internal static class Scatter
 {
     /// <summary>Coefficient of variation of modulus of rupture.</summary>
     /// <remarks>USDA Wood Handbook table 5-6, quoted in a public small-craft material survey, read.</remarks>

@@ -1,7 +1,7 @@
 namespace Paddle.Design.Wood;
 
 /// <summary>Shrinkage and swelling with moisture below fibre saturation, taken as 30 % moisture.</summary>
-public static class Shrinkage
+internal static class Shrinkage
 {
     /// <summary>Fibre saturation of the shrinkage equations, percent moisture. Source: USDA Wood Handbook, equation 4-9.</summary>
     public const double FibreSaturationPercent = 30.0;

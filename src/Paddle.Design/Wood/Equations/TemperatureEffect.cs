@@ -1,7 +1,7 @@
 namespace Paddle.Design.Wood;
 
 /// <summary>Change of dry wood's stiffness with temperature; it comes back when the temperature does.</summary>
-public static class TemperatureEffect
+internal static class TemperatureEffect
 {
     /// <summary>
     /// Change of modulus of elasticity of clear wood at 12 % from its value at 20 degrees C: +17 % at -50 and -7 % at +50,

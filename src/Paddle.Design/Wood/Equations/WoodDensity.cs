@@ -1,7 +1,7 @@
 namespace Paddle.Design.Wood;
 
 /// <summary>Density and specific gravity of wood with its water. Specific gravity is ovendry mass over volume at the moisture.</summary>
-public static class WoodDensity
+internal static class WoodDensity
 {
     /// <summary>Specific gravity of the cell wall. Source: USDA Wood Handbook FPL-GTR-282, equation 4-3.</summary>
     public const double CellWallSpecificGravity = 1.54;

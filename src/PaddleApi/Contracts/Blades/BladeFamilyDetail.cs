@@ -25,7 +25,7 @@ public sealed record BladeFamilySummary(string Id, string Name, string Water, Bl
 /// <param name="Usual">Sizes usual in the trade.</param>
 /// <param name="Limits">What the family's curve can carry; a design outside it is refused.</param>
 /// <param name="Source">Where the sizes come from.</param>
-public sealed record BladeFamilyDetail(
+internal sealed record BladeFamilyDetail(
     string EngineVersion,
     string Id,
     string Name,

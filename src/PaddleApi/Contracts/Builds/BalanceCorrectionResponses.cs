@@ -4,7 +4,7 @@ using Paddle.Design.Build;
 namespace PaddleApi.Contracts.Builds;
 
 /// <summary>Turns a correction into the answer of the contract.</summary>
-public static class BalanceCorrectionResponses
+internal static class BalanceCorrectionResponses
 {
     /// <summary>The answer.</summary>
     /// <param name="report">The design.</param>

@@ -4,7 +4,7 @@ using Paddle.Design.Request;
 namespace PaddleApi.Contracts.Builds;
 
 /// <summary>Names that the addresses about making a paddle use.</summary>
-public static class BuildNames
+internal static class BuildNames
 {
     /// <summary>Stages of the work in their order.</summary>
     public static NameTable<BuildStage> Stages { get; } = new([.. BuildStages.All.Select(stage => (BuildStages.Id(stage), stage))]);

@@ -5,7 +5,7 @@ using PaddleApi.Contracts.Designs;
 namespace PaddleApi.Contracts.Builds;
 
 /// <summary>Turns a build sheet into the answer of the contract.</summary>
-public static class BuildResponses
+internal static class BuildResponses
 {
     /// <summary>The answer.</summary>
     /// <param name="sheet">The sheet.</param>

@@ -12,7 +12,7 @@ using Paddle.Design.Water;
 namespace PaddleApi.Contracts.Designs;
 
 /// <summary>Turns a report into the answer of the contract.</summary>
-public static class DesignResponses
+internal static class DesignResponses
 {
     /// <summary>The answer to a request.</summary>
     /// <param name="resolved">The request read.</param>

@@ -4,7 +4,7 @@ using Paddle.Drawings;
 namespace PaddleApi.Contracts.Designs;
 
 /// <summary>Names of the paper that templates are printed on.</summary>
-public static class PaperNames
+internal static class PaperNames
 {
     /// <summary>Paper of printed templates.</summary>
     public static NameTable<PaperSize> Papers { get; } =

@@ -3,7 +3,7 @@ using Paddle.Design.Fitting;
 namespace PaddleApi.Contracts.Fittings;
 
 /// <summary>Turns the request of the contract into the engine's.</summary>
-public static class FittingReader
+internal static class FittingReader
 {
     /// <summary>The engine's request.</summary>
     /// <param name="request">A request, valid or not; the engine's own checks follow.</param>

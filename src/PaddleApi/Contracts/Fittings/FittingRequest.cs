@@ -6,7 +6,7 @@ namespace PaddleApi.Contracts.Fittings;
 /// Which paddle for this person? Any measurements that hold a hand spacing, an arm span or a stature are enough; each further one narrows
 /// the answer. How to take them is told at <c>/v1/measurements</c>.
 /// </summary>
-public sealed record FittingRequest
+internal sealed record FittingRequest
 {
     /// <summary>Name for the suggested design, up to 60 printable characters.</summary>
     public string? Label { get; init; }
@@ -56,7 +56,7 @@ public sealed record PaddlerRequest
 }
 
 /// <summary>Where the person sits.</summary>
-public sealed record SeatRequest
+internal sealed record SeatRequest
 {
     /// <summary>Kneeling (when null) or sitting.</summary>
     public Posture? Posture { get; init; }
@@ -69,7 +69,7 @@ public sealed record SeatRequest
 }
 
 /// <summary>The water paddled most.</summary>
-public sealed record WaterRequest
+internal sealed record WaterRequest
 {
     /// <summary>Kind of water; deep lake when null.</summary>
     public WaterKind? Kind { get; init; }
@@ -82,7 +82,7 @@ public sealed record WaterRequest
 }
 
 /// <summary>The outing.</summary>
-public sealed record OutingRequest
+internal sealed record OutingRequest
 {
     /// <summary>Hours of paddling a day; 4 when null (assumption). A longer day is paddled more slowly, with a slightly smaller blade.</summary>
     public double? HoursPerDay { get; init; }

@@ -5,7 +5,7 @@ using PaddleApi.Contracts.Designs;
 namespace PaddleApi.Contracts.Fittings;
 
 /// <summary>Turns the engine's advice into the answer of the contract.</summary>
-public static class FittingResponses
+internal static class FittingResponses
 {
     private const double Mm2PerCm2 = 100;
 

@@ -4,7 +4,7 @@ using Paddle.Design.Fitting;
 namespace PaddleApi.Contracts.SizeRuns;
 
 /// <summary>Turns the request of the contract into the engine's, and the engine's places back into the contract's.</summary>
-public static class SizeRunReader
+internal static class SizeRunReader
 {
     private const string EngineGroups = "/population";
 

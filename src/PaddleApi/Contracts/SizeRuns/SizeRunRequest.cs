@@ -7,7 +7,7 @@ namespace PaddleApi.Contracts.SizeRuns;
 /// Which few sizes should a fleet own? The customers are given either one by one or as a mix of populations: the survey's men and
 /// women, groups of one's own, or both together.
 /// </summary>
-public sealed record SizeRunRequest
+internal sealed record SizeRunRequest
 {
     /// <summary>Name of the fleet, up to 80 printable characters.</summary>
     public string? Label { get; init; }
@@ -57,7 +57,7 @@ public sealed record PopulationRequest
 }
 
 /// <summary>A group of customers taken as normally distributed.</summary>
-public sealed record CustomerGroupRequest
+internal sealed record CustomerGroupRequest
 {
     /// <summary>Share of the customers, in the unit of the other shares.</summary>
     public required double Share { get; init; }

@@ -42,7 +42,7 @@ public sealed record CurvePoint(int Sizes, double MeanMisfitMm, double? GainMm, 
 public sealed record HistogramBar(double LowMm, double HighMm, double Share);
 
 /// <summary>Turns the engine's advice into the answer of the contract.</summary>
-public static class SizeRunResponses
+internal static class SizeRunResponses
 {
     private const int ShareDigits = 4;
     private const int LengthDigits = 2;

@@ -17,7 +17,7 @@ namespace PaddleApi.Contracts.Woods;
 /// <param name="DensityAt12KgM3">Density at 12 % moisture, kg/m³.</param>
 /// <param name="Figures">Each published figure with its source: means of small clear specimens, not design values.</param>
 /// <param name="SafetyNotes">Cautions that go with this wood, beside those for any wood in the list.</param>
-public sealed record WoodDetail(
+internal sealed record WoodDetail(
     string EngineVersion,
     string Id,
     string CommonName,

@@ -8,7 +8,7 @@ namespace PaddleApi.Contracts.Woods;
 /// <param name="DustCautions">Cautions on the dust of any wood.</param>
 /// <param name="RefusedTreatments">Treated or unknown stock that is refused.</param>
 /// <param name="RefusedSpecies">Woods that are refused because they are poisonous.</param>
-public sealed record WoodList(
+internal sealed record WoodList(
     string EngineVersion,
     IReadOnlyList<WoodSummary> Woods,
     WoodLimits Limits,

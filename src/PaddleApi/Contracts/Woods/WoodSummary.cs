@@ -16,7 +16,7 @@ namespace PaddleApi.Contracts.Woods;
 /// <param name="Suitability">How well it serves for a canoe paddle.</param>
 /// <param name="SuitabilityReason">Why.</param>
 /// <param name="Href">Address of everything known about it.</param>
-public sealed record WoodSummary(
+internal sealed record WoodSummary(
     string Id,
     string CommonName,
     string BotanicalName,

@@ -13,7 +13,7 @@ namespace PaddleApi.Endpoints.Designs;
 /// <param name="Resolved">The request read.</param>
 /// <param name="Report">Its report.</param>
 /// <param name="Code">Its code.</param>
-public sealed record ComputedDesign(ResolvedDesign Resolved, DesignReport Report, string Code)
+internal sealed record ComputedDesign(ResolvedDesign Resolved, DesignReport Report, string Code)
 {
     /// <summary>The answer of the contract.</summary>
     /// <param name="pathBase">Path that the service is mounted on.</param>
@@ -22,7 +22,7 @@ public sealed record ComputedDesign(ResolvedDesign Resolved, DesignReport Report
 }
 
 /// <summary>The one way from a request or a code to a design; every address that answers with designs or drawings takes it.</summary>
-public static class DesignService
+internal static class DesignService
 {
     private static readonly DesignRequestValidator Rules = new();
 

@@ -6,7 +6,7 @@ using PaddleApi.Hosting.Json;
 namespace PaddleApi.Endpoints.Fittings;
 
 /// <summary>Requests that work, for readers of the description and for tests.</summary>
-public static class FittingExamples
+internal static class FittingExamples
 {
     /// <summary>A guest of an invented hire fleet, every member written out; the same as docs/examples/fitting.json.</summary>
     public static FittingRequest Guest { get; } = Read<FittingRequest>("fitting.json");

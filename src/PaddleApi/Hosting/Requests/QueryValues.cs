@@ -12,7 +12,7 @@ namespace PaddleApi.Hosting.Requests;
 /// read 4,0 as forty and join two values into one, and wood is cut to these.
 /// </summary>
 /// <param name="query">The query.</param>
-public sealed partial class QueryValues(IQueryCollection query)
+internal sealed partial class QueryValues(IQueryCollection query)
 {
     private readonly List<(string Place, Fault Fault)> faults = [];
 

@@ -9,7 +9,7 @@ namespace PaddleApi.Validation.Fittings;
 /// The rules of a fitting. The engine knows what people, boats and waters can be and what to measure instead, so its refusals are taken over
 /// as they are; the ranges are stated here for the description.
 /// </summary>
-public sealed class FittingRequestValidator : AbstractValidator<Contracts.Fittings.FittingRequest>
+internal sealed class FittingRequestValidator : AbstractValidator<Contracts.Fittings.FittingRequest>
 {
     // The alternatives add a few words to the label, and theirs must still be a design's.
     private const int LongestLabel = Labels.Longest - 20;

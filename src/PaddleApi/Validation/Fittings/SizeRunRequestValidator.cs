@@ -9,7 +9,7 @@ namespace PaddleApi.Validation.Fittings;
 /// The rules of a size run. Those of customers and sizes are the engine's: it passes over a long list once, without a word for those who fit.
 /// Their ranges are stated here for the description.
 /// </summary>
-public sealed class SizeRunRequestValidator : AbstractValidator<Contracts.SizeRuns.SizeRunRequest>
+internal sealed class SizeRunRequestValidator : AbstractValidator<Contracts.SizeRuns.SizeRunRequest>
 {
     /// <summary>States the rules.</summary>
     public SizeRunRequestValidator()

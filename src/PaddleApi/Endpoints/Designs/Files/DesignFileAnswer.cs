@@ -7,7 +7,7 @@ using PaddleApi.Hosting.Work;
 namespace PaddleApi.Endpoints.Designs.Files;
 
 /// <summary>From the address of a file to its answer.</summary>
-public static class DesignFileAnswer
+internal static class DesignFileAnswer
 {
     /// <summary>
     /// The answer: a problem when code or query cannot be used, 304 when the caller holds the file, else the file. The tag comes from the

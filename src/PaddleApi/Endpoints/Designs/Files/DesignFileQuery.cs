@@ -9,7 +9,7 @@ using PaddleApi.Validation;
 namespace PaddleApi.Endpoints.Designs.Files;
 
 /// <summary>The query of a file's address; its endpoint names the parameters, and others are refused.</summary>
-public static class DesignFileQuery
+internal static class DesignFileQuery
 {
     /// <summary>Units to letter in.</summary>
     public const string Units = "units";

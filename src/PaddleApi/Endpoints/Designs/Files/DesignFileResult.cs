@@ -13,7 +13,7 @@ namespace PaddleApi.Endpoints.Designs.Files;
 /// <param name="file">The file.</param>
 /// <param name="label">The design's label.</param>
 /// <param name="content">Its bytes, to seek in.</param>
-public sealed class DesignFileResult(IDesignFile file, string label, Stream content) : IResult
+internal sealed class DesignFileResult(IDesignFile file, string label, Stream content) : IResult
 {
     /// <summary>Makes the file; a large one is only begun, and made as it is sent.</summary>
     /// <param name="file">The file.</param>
