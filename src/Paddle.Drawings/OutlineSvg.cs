@@ -19,7 +19,6 @@ internal static class OutlineSvg
     /// <param name="units">Units to letter in.</param>
     public static string Write(DesignReport report, DrawingUnits units)
     {
-        ArgumentNullException.ThrowIfNull(report);
         return Write(report, new DrawingContext("Paddle", units, typeof(OutlineSvg).Assembly.GetName().Version!.ToString(3)));
     }
 }

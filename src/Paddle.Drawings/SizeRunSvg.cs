@@ -13,8 +13,6 @@ internal static class SizeRunSvg
     /// <returns>An SVG document.</returns>
     public static string Write(SizeRunAdvice advice, DrawingContext context)
     {
-        ArgumentNullException.ThrowIfNull(advice);
-        ArgumentNullException.ThrowIfNull(context);
         return SvgWriter.Write(SizeRunView.Draw(advice, context));
     }
 }

@@ -36,8 +36,6 @@ internal sealed record BalanceCorrection(
     /// <exception cref="ArgumentOutOfRangeException">A reading or an option outside its range.</exception>
     public static BalanceCorrection Solve(DesignReport report, BalanceReading reading, CorrectionOptions? options = null)
     {
-        ArgumentNullException.ThrowIfNull(report);
-        ArgumentNullException.ThrowIfNull(reading);
         options ??= new();
         BalanceReadingChecks.Require(report, reading, options);
         var build = options.Build ?? new();

@@ -31,7 +31,6 @@ internal sealed record Blank(
     /// <exception cref="ArgumentOutOfRangeException">The stated board is thinner than the thickest section.</exception>
     public static Blank For(PaddleSolid solid, bool isSoftwood, OutlineSaw saw, double? thicknessMm = null)
     {
-        ArgumentNullException.ThrowIfNull(solid);
         var thickest = 2 * solid.HalfThickness.Max();
         if (thicknessMm is { } stated && !(stated >= thickest))
         {

@@ -108,7 +108,6 @@ internal sealed record BoardTest(
     /// </exception>
     public static BoardTest Evaluate(BoardReading reading)
     {
-        ArgumentNullException.ThrowIfNull(reading);
         var species = WoodCatalogue.Find(reading.SpeciesId)
             ?? throw new ArgumentException($"The wood '{reading.SpeciesId}' is not in the catalogue.", nameof(reading));
         BoardReadingChecks.Require(reading);

@@ -86,7 +86,6 @@ internal sealed record BuildSheet(
     /// <exception cref="ArgumentOutOfRangeException">A board thinner than the paddle, or a choice outside its range.</exception>
     public static BuildSheet For(DesignReport report, BuildOptions? options = null)
     {
-        ArgumentNullException.ThrowIfNull(report);
         options ??= new();
         var (form, wood, units) = (report.Specification.Form, report.Specification.Wood, report.Specification.Units);
         var fine = PaddleSolid.Shape(form, report.Sizes, report.Outline, StationGrid.Fine);

@@ -61,7 +61,6 @@ internal sealed class CorrectionWords(DesignReport report, BuildStage stage, Bal
     /// <param name="removal">The cut.</param>
     public string How(Removal removal)
     {
-        ArgumentNullException.ThrowIfNull(removal);
         return $"From {Place(removal.FromMm)} to {Place(removal.ToMm)} from the top of the grip: {Thin(removal.PerFaceMm)} off each face along the "
             + "middle, running out to nothing at the edges and into the neighbouring zones.";
     }

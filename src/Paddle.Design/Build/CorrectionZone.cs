@@ -53,7 +53,6 @@ internal static class CorrectionZones
     /// <param name="pattern">The place.</param>
     public static double Share(CorrectionZone zone, StationPattern pattern)
     {
-        ArgumentNullException.ThrowIfNull(pattern);
         var t = pattern.Coordinate;
         var blade = pattern.Segment.Zone == Zone.Blade;
         return zone switch

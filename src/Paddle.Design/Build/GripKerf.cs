@@ -21,8 +21,6 @@ internal sealed record GripKerf(double PlaceMm, double DepthMm, double LeftMm, i
     /// <param name="allowanceMm">Left on each face for rasp and sandpaper, mm.</param>
     public static GripKerf For(PaddleSolid solid, Blank blank, double allowanceMm)
     {
-        ArgumentNullException.ThrowIfNull(solid);
-        ArgumentNullException.ThrowIfNull(blank);
         var (form, sizes) = (solid.Form, solid.Sizes);
         var slopes = SpineSlopes.Of(sizes);
         var hollow = form.Grip.HollowedFaces * form.Grip.HollowDepthMm;

@@ -59,7 +59,6 @@ internal sealed record MoistureInService(
     /// </remarks>
     public static MoistureInService For(DesignReport report, double builtPercent, double usedPercent, double? bladePercent = null)
     {
-        ArgumentNullException.ThrowIfNull(report);
         var blade = bladePercent ?? usedPercent;
         Require(builtPercent, nameof(builtPercent));
         Require(usedPercent, nameof(usedPercent));

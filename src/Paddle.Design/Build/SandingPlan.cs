@@ -45,7 +45,6 @@ internal static class SandingPlan
     /// <param name="grits">Grits in order.</param>
     public static double RemovesMm(IReadOnlyList<int> grits)
     {
-        ArgumentNullException.ThrowIfNull(grits);
         var sum = 0.0;
         for (var i = 0; i + 1 < grits.Count; i++) sum += NextRemovesMm.GetValueOrDefault(grits[i]);
         return sum; // theory M11

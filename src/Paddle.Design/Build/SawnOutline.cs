@@ -15,7 +15,6 @@ internal static class SawnOutline
     /// <param name="allowanceMm">Distance off the line, mm, 0 or more.</param>
     public static double HalfBreadthMm(HalfBreadthCurve outline, double xMm, double allowanceMm)
     {
-        ArgumentNullException.ThrowIfNull(outline);
         if (allowanceMm <= 0) return outline.HalfBreadthMm(xMm);
         double low = Math.Max(outline.StartMm, xMm - allowanceMm), high = Math.Min(outline.EndMm, xMm + allowanceMm);
         if (low > high) return 0;

@@ -51,7 +51,6 @@ internal static class StageCautions
     /// <param name="speciesId">Id of the wood.</param>
     public static IReadOnlyList<Caution> For(BuildStage stage, IReadOnlyList<Caution> design, string speciesId)
     {
-        ArgumentNullException.ThrowIfNull(design);
         var edge = Named(design, "edge-tools");
         var saws = Named(design, "saws");
         var dust = design.Where(caution => caution.Id.StartsWith("wood-dust", StringComparison.Ordinal)

@@ -22,7 +22,6 @@ internal static class StageScatter
     /// <param name="wood">The wood in use.</param>
     public static double DensityVariation(WoodInUse wood)
     {
-        ArgumentNullException.ThrowIfNull(wood);
         return WoodCatalogue.Find(wood.SpeciesId) is { } species
             && Math.Abs(WoodDensity.KgM3(species, wood.MoisturePercent) - wood.DensityKgM3) <= 1e-9 * wood.DensityKgM3
             ? Scatter.SpecificGravityVariation
@@ -39,8 +38,6 @@ internal static class StageScatter
     /// </remarks>
     public static (StageFigure MassG, StageFigure BalanceMm) Of(StageSolid solid, WoodInUse wood, OutlineSaw saw)
     {
-        ArgumentNullException.ThrowIfNull(solid);
-        ArgumentNullException.ThrowIfNull(wood);
         var tolerance = StageAllowance.After(solid.Stage, saw).FaceToleranceMm;
         Span<double> volume = stackalloc double[3], shift = stackalloc double[3];
         volume.Clear();
@@ -74,7 +71,6 @@ internal static class StageScatter
     /// <param name="finished">The paddle with its finish.</param>
     public static (StageFigure MassG, StageFigure BalanceMm) WithFinish((StageFigure MassG, StageFigure BalanceMm) bare, FinishedMass finished)
     {
-        ArgumentNullException.ThrowIfNull(finished);
         double Half(StageFigure figure, double added) =>
             Math.Sqrt(Square(figure.High - figure.Value) + Square(FinishPlan.CoverageVariation * added));
         return (

@@ -50,8 +50,6 @@ internal sealed class StageSolid
     /// <param name="saw">The saw that cut the outline.</param>
     public static StageSolid Of(PaddleSolid finished, Blank blank, BuildStage stage, OutlineSaw saw)
     {
-        ArgumentNullException.ThrowIfNull(finished);
-        ArgumentNullException.ThrowIfNull(blank);
         return Of(finished, new(finished.Outline), blank, stage, saw);
     }
 

@@ -31,7 +31,6 @@ internal static class StationPlan
     /// <param name="units">Units of the maker's rule.</param>
     public static IReadOnlyList<Station> Of(PaddleForm form, DrawingUnits units)
     {
-        ArgumentNullException.ThrowIfNull(form);
         (double XMm, string Mark)[] marks = Marks(form);
         return
         [
@@ -46,7 +45,6 @@ internal static class StationPlan
     /// <param name="units">Units of the maker's rule.</param>
     public static IEnumerable<double> Even(PaddleForm form, DrawingUnits units)
     {
-        ArgumentNullException.ThrowIfNull(form);
         var places = form.Places;
         var half = StepMm(units) / 2;
         bool IsClose(double x) => x < places.GripEndMm || x > places.OverallMm - CloseToTipMm || Math.Abs(x - places.ThroatMm) < CloseToThroatMm;

@@ -38,7 +38,6 @@ internal sealed record TipReinforcement(
     public static TipReinforcement For(
         PaddleSolid solid, double massG, double balanceMm, double lengthMm = 60, double clothGM2 = UsualClothGM2)
     {
-        ArgumentNullException.ThrowIfNull(solid);
         var places = solid.Form.Places;
         ArgumentOutOfRangeException.ThrowIfLessThan(lengthMm, 10);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(lengthMm, places.BladeMm / 2);

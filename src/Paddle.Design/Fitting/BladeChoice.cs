@@ -30,7 +30,6 @@ public sealed record BladeSizes(
     /// <returns>Its sizes, and the area factor of its outline drawn at the default size.</returns>
     public static BladeSizes Of(BladeFamily family)
     {
-        ArgumentNullException.ThrowIfNull(family);
         double length = family.DefaultLengthMm;
         double width = family.DefaultWidthMm;
         var plan = BladePlan.For(new BladeShape(family, length, width, family.DefaultWidestAt, family.DefaultFullness, null));
@@ -123,7 +122,6 @@ internal static class BladeChoice
     /// <returns>Whether. Cadence has no say: how quick somebody paddles today must not turn one kind of paddle into another.</returns>
     public static bool IsBent(SeatPlan seat, WaterKind water, OutingPurpose? purpose, bool wished)
     {
-        ArgumentNullException.ThrowIfNull(seat);
         return seat.Posture == Posture.Sitting && water != WaterKind.FastWater && (wished || purpose == OutingPurpose.Race);
     }
 
@@ -179,8 +177,6 @@ internal static class BladeChoice
     public static ChosenBlade Size(
         BladeSizes family, double spacingMm, StrokeDemand demand, double bendDegrees, double longestMm = double.PositiveInfinity)
     {
-        ArgumentNullException.ThrowIfNull(family);
-        ArgumentNullException.ThrowIfNull(demand);
         double shortest = UsualLengthMm(family, spacingMm).Min;
         double fitting = LengthForBodyMm(family, spacingMm, demand.BodyMassKg);
         double length = Math.Clamp(fitting, shortest, Math.Max(shortest, longestMm)); // theory F21

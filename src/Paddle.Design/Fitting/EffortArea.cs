@@ -146,8 +146,6 @@ internal static class EffortArea
     public static BladeInWater InWater(StrokeDemand demand, ChosenBlade blade, double immersedShare, double densityKgM3, double strokesPerDay)
     {
         const double Mm2PerM2 = 1_000_000;
-        ArgumentNullException.ThrowIfNull(demand);
-        ArgumentNullException.ThrowIfNull(blade);
         var drag = PlateDrag.Band(PlateDrag.AspectRatio(blade.Family.LengthMm, blade.Family.WidthMm));
         double areaM2 = blade.AreaMm2 * immersedShare / Mm2PerM2;
         double most = PlateDrag.SlipMS(demand.MeanPullN, drag.Low, areaM2, densityKgM3);

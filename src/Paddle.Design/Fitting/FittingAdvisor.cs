@@ -35,7 +35,6 @@ internal static class FittingAdvisor
     /// <remarks>Source: range common practice, no source; the shares inside it are the service's own choice.</remarks>
     public static double FreeboardMm(SeatPlan seat)
     {
-        ArgumentNullException.ThrowIfNull(seat);
         double steering = seat.Place switch { SeatPlace.Stern => 6, SeatPlace.Solo => 3, _ => 0 };
         double seatHeight = seat.HeightAboveWaterMm ?? LengthRules.DefaultSeatHeightMm;
         double freeboard = LengthRules.DefaultFreeboardMm + (FreeboardOverSeatHeight * (seatHeight - LengthRules.DefaultSeatHeightMm)) + steering; // theory F27

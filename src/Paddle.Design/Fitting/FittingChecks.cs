@@ -32,7 +32,6 @@ internal static class FittingChecks
     /// <returns>Refusals (empty when the request can be answered) and cautions about doubtful measurements.</returns>
     public static (IReadOnlyList<InputRefusal> Refusals, IReadOnlyList<FittingCaution> Cautions) Check(FittingRequest request)
     {
-        ArgumentNullException.ThrowIfNull(request);
         if (request.Paddler is not { } paddler)
         {
             return ([Missing("/paddler")], []);

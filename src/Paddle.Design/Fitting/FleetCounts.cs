@@ -13,7 +13,6 @@ internal static class FleetCounts
     /// <remarks>Source: largest-remainder (Hamilton) apportionment, textbook.</remarks>
     public static IReadOnlyList<int> Share(IReadOnlyList<double> shares, int fleetCount)
     {
-        ArgumentNullException.ThrowIfNull(shares);
         ArgumentOutOfRangeException.ThrowIfNegative(fleetCount);
         int least = fleetCount >= shares.Count ? 1 : 0;
         double[] quotas = [.. shares.Select(s => s * fleetCount)];

@@ -38,7 +38,6 @@ internal static class GripFit
     /// <returns>The grip, whole millimetres. Sources: sizes common practice, no source; wrist: O'Driscoll et al. 1992, Fong and Ng 2001 (abstracts).</returns>
     public static GripSize Fit(double handLengthMm, double handBreadthMm, WaterKind water, double bendDegrees, PaddlerPreferences preferences)
     {
-        ArgumentNullException.ThrowIfNull(preferences);
         bool tee = water == WaterKind.FastWater;
         bool bent = bendDegrees > 0;
         var pattern = GripPattern.Of(tee ? GripStyle.T : bent ? GripStyle.Palm : GripStyle.Pear);

@@ -22,8 +22,6 @@ internal static class InverseVariance
     /// <exception cref="ArgumentException">No estimate, lists of different length, or a standard error not above 0.</exception>
     public static CombinedEstimate Combine(IReadOnlyList<double> values, IReadOnlyList<double> standardErrors)
     {
-        ArgumentNullException.ThrowIfNull(values);
-        ArgumentNullException.ThrowIfNull(standardErrors);
         RequireSameLength(values.Count, standardErrors.Count);
         if (standardErrors.Any(s => !(s > 0)))
         {
@@ -47,8 +45,6 @@ internal static class InverseVariance
     /// <exception cref="ArgumentException">No estimate, or a matrix of another size.</exception>
     public static CombinedEstimate CombineCorrelated(IReadOnlyList<double> values, Matrix<double> covariance)
     {
-        ArgumentNullException.ThrowIfNull(values);
-        ArgumentNullException.ThrowIfNull(covariance);
         RequireSameLength(values.Count, covariance.RowCount);
         RequireSameLength(values.Count, covariance.ColumnCount);
 

@@ -36,7 +36,6 @@ internal sealed class CustomerLengths : LengthDistribution
     /// <exception cref="ArgumentException">The list is empty or holds a value that is not finite.</exception>
     public CustomerLengths(IReadOnlyList<double> lengthsMm)
     {
-        ArgumentNullException.ThrowIfNull(lengthsMm);
         _sorted = [.. lengthsMm];
         if (_sorted.Length == 0 || !Array.TrueForAll(_sorted, double.IsFinite))
         {
@@ -103,7 +102,6 @@ internal sealed class NormalMixture : LengthDistribution
     /// <exception cref="ArgumentException">No group, or a share or deviation not above 0.</exception>
     public NormalMixture(IReadOnlyList<NormalGroup> groups)
     {
-        ArgumentNullException.ThrowIfNull(groups);
         if (groups.Count == 0 || groups.Any(g => !(g.Share > 0 && g.StandardDeviationMm > 0 && double.IsFinite(g.MeanMm))))
         {
             throw new ArgumentException("At least one group is needed; shares and deviations must be above 0.", nameof(groups));

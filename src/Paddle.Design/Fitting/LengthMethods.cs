@@ -31,7 +31,6 @@ internal static class LengthMethods
         SeatedBody? seated,
         bool bent)
     {
-        ArgumentNullException.ThrowIfNull(body);
         var methods = new List<MethodResult>
         {
             new("service-geometry", Quantity, LengthRules.OwnGeometryMm(topHandMm, usedSpacingMm, freeboardMm, bladeLengthMm), Join(body.StandardErrorMm, FreeboardErrorMm), "geometry: grip end to hand + hand spacing + freeboard + blade, hands at their middles; allowances common practice, no source", "used", "service"),

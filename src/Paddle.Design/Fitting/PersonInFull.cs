@@ -16,7 +16,6 @@ internal sealed record PersonInFull(
     /// <remarks>Source: ANSUR II's lines, read backwards for the stature; body mass see <see cref="BodyMass"/>.</remarks>
     public static PersonInFull Of(PaddlerMeasurements paddler)
     {
-        ArgumentNullException.ThrowIfNull(paddler);
         var spacing = SpacingChoice.Of(paddler);
         double stature = Stature(paddler, spacing.ValueMm);
         double handLength = paddler.HandLengthMm ?? Survey.PooledLine(Survey.HandLengthLines).At(stature);

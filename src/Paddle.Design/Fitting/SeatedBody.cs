@@ -26,7 +26,6 @@ internal sealed record SeatedBody(
     /// <remarks>Source: ANSUR II. With a measured sitting height the scatter of eye and shoulder is taken as that of the stature lines (assumption, an upper bound).</remarks>
     public static SeatedBody? Of(PaddlerMeasurements paddler)
     {
-        ArgumentNullException.ThrowIfNull(paddler);
         var crown = Survey.PooledLine(Survey.SittingHeightLines);
         var eye = Survey.PooledLine(Survey.EyeHeightSittingLines);
         var shoulder = Survey.PooledLine(Survey.ShoulderHeightSittingLines);

@@ -92,8 +92,6 @@ internal static class ShaftFit
     /// <remarks>Source: elementary beam theory; that the trade's shaft suffices is common practice. The design's own strength check has the last word.</remarks>
     public static double ForStrokesMm(double bodyMassKg, PaddleDuty duty, double freeboardMm, BladeSizes blade, double bladeLengthMm, SuggestedWood wood)
     {
-        ArgumentNullException.ThrowIfNull(blade);
-        ArgumentNullException.ThrowIfNull(wood);
         double force = EffortArea.MassScale(bodyMassKg / EffortArea.ReferenceBodyMassKg) * Duties.StrengthOverTouring(duty);
         double lever = (freeboardMm + (blade.PressureAt * bladeLengthMm)) / (LengthRules.DefaultFreeboardMm + (TradeBlade.PressureAt * TradeBlade.LengthMm));
         return TradeMm * Math.Cbrt(force * lever / wood.StrengthOverCherry); // theory F38
@@ -109,7 +107,6 @@ internal static class ShaftFit
     /// <returns>The section, sizes to 0.1 mm.</returns>
     public static ShaftSection Fit(double handLengthMm, double strokesMm, PaddlerPreferences preferences)
     {
-        ArgumentNullException.ThrowIfNull(preferences);
         double wish = preferences.SensitiveJoints ? JointsShare : preferences.LightCarry ? LightShare : 1;
         double hand = Math.Min(wish * ForHandMm(handLengthMm), LargestForHandMm);
         double girth = EquivalentDiameterMm(1, OvalRatio);

@@ -20,7 +20,6 @@ internal static class SizeLattice
     /// <returns>Lengths, mm, ascending; empty where the stock's limits leave none.</returns>
     public static IReadOnlyList<double> Lengths(LengthDistribution customers, double stepMm, double? shortestStockMm = null, double? longestStockMm = null)
     {
-        ArgumentNullException.ThrowIfNull(customers);
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(stepMm);
         const double Slack = 1e-9; // a limit written as a multiple of the step must count as one
         double stockFirst = shortestStockMm is { } s ? Math.Ceiling((s / stepMm) - Slack) : double.NegativeInfinity;
@@ -50,8 +49,6 @@ internal static class SizeLattice
     public static IReadOnlyList<BestSizes> Solve(
         LengthDistribution customers, IReadOnlyList<double> lengthsMm, int mostSizes, CancellationToken cancellation = default)
     {
-        ArgumentNullException.ThrowIfNull(customers);
-        ArgumentNullException.ThrowIfNull(lengthsMm);
         ArgumentOutOfRangeException.ThrowIfLessThan(mostSizes, 1);
         if (lengthsMm.Count == 0)
         {

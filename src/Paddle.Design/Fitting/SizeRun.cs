@@ -121,7 +121,6 @@ internal static class SizeRun
     /// <returns>The advice, or the refusals. The same request always gives the same answer.</returns>
     public static SizeRunOutcome Advise(SizeRunRequest request, CancellationToken cancellation = default)
     {
-        ArgumentNullException.ThrowIfNull(request);
         var refusals = SizeRunChecks.Check(request);
         if (refusals.Count > 0)
         {

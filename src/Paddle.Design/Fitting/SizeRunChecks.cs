@@ -34,7 +34,6 @@ internal static class SizeRunChecks
     /// <returns>Refusals; empty when the request can be answered.</returns>
     public static IReadOnlyList<InputRefusal> Check(SizeRunRequest request)
     {
-        ArgumentNullException.ThrowIfNull(request);
         return [.. Settings(request).OfType<InputRefusal>(), .. Who(request).OfType<InputRefusal>().Take(MostReported)];
     }
 

@@ -18,7 +18,6 @@ internal sealed record SpacingChoice(double ValueMm, double StandardErrorMm, IRe
     /// <exception cref="ArgumentException">None of the three is given.</exception>
     public static SpacingChoice Of(PaddlerMeasurements paddler)
     {
-        ArgumentNullException.ThrowIfNull(paddler);
         var estimates = new List<SpacingEstimate>();
         if (paddler.ArmSpanMm is { } span)
         {

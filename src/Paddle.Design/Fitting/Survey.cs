@@ -129,7 +129,6 @@ internal static class Survey
     /// <returns>Mean, unit of the dimension.</returns>
     public static double PooledMean(SurveyDimension dimension)
     {
-        ArgumentNullException.ThrowIfNull(dimension);
         return (ShareOfMen * dimension.Men.Mean) + ((1 - ShareOfMen) * dimension.Women.Mean);
     }
 
@@ -141,7 +140,6 @@ internal static class Survey
     /// <returns>Standard deviation, unit of the dimension.</returns>
     public static double PooledStandardDeviation(SurveyDimension dimension)
     {
-        ArgumentNullException.ThrowIfNull(dimension);
         double men = dimension.Men.StandardDeviation;
         double women = dimension.Women.StandardDeviation;
         return Math.Sqrt(Pooled(men * men, women * women, dimension, dimension)); // theory F1
@@ -155,7 +153,6 @@ internal static class Survey
     /// <returns>Covariance, mm².</returns>
     public static double PooledCovarianceWithStature(StatureLines lines)
     {
-        ArgumentNullException.ThrowIfNull(lines);
         double men = lines.Men.Slope * Stature.Men.StandardDeviation * Stature.Men.StandardDeviation;
         double women = lines.Women.Slope * Stature.Women.StandardDeviation * Stature.Women.StandardDeviation;
         return Pooled(men, women, Stature, lines.Dimension);
@@ -169,7 +166,6 @@ internal static class Survey
     /// <returns>The pooled line.</returns>
     public static StatureLine PooledLine(StatureLines lines)
     {
-        ArgumentNullException.ThrowIfNull(lines);
         double covariance = PooledCovarianceWithStature(lines);
         double statureDeviation = PooledStandardDeviation(Stature);
         double deviation = PooledStandardDeviation(lines.Dimension);
@@ -184,7 +180,6 @@ internal static class Survey
     /// <returns>Percentile, 0 to 100.</returns>
     public static double PooledPercentile(SurveyDimension dimension, double value)
     {
-        ArgumentNullException.ThrowIfNull(dimension);
         double men = Normal.CDF(dimension.Men.Mean, dimension.Men.StandardDeviation, value);
         double women = Normal.CDF(dimension.Women.Mean, dimension.Women.StandardDeviation, value);
         return 100 * ((ShareOfMen * men) + ((1 - ShareOfMen) * women));

@@ -10,7 +10,6 @@ internal static class SuggestedRequest
     /// <param name="design">The suggestion.</param>
     public static DesignRequest ToRequest(this SuggestedDesign design)
     {
-        ArgumentNullException.ThrowIfNull(design);
         return new()
         {
             Label = design.Label,

@@ -18,7 +18,6 @@ internal static class WoodCatalogue
     /// <returns>The species, or null when the catalogue has none of that id.</returns>
     public static WoodSpecies? Find(string id)
     {
-        ArgumentNullException.ThrowIfNull(id);
         return ById.GetValueOrDefault(id);
     }
 
@@ -28,7 +27,6 @@ internal static class WoodCatalogue
     /// <returns>Up to <paramref name="count"/> ids.</returns>
     public static IReadOnlyList<string> NearestIds(string wrong, int count = 3)
     {
-        ArgumentNullException.ThrowIfNull(wrong);
         return NearestNames.Rank(All.Select(species => species.Id), wrong, count);
     }
 

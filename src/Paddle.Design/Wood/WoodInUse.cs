@@ -70,7 +70,6 @@ public sealed record WoodInUse
         double? measuredDensityKgM3,
         double? measuredModulusMPa)
     {
-        ArgumentNullException.ThrowIfNull(species);
         Require(moisturePercent is >= 0 and <= 40, moisturePercent, nameof(moisturePercent), "0 to 40 %");
         Require(slopeOfGrain is >= 0 and <= 1, slopeOfGrain, nameof(slopeOfGrain), "0 to 1");
         Require(measuredDensityKgM3 is not { } d || (d > 0 && double.IsFinite(d)), measuredDensityKgM3, nameof(measuredDensityKgM3),

@@ -150,7 +150,6 @@ internal static class WoodSafety
     /// <returns>The refusal, or null when the stock is accepted.</returns>
     public static RefusedStock? RefusalOfTreatment(string treatment)
     {
-        ArgumentNullException.ThrowIfNull(treatment);
         if (treatment == NoTreatment)
         {
             return null;
@@ -167,7 +166,6 @@ internal static class WoodSafety
     /// <returns>The refusal, or null.</returns>
     public static RefusedStock? RefusalOfSpecies(string speciesId)
     {
-        ArgumentNullException.ThrowIfNull(speciesId);
         return Find(RefusedSpecies, speciesId);
     }
 

@@ -18,9 +18,6 @@ internal static class BuildSheetPage
     /// <returns>HTML that is well-formed XML too; no script, no reference to anything outside it.</returns>
     public static string Write(DesignReport report, BuildSheet sheet, DrawingContext context)
     {
-        ArgumentNullException.ThrowIfNull(report);
-        ArgumentNullException.ThrowIfNull(sheet);
-        ArgumentNullException.ThrowIfNull(context);
         context = context with { Units = sheet.Units };
         var isTooWeak = sheet.Outcome.IsTooWeak;
         var title = Html.Escape($"{(isTooWeak ? "NOT TO BE BUILT. " : "")}Build sheet: {context.Label}");

@@ -40,7 +40,6 @@ internal static class ElasticConstants
     /// <returns>G, MPa.</returns>
     public static double ShearModulusMPa(WoodSpecies species, double trueModulusMPa)
     {
-        ArgumentNullException.ThrowIfNull(species);
         return species is { ShearModulusRatioLR: { } lr, ShearModulusRatioLT: { } lt }
             ? trueModulusMPa * (lr + lt) / 2.0
             : trueModulusMPa / DefaultModulusOverShearModulus; // theory W20

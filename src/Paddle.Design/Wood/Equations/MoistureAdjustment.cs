@@ -77,7 +77,6 @@ internal static class MoistureAdjustment
     /// <returns>Modulus of rupture, MPa.</returns>
     public static double ModulusOfRuptureMPa(WoodSpecies species, double moisturePercent)
     {
-        ArgumentNullException.ThrowIfNull(species);
         return Adjust(species, species.ModulusOfRupture12MPa, species.ModulusOfRuptureGreenMPa,
             species.IsSoftwood ? SoftwoodRupturePercentPerPercent : HardwoodRupturePercentPerPercent, moisturePercent);
     }
@@ -88,7 +87,6 @@ internal static class MoistureAdjustment
     /// <returns>Apparent modulus of elasticity, MPa.</returns>
     public static double ModulusOfElasticityMPa(WoodSpecies species, double moisturePercent)
     {
-        ArgumentNullException.ThrowIfNull(species);
         return Adjust(species, species.ModulusOfElasticity12MPa, species.ModulusOfElasticityGreenMPa,
             species.IsSoftwood ? SoftwoodElasticityPercentPerPercent : HardwoodElasticityPercentPerPercent, moisturePercent);
     }
@@ -99,7 +97,6 @@ internal static class MoistureAdjustment
     /// <returns>Compression strength, MPa.</returns>
     public static double CompressionParallelMPa(WoodSpecies species, double moisturePercent)
     {
-        ArgumentNullException.ThrowIfNull(species);
         return Adjust(species, species.CompressionParallel12MPa, species.CompressionParallelGreenMPa,
             CompressionPercentPerPercent, moisturePercent);
     }

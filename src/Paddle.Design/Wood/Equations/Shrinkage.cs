@@ -49,7 +49,6 @@ internal static class Shrinkage
     /// <returns>S0, percent of the green volume.</returns>
     public static double VolumetricPercent(WoodSpecies species)
     {
-        ArgumentNullException.ThrowIfNull(species);
         return species.ShrinkageVolumetricPercent
             ?? (26.5 * (species.SpecificGravityGreen ?? BasicSpecificGravityFrom12(species.SpecificGravity12))); // theory W9
     }

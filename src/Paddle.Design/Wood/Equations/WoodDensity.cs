@@ -48,7 +48,6 @@ internal static class WoodDensity
     /// <returns>rho, kg/m3.</returns>
     public static double KgM3(WoodSpecies species, double moisturePercent)
     {
-        ArgumentNullException.ThrowIfNull(species);
         return KgM3(
             SpecificGravityFrom12(species.SpecificGravity12, Shrinkage.VolumetricPercent(species), moisturePercent), moisturePercent);
     }
