@@ -15,8 +15,6 @@ namespace Paddle.Design;
 /// <param name="Outline">The outline on the face.</param>
 /// <param name="Stations">The solid at places no more than 10 mm apart.</param>
 /// <param name="Mass">Mass, balance point and swing of the bare wood.</param>
-/// <param name="Finished">The same with its finish.</param>
-/// <param name="Balance">How it balances.</param>
 /// <param name="Strength">Every load case.</param>
 /// <param name="Flex">Bench flex and first frequency.</param>
 /// <param name="Stroke">In the water.</param>
@@ -39,7 +37,6 @@ public sealed record DesignReport(
     IReadOnlyList<Caution> Cautions)
 {
     /// <summary>The outcome with its sentences in other units than the design's own: a drawing may be asked for in either.</summary>
-    /// <param name="units">Units to letter in.</param>
     internal DesignOutcome OutcomeIn(DrawingUnits units) =>
         units == Specification.Units ? Outcome : DesignOutcome.Of(Specification, Balance, Strength, Flex, Finished, units);
 }

@@ -12,7 +12,6 @@ namespace Paddle.Design;
 /// <param name="Pinned">Sizes that the maker fixes; null ones are the solver's to choose.</param>
 /// <param name="Wood">The wood as it will be used.</param>
 /// <param name="Loads">The forces it must stand.</param>
-/// <param name="Aims">What is asked of it.</param>
 public sealed record PaddleSpecification(PaddleForm Form, PinnedSizes Pinned, WoodInUse Wood, Loads Loads, Aims Aims)
 {
     /// <summary>Lattice of sizes when none is asked for: what a caliper shows, mm.</summary>
@@ -62,7 +61,6 @@ public sealed record PaddleSpecification(PaddleForm Form, PinnedSizes Pinned, Wo
 }
 
 /// <summary>Some of the nine sizes, in the order of <see cref="PaddleSizes"/>.</summary>
-/// <param name="Bits">A bit for each.</param>
 public readonly record struct SizeSet(int Bits)
 {
     /// <summary>The sizes that are null.</summary>
@@ -89,7 +87,6 @@ public readonly record struct SizeSet(int Bits)
 /// <param name="ThroatThicknessMm">Spine thickness at 0.08 of the blade.</param>
 /// <param name="MiddleThicknessMm">Spine thickness at 0.5 of the blade.</param>
 /// <param name="TipThicknessMm">Spine thickness from 0.92 of the blade.</param>
-/// <param name="EdgeThicknessMm">Edge thickness.</param>
 /// <param name="GripThicknessMm">Thickness of the grip's crest.</param>
 public sealed record PinnedSizes(
     double? ShaftWidthMm = null,

@@ -7,7 +7,6 @@ internal interface IBlockwiseDesignFile : IDesignFile
 {
     /// <summary>Opens the bytes that <see cref="IDesignFile.Write"/> writes. Nothing before the place that is read from is made.</summary>
     /// <param name="report">The design.</param>
-    /// <param name="context">Label, units, paper and origin.</param>
     /// <returns>A stream to read and seek in, for one reader.</returns>
     Stream Open(DesignReport report, DrawingContext context);
 }

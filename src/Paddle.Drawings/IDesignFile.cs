@@ -25,8 +25,6 @@ public interface IDesignFile
 
     /// <summary>Writes the file; the same design and context give the same bytes.</summary>
     /// <param name="report">The design.</param>
-    /// <param name="context">Label, units, paper and origin.</param>
     /// <param name="output">Receives the bytes; stays open, need not seek.</param>
-    /// <param name="cancellation">Gives the work up where it is long.</param>
     void Write(DesignReport report, DrawingContext context, Stream output, CancellationToken cancellation = default);
 }

@@ -8,8 +8,6 @@ namespace Paddle.Drawings;
 internal static class SizeRunSvg
 {
     /// <summary>Draws the histogram.</summary>
-    /// <param name="advice">The size run.</param>
-    /// <param name="context">Label, units and origin.</param>
     /// <returns>An SVG document.</returns>
     public static string Write(SizeRunAdvice advice, DrawingContext context)
     {

@@ -6,7 +6,6 @@ public enum BalanceAim
     /// <summary>At the middle of the lower hand.</summary>
     LowerHand,
 
-    /// <summary>At the throat.</summary>
     Throat,
 }
 

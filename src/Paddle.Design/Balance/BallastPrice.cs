@@ -1,9 +1,7 @@
 namespace Paddle.Design.Balance;
 
-/// <summary>
-/// What being off balance counts for, in grams: nothing near the aim, and never more a millimetre than ballast is worth to a maker.
-/// Theory B9.
-/// </summary>
+/// <summary>What being off balance counts for, in grams: nothing near the aim, and never more a millimetre than ballast is worth to a
+/// maker. Theory B9.</summary>
 internal static class BallastPrice
 {
     /// <summary>Most that a millimetre of balance may cost, g/mm. Own choice: 10 mm, which a hand feels, for 30 g, which it feels as well.</summary>

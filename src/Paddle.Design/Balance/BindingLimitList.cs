@@ -2,10 +2,8 @@ using Paddle.Design.Solid;
 
 namespace Paddle.Design.Balance;
 
-/// <summary>
-/// The limits that hold a design where it is, and what each is worth: multipliers of one small step from the rounded sizes, so that a
-/// design read back from its code says the same as it did when it was solved. Theory B8.
-/// </summary>
+/// <summary>The limits that hold a design where it is, and what each is worth: multipliers of one small step from the rounded sizes, so
+/// that a design read back from its code says the same as it did when it was solved. Theory B8.</summary>
 internal static class BindingLimitList
 {
     /// <summary>Gain of a design that meets every aim: grams saved.</summary>

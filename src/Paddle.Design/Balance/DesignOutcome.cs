@@ -8,7 +8,6 @@ namespace Paddle.Design.Balance;
 /// <summary>An aim that a design misses.</summary>
 /// <param name="Code">Stable name: strength.CASE, balance, flex.least, flex.most, mass.</param>
 /// <param name="Value">What the design reaches.</param>
-/// <param name="Limit">What was asked.</param>
 /// <param name="Unit">Unit of both; empty for a factor.</param>
 /// <param name="Message">What is missed, in a sentence.</param>
 /// <param name="Advice">What to change.</param>

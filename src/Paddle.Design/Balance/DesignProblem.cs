@@ -5,10 +5,9 @@ using Paddle.Design.Wood;
 
 namespace Paddle.Design.Balance;
 
-/// <summary>
-/// The maker's problem in numbers: least cost of mass and balance, subject to balance in tolerance, strength in every case along the
-/// grain, flex and the shape's limits, over the nine sizes. Values and exact gradients at any sizes, without allocation. Theory B1–B4.
-/// </summary>
+/// <summary>The maker's problem in numbers: least cost of mass and balance, subject to balance in tolerance, strength in every case along
+/// the grain, flex and the shape's limits, over the nine sizes. Values and exact gradients at any sizes, without allocation. Theory
+/// B1–B4.</summary>
 internal sealed class DesignProblem
 {
     internal const int N = PaddleSizes.Count;
@@ -83,8 +82,6 @@ internal sealed class DesignProblem
     /// <summary>How many rows there are at the last sizes evaluated.</summary>
     internal int RowCount { get; private set; }
 
-    /// <summary>States the problem for one paddle.</summary>
-    /// <param name="asked">What is asked.</param>
     /// <param name="strengthReserve">Factor on every safety factor, to make up for what the coarse grid does not see.</param>
     /// <param name="around">Sizes (mm) around which outline, moments and finish are taken; null for typical ones.</param>
     /// <param name="leastSpineMm">Least thickness of the spine at mid-blade, mm, where it is more than the usual least.</param>
@@ -181,11 +178,9 @@ internal sealed class DesignProblem
         foreach (var row in shapeRows) AddShapeRow(row, v);
     }
 
-    /// <summary>
-    /// Lets go of the rows of a group that hold the solution and are broken there: to where they are, and a little more, so that the last
-    /// hundredths of a hopeless limit do not drive every other size to its end. A balance out of reach is left to its price. Theory B4.
-    /// </summary>
-    /// <param name="group">The group.</param>
+    /// <summary>Lets go of the rows of a group that hold the solution and are broken there: to where they are, and a little more, so that
+    /// the last hundredths of a hopeless limit do not drive every other size to its end. A balance out of reach is left to its price.
+    /// Theory B4.</summary>
     /// <param name="multipliers">Multipliers of the rows at the solution.</param>
     internal void LetGo(LimitGroup group, ReadOnlySpan<double> multipliers)
     {

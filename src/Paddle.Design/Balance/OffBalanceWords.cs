@@ -6,8 +6,6 @@ namespace Paddle.Design.Balance;
 internal static class OffBalanceWords
 {
     /// <summary>A sentence.</summary>
-    /// <param name="balance">How it balances.</param>
-    /// <param name="units">Units to letter in.</param>
     internal static string Say(BalanceResult balance, DrawingUnits units) =>
         $"Finished, it balances {DrawnLength.Rough(Math.Abs(balance.OffsetMm), units)} {(balance.OffsetMm < 0 ? "above" : "below")} the aim; "
         + $"{DrawnAmount.Mass(balance.Ballast.G, units)} let in {DrawnLength.Rough(balance.Ballast.AtMm, units)} from the top would close it.";

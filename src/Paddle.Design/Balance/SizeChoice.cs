@@ -11,7 +11,6 @@ namespace Paddle.Design.Balance;
 /// <param name="Strength">Every load case at every printed place.</param>
 /// <param name="Fine">The solid on the fine grid.</param>
 /// <param name="Mass">Mass and balance of its wood.</param>
-/// <param name="Finished">The same with its finish.</param>
 internal sealed record SizeChoice(
     PaddleSizes Sizes,
     PaddleSolid Stations,

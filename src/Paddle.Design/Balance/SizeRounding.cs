@@ -10,9 +10,7 @@ internal static class SizeRounding
     private const int N = DesignProblem.N;
 
     /// <summary>Rounds <paramref name="v"/>, at which <paramref name="problem"/> was last evaluated.</summary>
-    /// <param name="problem">The problem.</param>
     /// <param name="v">The sizes, mm.</param>
-    /// <param name="stepMm">Step of the lattice, mm.</param>
     internal static void Round(DesignProblem problem, Span<double> v, double stepMm)
     {
         Span<double> change = stackalloc double[N];

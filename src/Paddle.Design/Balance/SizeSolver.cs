@@ -1,9 +1,7 @@
 namespace Paddle.Design.Balance;
 
-/// <summary>
-/// Finds the sizes: sequential quadratic programming with a BFGS model of the curvature, aims that may give way in a fixed order
-/// when they clash, and a line search on the exact penalty. Deterministic. Theory B4–B6.
-/// </summary>
+/// <summary>Finds the sizes: sequential quadratic programming with a BFGS model of the curvature, aims that may give way in a fixed order
+/// when they clash, and a line search on the exact penalty. Deterministic. Theory B4–B6.</summary>
 /// <remarks>Source: Nocedal and Wright, Numerical Optimization, ch. 18 (from memory).</remarks>
 internal sealed class SizeSolver
 {
@@ -129,10 +127,8 @@ internal sealed class SizeSolver
         return best;
     }
 
-    /// <summary>
-    /// Solves the problem; should an aim be out of reach, lets go of just the rows that nothing can reach, the foremost group first, and
-    /// solves again with every other row held: one hopeless limit must not take the others down with it. Theory B4.
-    /// </summary>
+    /// <summary>Solves the problem; should an aim be out of reach, lets go of just the rows that nothing can reach, the foremost group
+    /// first, and solves again with every other row held: one hopeless limit must not take the others down with it. Theory B4.</summary>
     internal static SizeSolver SolveLettingGo(DesignProblem problem, Span<double> v, CancellationToken cancellation = default)
     {
         var solver = SolveFromSeveralStarts(problem, v, cancellation);

@@ -11,7 +11,6 @@ public enum FiveQuarterVerdict
     /// <summary>Only rough, if it is flat and planed at home.</summary>
     Rough,
 
-    /// <summary>Not at all.</summary>
     No,
 }
 
@@ -42,7 +41,6 @@ internal sealed record BoardNeed(
     }
 
     /// <summary>Which board to buy, in a sentence or two.</summary>
-    /// <param name="units">Units to letter in.</param>
     public string InWords(DrawingUnits units)
     {
         string Up(double mm) => DrawnLength.Text(mm, units, LengthRounding.Up);

@@ -4,14 +4,12 @@ using Paddle.Design.Wood;
 
 namespace Paddle.Design.Build;
 
-/// <summary>
-/// From a weighing and a balance point in the middle of the build to the least wood that brings the aim. Theory M22 to M27.
-/// </summary>
+/// <summary>From a weighing and a balance point in the middle of the build to the least wood that brings the aim. Theory M22 to
+/// M27.</summary>
 /// <param name="Status">What it comes to.</param>
 /// <param name="Doubt">Why readings are doubted; null when they are not.</param>
 /// <param name="Outlook">What the readings make of the paddle; null when they are not believed.</param>
 /// <param name="AimMm">Aimed balance point, mm.</param>
-/// <param name="ToleranceMm">Tolerance, mm.</param>
 /// <param name="Removals">Wood to take off beyond the plan; none when nothing is needed.</param>
 /// <param name="ThicknessPlacesMm">Places of the thickness readings in their order, mm from the top of the grip.</param>
 internal sealed record BalanceCorrection(

@@ -2,17 +2,14 @@ namespace Paddle.Design.Build;
 
 /// <summary>A thickness read with a caliper on the centre line.</summary>
 /// <param name="XMm">Place from the top of the grip, mm.</param>
-/// <param name="ThicknessMm">Thickness, mm.</param>
 internal sealed record ThicknessReading(double XMm, double ThicknessMm);
 
 /// <summary>A cut of an earlier correction that has been taken.</summary>
-/// <param name="Zone">The zone.</param>
 /// <param name="ThicknessMm">Full thickness off the middle in the heart of the zone, mm.</param>
 internal sealed record EarlierRemoval(CorrectionZone Zone, double ThicknessMm);
 
 /// <summary>A paddle weighed and balanced while it is being made.</summary>
 /// <param name="Stage">The stage just done.</param>
-/// <param name="MassG">Mass, g.</param>
 /// <param name="BalanceMm">Balance point, mm from the finished top of the grip, along the shaft's line.</param>
 /// <param name="Readings">Thickness readings, or none.</param>
 /// <param name="MassErrorG">Standard uncertainty of the mass, g.</param>

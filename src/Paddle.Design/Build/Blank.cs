@@ -5,8 +5,6 @@ namespace Paddle.Design.Build;
 
 /// <summary>The board that a paddle is cut from.</summary>
 /// <param name="LengthMm">Length with both ends' trim, mm.</param>
-/// <param name="WidthMm">Width, mm.</param>
-/// <param name="ThicknessMm">Thickness, mm.</param>
 /// <param name="EndTrimMm">Kept beyond the paddle at each end, clear of end checks, mm.</param>
 /// <param name="ThickestSectionMm">Thickest finished section that it must hold, mm.</param>
 /// <param name="Stock">Name of the thickness in the trade.</param>
@@ -26,7 +24,6 @@ internal sealed record Blank(
     /// <summary>The smallest board that holds a paddle. Theory M6.</summary>
     /// <param name="solid">The finished paddle at close places.</param>
     /// <param name="isSoftwood">Whether the wood is sold by the softwood sizes.</param>
-    /// <param name="saw">The saw that cuts the outline.</param>
     /// <param name="thicknessMm">Thickness of the maker's board as measured, mm, or null for the next standard one.</param>
     /// <exception cref="ArgumentOutOfRangeException">The stated board is thinner than the thickest section.</exception>
     public static Blank For(PaddleSolid solid, bool isSoftwood, OutlineSaw saw, double? thicknessMm = null)

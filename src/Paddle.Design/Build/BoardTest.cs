@@ -18,14 +18,7 @@ internal sealed record SagReading(double SpanMm, double LoadN, double SagMm) : S
 internal sealed record TapReading(double FrequencyHz) : StiffnessReading;
 
 /// <summary>Standard uncertainties of the readings; the defaults are what a tape, a caliper, a kitchen scale and a phone give.</summary>
-/// <param name="LengthMm">Length, mm.</param>
-/// <param name="WidthMm">Width, mm.</param>
-/// <param name="ThicknessMm">Thickness, mm.</param>
-/// <param name="MassG">Mass, g.</param>
-/// <param name="SpanMm">Span, mm.</param>
-/// <param name="LoadPercent">Load, percent of it.</param>
 /// <param name="SagMm">Sag, mm.</param>
-/// <param name="FrequencyHz">Frequency, Hz.</param>
 /// <param name="MoisturePercent">Moisture, points.</param>
 /// <remarks>Defaults: common practice, no source.</remarks>
 internal sealed record ReadingErrors(
@@ -41,11 +34,6 @@ internal sealed record ReadingErrors(
 
 /// <summary>A board as read.</summary>
 /// <param name="SpeciesId">Id of the wood.</param>
-/// <param name="MoisturePercent">Moisture, percent.</param>
-/// <param name="LengthMm">Length, mm.</param>
-/// <param name="WidthMm">Width, mm.</param>
-/// <param name="ThicknessMm">Thickness, mm.</param>
-/// <param name="MassG">Mass, g.</param>
 /// <param name="Stiffness">Sag or tap, or null for density alone.</param>
 /// <param name="Errors">Reading errors, or null for the defaults.</param>
 internal sealed record BoardReading(
@@ -60,7 +48,6 @@ internal sealed record BoardReading(
 
 /// <summary>A property of the board beside its species.</summary>
 /// <param name="Value">At the board's moisture.</param>
-/// <param name="StandardUncertainty">Standard uncertainty of the value.</param>
 /// <param name="At12Percent">At 12 % moisture.</param>
 /// <param name="ZScore">Standard deviations above the species' published mean at 12 %.</param>
 /// <param name="Compared">The same in words.</param>
@@ -101,11 +88,9 @@ internal sealed record BoardTest(
     public const double OddZ = 2.5;
 
     /// <summary>Density and modulus of a board with uncertainty, beside the species' published mean and spread.</summary>
-    /// <param name="reading">The board as read.</param>
     /// <exception cref="ArgumentException">The species is not in the catalogue.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">
-    /// A reading is not above 0, the span is longer than the board, or the moisture lies outside 0 to 40 %.
-    /// </exception>
+    /// <exception cref="ArgumentOutOfRangeException">A reading is not above 0, the span is longer than the board, or the moisture lies
+    /// outside 0 to 40 %.</exception>
     public static BoardTest Evaluate(BoardReading reading)
     {
         var species = WoodCatalogue.Find(reading.SpeciesId)

@@ -21,15 +21,12 @@ internal sealed record BuildOptions(double? BoardThicknessMm = null, OutlineSaw 
 internal sealed record StageStation(int Number, double XMm, double ThicknessMm, double HalfBreadthMm, string Mark);
 
 /// <summary>One stage of the build sheet.</summary>
-/// <param name="Stage">The stage.</param>
 /// <param name="Id">Its name in the contract.</param>
-/// <param name="Title">Its title.</param>
 /// <param name="Allowance">Wood left on.</param>
 /// <param name="MassG">Mass, g, with its band.</param>
 /// <param name="BalanceMm">Balance point, mm from the finished top of the grip along the shaft's line, with its band.</param>
 /// <param name="Stations">What the caliper should read.</param>
 /// <param name="Mark">What to mark and do.</param>
-/// <param name="Measure">What to measure.</param>
 /// <param name="StopWhen">The sign to stop.</param>
 /// <param name="NextMoveMm">How far the balance point is expected to move at the next stage, mm; positive towards the tip.</param>
 /// <param name="NextMove">The same in words.</param>
@@ -57,7 +54,6 @@ internal sealed record StageSheet(
 /// <param name="ShaftLines">Eight- and sixteen-side lines at the shaft's stations.</param>
 /// <param name="Gauge">A spar gauge for them.</param>
 /// <param name="RoundOvers">Round-over bits that may be used.</param>
-/// <param name="Kerf">The kerf of the grip.</param>
 /// <param name="Sanding">Sanding by zone.</param>
 /// <param name="Finish">What goes on, with quantities and days.</param>
 /// <param name="WithFinish">Mass and balance with it on: those of the last stage.</param>

@@ -19,7 +19,6 @@ public enum BuildStage
     /// <summary>The blade thinned with coarse tools.</summary>
     BladeRoughed,
 
-    /// <summary>The blade planed.</summary>
     BladePlaned,
 
     /// <summary>The shaft thinned to size and its corners taken off to eight sides.</summary>
@@ -48,7 +47,6 @@ internal static class BuildStages
     public static IReadOnlyList<BuildStage> All { get; } = Enum.GetValues<BuildStage>();
 
     /// <summary>The contract's name of a stage.</summary>
-    /// <param name="stage">The stage.</param>
     public static string Id(BuildStage stage) => stage switch
     {
         BuildStage.Blank => "blank",
@@ -65,7 +63,6 @@ internal static class BuildStages
     };
 
     /// <summary>The stage with a name of the contract, or null.</summary>
-    /// <param name="id">Name of the stage.</param>
     public static BuildStage? Find(string id)
     {
         foreach (var stage in All)
@@ -77,7 +74,6 @@ internal static class BuildStages
     }
 
     /// <summary>A stage's title for a heading.</summary>
-    /// <param name="stage">The stage.</param>
     public static string Title(BuildStage stage) => stage switch
     {
         BuildStage.Blank => "Blank cut to length and width",

@@ -21,11 +21,9 @@ internal enum CorrectionStatus
 /// <summary>Names of the statuses.</summary>
 internal static class CorrectionStatuses
 {
-    /// <summary>All statuses.</summary>
     public static IReadOnlyList<CorrectionStatus> All { get; } = Enum.GetValues<CorrectionStatus>();
 
     /// <summary>The contract's name of a status.</summary>
-    /// <param name="status">The status.</param>
     public static string Id(CorrectionStatus status) => status switch
     {
         CorrectionStatus.OnPlan => "on-plan",
@@ -42,7 +40,6 @@ internal static class CorrectionStatuses
 internal sealed record Doubt(IReadOnlyList<ReadingDoubt> Readings, BuildStage? FitsStage, bool IsBeyondBelief);
 
 /// <summary>Wood to take from one zone, beyond planing to plan.</summary>
-/// <param name="Zone">The zone.</param>
 /// <param name="MassG">Grams that come off.</param>
 /// <param name="ThicknessMm">Full thickness off the middle in the heart of the zone, mm, running out to nothing at edges and ends.</param>
 /// <param name="FromMm">Where the zone begins, mm from the top of the grip.</param>
@@ -71,18 +68,15 @@ internal sealed record Explanation(
     IReadOnlyList<double> ThicknessErrorsMm);
 
 /// <summary>A predicted finished paddle.</summary>
-/// <param name="MassG">Mass, g.</param>
 /// <param name="BalanceMm">Balance point, mm.</param>
 /// <param name="StandardUncertaintyMm">Standard uncertainty of the balance point, mm.</param>
 /// <param name="ChanceInTolerance">Chance that it ends in tolerance, 0 to 1.</param>
 internal sealed record Forecast(double MassG, double BalanceMm, double StandardUncertaintyMm, double ChanceInTolerance);
 
 /// <summary>The paddle after the correction, its strength looked at again on the real solid.</summary>
-/// <param name="MassG">Mass, g.</param>
 /// <param name="BalanceMm">Balance point, mm.</param>
 /// <param name="ChanceInTolerance">Chance that it ends in tolerance, 0 to 1.</param>
 /// <param name="Weakest">The load case nearest to its least factor, or furthest below it.</param>
-/// <param name="BenchFlexMm">Bench flex, mm.</param>
 internal sealed record Corrected(
     double MassG, double BalanceMm, double ChanceInTolerance, CaseResult Weakest, double BenchFlexMm);
 

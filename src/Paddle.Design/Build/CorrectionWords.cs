@@ -7,8 +7,6 @@ namespace Paddle.Design.Build;
 
 /// <summary>Says in plain words, and in the units of the design, what a correction means.</summary>
 /// <param name="report">The design.</param>
-/// <param name="stage">The stage it was asked at.</param>
-/// <param name="correction">The correction.</param>
 internal sealed class CorrectionWords(DesignReport report, BuildStage stage, BalanceCorrection correction)
 {
     // A cut of so few passes is balanced between them; of a deeper one two thirds go first. Common practice, no source.
@@ -58,7 +56,6 @@ internal sealed class CorrectionWords(DesignReport report, BuildStage stage, Bal
     public IReadOnlyList<CodedNote> Advice => correction.Status == CorrectionStatus.MeasureAgain ? [.. Again()] : [.. Believed()];
 
     /// <summary>Where and how to take one cut.</summary>
-    /// <param name="removal">The cut.</param>
     public string How(Removal removal)
     {
         return $"From {Place(removal.FromMm)} to {Place(removal.ToMm)} from the top of the grip: {Thin(removal.PerFaceMm)} off each face along the "
@@ -66,7 +63,6 @@ internal sealed class CorrectionWords(DesignReport report, BuildStage stage, Bal
     }
 
     /// <summary>A zone as a maker calls it.</summary>
-    /// <param name="zone">The zone.</param>
     public static string Name(CorrectionZone zone) => zone switch
     {
         CorrectionZone.Grip => "the grip",

@@ -34,7 +34,6 @@ internal static class CorrectionZones
     public static IReadOnlyList<CorrectionZone> All { get; } = Enum.GetValues<CorrectionZone>();
 
     /// <summary>The contract's name of a zone.</summary>
-    /// <param name="zone">The zone.</param>
     public static string Id(CorrectionZone zone) => zone switch
     {
         CorrectionZone.Grip => "grip",
@@ -45,12 +44,8 @@ internal static class CorrectionZones
         _ => "blade-lower-third",
     };
 
-    /// <summary>
-    /// Share of a zone's thickness figure that applies at a place: 1 in its heart, running out smoothly; all shares at a place of
-    /// shaft or blade add up to 1. Theory M22.
-    /// </summary>
-    /// <param name="zone">The zone.</param>
-    /// <param name="pattern">The place.</param>
+    /// <summary>Share of a zone's thickness figure that applies at a place: 1 in its heart, running out smoothly; all shares at a place of
+    /// shaft or blade add up to 1. Theory M22.</summary>
     public static double Share(CorrectionZone zone, StationPattern pattern)
     {
         var t = pattern.Coordinate;

@@ -8,7 +8,6 @@ namespace Paddle.Design.Build;
 /// promised: nobody cuts wood off a paddle for following its plan.
 /// </remarks>
 /// <param name="AimMm">Aimed balance point, mm.</param>
-/// <param name="ToleranceMm">Tolerance, mm.</param>
 /// <param name="PlannedMm">Balance point of the paddle exactly to plan, mm.</param>
 /// <param name="MaximumMassG">Most mass, g.</param>
 /// <param name="Confidence">How sure the maker wants to be of ending in tolerance.</param>
@@ -38,14 +37,11 @@ internal sealed record CutGoal(double AimMm, double ToleranceMm, double PlannedM
     internal double HighMm => High(ToleranceMm);
 
     /// <summary>Whether a paddle is where it should be.</summary>
-    /// <param name="balanceMm">Its balance point, mm.</param>
-    /// <param name="massG">Its mass, g.</param>
     /// <param name="slackMm">How far beyond the tolerance still counts, mm.</param>
     internal bool Holds(double balanceMm, double massG, double slackMm) =>
         balanceMm >= LowMm - slackMm - 1e-6 && balanceMm <= HighMm + slackMm + 1e-6 && HoldsMass(massG);
 
     /// <summary>Whether a paddle is light enough.</summary>
-    /// <param name="massG">Its mass, g.</param>
     internal bool HoldsMass(double massG) => massG <= MaximumMassG + MassSlackG;
 
     /// <summary>The same drawn in so that chance is on the maker's side; never to less than a tenth of the tolerance.</summary>

@@ -16,8 +16,6 @@ namespace Paddle.Design.Build;
 internal sealed record GripKerf(double PlaceMm, double DepthMm, double LeftMm, int Faces, double OtherFaceDepthMm)
 {
     /// <summary>Finds the kerf of a grip.</summary>
-    /// <param name="solid">The finished paddle.</param>
-    /// <param name="blank">The board.</param>
     /// <param name="allowanceMm">Left on each face for rasp and sandpaper, mm.</param>
     public static GripKerf For(PaddleSolid solid, Blank blank, double allowanceMm)
     {

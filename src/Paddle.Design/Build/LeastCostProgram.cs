@@ -1,8 +1,6 @@
 namespace Paddle.Design.Build;
 
-/// <summary>
-/// A small linear program: least c·x with every row aᵢ·x ≤ bᵢ and x ≥ 0, no cost negative. Theory M25.
-/// </summary>
+/// <summary>A small linear program: least c·x with every row aᵢ·x ≤ bᵢ and x ≥ 0, no cost negative. Theory M25.</summary>
 /// <remarks>
 /// Dual simplex on the full tableau: with no negative cost the empty plan is dual feasible, so rows with negative b are mended
 /// one after the other until none is left; the result is an exact vertex. Source: Lemke 1954, Naval Research Logistics Quarterly
@@ -12,7 +10,6 @@ internal static class LeastCostProgram
 {
     private const double Tiny = 1e-10;
 
-    /// <summary>Solves the program.</summary>
     /// <param name="cost">c, none negative.</param>
     /// <param name="rows">a, row by row.</param>
     /// <param name="bounds">b.</param>

@@ -14,22 +14,16 @@ internal enum RingDirection
 }
 
 /// <summary>How one size changes between shop and water.</summary>
-/// <param name="Id">Which size.</param>
-/// <param name="BuiltMm">As built, mm.</param>
 /// <param name="FlatSawnMm">Change if flat-sawn, mm; negative when it shrinks.</param>
-/// <param name="QuarterSawnMm">Change if quarter-sawn, mm.</param>
 internal sealed record SizeChange(string Id, double BuiltMm, double FlatSawnMm, double QuarterSawnMm)
 {
     /// <summary>The change for one direction of the rings, mm.</summary>
-    /// <param name="rings">How the rings lie.</param>
     public double For(RingDirection rings) => rings == RingDirection.FlatSawn ? FlatSawnMm : QuarterSawnMm;
 }
 
 /// <summary>A paddle built at one moisture and used at another. Theory M16.</summary>
-/// <param name="BuiltPercent">Moisture when built, percent.</param>
 /// <param name="UsedPercent">Moisture of shaft and grip in use, percent.</param>
 /// <param name="BladePercent">Moisture of the blade in use, percent.</param>
-/// <param name="Sizes">Changes of the sizes.</param>
 /// <param name="Service">Mass and balance of bare wood in use.</param>
 /// <param name="Notes">What it means.</param>
 internal sealed record MoistureInService(
@@ -42,7 +36,6 @@ internal sealed record MoistureInService(
 {
     /// <summary>Moisture that wood comes to in a climate: <see cref="EquilibriumMoisture"/>.</summary>
     /// <param name="temperatureC">Air, degrees C.</param>
-    /// <param name="relativeHumidityPercent">Relative humidity, percent.</param>
     public static double FromClimate(double temperatureC, double relativeHumidityPercent) =>
         EquilibriumMoisture.Percent(temperatureC, relativeHumidityPercent);
 

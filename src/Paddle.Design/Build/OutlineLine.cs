@@ -2,10 +2,8 @@ using Paddle.Design.Outline;
 
 namespace Paddle.Design.Build;
 
-/// <summary>
-/// <see cref="SawnOutline"/> with a memory: several stages leave the same allowance at the same places, and each is searched for
-/// once. Belongs to one sheet or one correction; not for several threads.
-/// </summary>
+/// <summary><see cref="SawnOutline"/> with a memory: several stages leave the same allowance at the same places, and each is searched for
+/// once. Belongs to one sheet or one correction; not for several threads.</summary>
 /// <param name="outline">The finished outline.</param>
 internal sealed class OutlineLine(HalfBreadthCurve outline)
 {

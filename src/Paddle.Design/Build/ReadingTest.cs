@@ -5,7 +5,6 @@ using Paddle.Design.Wood;
 namespace Paddle.Design.Build;
 
 /// <summary>A reading that does not fit the design, the stage and the other readings.</summary>
-/// <param name="Kind">What it is of.</param>
 /// <param name="Index">Its number among the thickness readings; 0 for mass and balance.</param>
 /// <param name="Read">As read, g or mm.</param>
 /// <param name="Expected">What design, stage and the readings that fit expect.</param>
@@ -40,7 +39,6 @@ internal sealed record ReadingTest(IReadOnlyList<ReadingDoubt> Doubts, double Mi
     internal bool Fits => Doubts.Count == 0 && MisfitSquare <= MostMisfitSquare;
 
     /// <summary>Share of honest paddles whose readings lie as far off together; null where they do not fit.</summary>
-    /// <param name="rows">The readings.</param>
     /// <param name="deviation">Standard deviation of each unknown.</param>
     internal static double? ChanceOf(IReadOnlyList<ReadingRow> rows, IReadOnlyList<double> deviation)
     {

@@ -20,8 +20,6 @@ internal static class RemovalLimits
 
     /// <summary>Most that may come off at each station, mm of full thickness; 0 where a limit is reached already.</summary>
     /// <param name="solid">The paddle planed to plan at the printed stations.</param>
-    /// <param name="loads">The forces.</param>
-    /// <param name="wood">The wood's strengths.</param>
     /// <param name="reserve">Factor on every case's least factor.</param>
     internal static double[] At(PaddleSolid solid, Loads loads, WoodInUse wood, double reserve = 1)
     {

@@ -1,8 +1,6 @@
 namespace Paddle.Design.Build;
 
-/// <summary>
-/// Least wood that brings the balance point between two places: a linear program over the zones' thickness. Theory M25.
-/// </summary>
+/// <summary>Least wood that brings the balance point between two places: a linear program over the zones' thickness. Theory M25.</summary>
 /// <remarks>
 /// A cut off the middle takes mass and moment in proportion to its depth, so balance in tolerance,
 /// <c>low (M - sum m r) &lt;= F - sum f r &lt;= high (M - sum m r)</c>, is linear in the depths r, and so is the depth at each
@@ -16,7 +14,6 @@ internal static class RemovalProgram
     // A gram too heavy is dear as well, but less than a millimetre off balance.
     internal const double HeavyG = MissG / 100;
 
-    /// <summary>Solves for the depths.</summary>
     /// <param name="massG">M, mass before, g.</param>
     /// <param name="first">F, first moment before, g·mm.</param>
     /// <param name="gPerMm">m, grams a millimetre of depth takes, by zone.</param>

@@ -19,10 +19,8 @@ internal static class RoundOver
 
     private static readonly double[] SoldIn = [1.0 / 8, 3.0 / 16, 1.0 / 4, 5.0 / 16, 3.0 / 8, 1.0 / 2, 5.0 / 8, 3.0 / 4];
 
-    /// <summary>
-    /// Bits that never cut into the oval: <c>r &lt;= b/2</c>, and leave the bearing its flat: <c>r &lt;= (b - 3 mm)/2</c>, b
-    /// being the smaller side. Largest first.
-    /// </summary>
+    /// <summary>Bits that never cut into the oval: <c>r &lt;= b/2</c>, and leave the bearing its flat: <c>r &lt;= (b - 3 mm)/2</c>, b being
+    /// the smaller side. Largest first.</summary>
     /// <param name="widthMm">Least width of the squared shaft, mm.</param>
     /// <param name="thicknessMm">Least thickness of the squared shaft, mm.</param>
     /// <param name="units">Units that the shop buys its bits in.</param>

@@ -5,10 +5,8 @@ namespace Paddle.Design.Build;
 /// <summary>Modulus of a board from its sag between two supports under a weight at mid-span. Theory M18.</summary>
 internal static class SagFormula
 {
-    /// <summary>
-    /// Modulus by the plain beam formula, all of the sag laid to bending: <c>E = P L³/(48 I y)</c>, I = b h³/12. Source: beam
-    /// tables, simply supported, centre load. Theory M18.
-    /// </summary>
+    /// <summary>Modulus by the plain beam formula, all of the sag laid to bending: <c>E = P L³/(48 I y)</c>, I = b h³/12. Source: beam
+    /// tables, simply supported, centre load. Theory M18.</summary>
     /// <param name="loadN">P, N.</param>
     /// <param name="spanMm">L, mm.</param>
     /// <param name="widthMm">b, mm.</param>
@@ -30,12 +28,8 @@ internal static class SagFormula
         PlainBeamModulusMPa(loadN, spanMm, widthMm, thicknessMm, sagMm)
         * (1 + ElasticConstants.ShearShareOfSag(modulusOverShearModulus, spanMm / thicknessMm)); // theory M18
 
-    /// <summary>
-    /// Sag of the board under its own weight at mid-span, overhanging ends lifting it: <c>5 w L⁴/(384 E I) - w a² L²/(16 E I)</c>.
-    /// Source: beam tables. Theory M18.
-    /// </summary>
-    /// <param name="massG">Mass of the board, g.</param>
-    /// <param name="lengthMm">Its length, mm.</param>
+    /// <summary>Sag of the board under its own weight at mid-span, overhanging ends lifting it: <c>5 w L⁴/(384 E I) - w a² L²/(16 E I)</c>.
+    /// Source: beam tables. Theory M18.</summary>
     /// <param name="spanMm">L, mm; a is half of what reaches over.</param>
     /// <param name="widthMm">b, mm.</param>
     /// <param name="thicknessMm">h, mm.</param>

@@ -11,10 +11,8 @@ internal sealed record SandingStep(string Zone, IReadOnlyList<int> Grits, double
 /// <summary>Sanding by zone.</summary>
 internal static class SandingPlan
 {
-    /// <summary>
-    /// Wood that the next grit must take to clear the scratches of a grit, mm per face. Source: wide-belt sanding table, a
-    /// woodworking trade site, 7 August 2014, read (inches there): an upper value for hand sanding. Beyond P220 the table ends.
-    /// </summary>
+    /// <summary>Wood that the next grit must take to clear the scratches of a grit, mm per face. Source: wide-belt sanding table, a
+    /// woodworking trade site, 7 August 2014, read (inches there): an upper value for hand sanding. Beyond P220 the table ends.</summary>
     public static IReadOnlyDictionary<int, double> NextRemovesMm { get; } = new Dictionary<int, double>
     {
         [60] = 0.38,
@@ -26,7 +24,6 @@ internal static class SandingPlan
         [220] = 0.013,
     };
 
-    /// <summary>The plan.</summary>
     public static IReadOnlyList<SandingStep> All { get; } =
     [
         Step("blade", [80, 120, 180, 220],
@@ -42,7 +39,6 @@ internal static class SandingPlan
     ];
 
     /// <summary>Wood taken by a sequence after its first grit, mm per face, as far as the table goes. Theory M11.</summary>
-    /// <param name="grits">Grits in order.</param>
     public static double RemovesMm(IReadOnlyList<int> grits)
     {
         var sum = 0.0;

@@ -2,15 +2,12 @@ using Paddle.Design.Outline;
 
 namespace Paddle.Design.Build;
 
-/// <summary>
-/// The outline with an even allowance all round: the curve that a tool leaves when it stays the same distance off the line
-/// everywhere, round the ends too. Theory M7.
-/// </summary>
+/// <summary>The outline with an even allowance all round: the curve that a tool leaves when it stays the same distance off the line
+/// everywhere, round the ends too. Theory M7.</summary>
 /// <remarks>Source: parallel curve as the edge of a disc's sweep (Minkowski sum), elementary geometry.</remarks>
 internal static class SawnOutline
 {
     /// <summary>Half-breadth (mm) at x: the highest point that a disc of the allowance's radius reaches from the line.</summary>
-    /// <param name="outline">The finished outline.</param>
     /// <param name="xMm">x, mm; from the allowance above the top to the allowance below the tip.</param>
     /// <param name="allowanceMm">Distance off the line, mm, 0 or more.</param>
     public static double HalfBreadthMm(HalfBreadthCurve outline, double xMm, double allowanceMm)

@@ -13,10 +13,8 @@ internal static class ScrapedCut
     /// <summary>Least cut that is asked for, mm of full thickness.</summary>
     internal const double LeastMm = 0.2;
 
-    /// <summary>
-    /// The best of all ways to take each zone's depth to a step below or above: every one is tried. Depths nearer to nothing than to
-    /// the least are left, unless that misses what must be reached.
-    /// </summary>
+    /// <summary>The best of all ways to take each zone's depth to a step below or above: every one is tried. Depths nearer to nothing than
+    /// to the least are left, unless that misses what must be reached.</summary>
     /// <param name="depthMm">Exact depths, mm by zone.</param>
     /// <param name="cost">What a cut costs; the least wins.</param>
     /// <param name="fits">Whether it keeps all limits.</param>

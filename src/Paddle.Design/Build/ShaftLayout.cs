@@ -11,7 +11,6 @@ namespace Paddle.Design.Build;
 /// <param name="LineOnSideMm">Eight-side line from each edge of the sides: 0.2929 of the thickness.</param>
 /// <param name="ChamferDegrees">Angle between the corner facet and the face: 45 on a square shaft only.</param>
 /// <param name="SixteenOnFaceMm">Sixteen-side line in from each octagon corner on the faces.</param>
-/// <param name="SixteenOnSideMm">The same on the sides.</param>
 /// <param name="SixteenOnCornerMm">The same on the corner facets.</param>
 internal sealed record ShaftLine(
     int Number,
@@ -29,10 +28,7 @@ internal sealed record ShaftLine(
 internal static class ShaftLayout
 {
     /// <summary>Lines on one rectangle.</summary>
-    /// <param name="number">Number of the station.</param>
-    /// <param name="xMm">Place, mm.</param>
     /// <param name="widthMm">Width of the rectangle on the face, mm.</param>
-    /// <param name="thicknessMm">Thickness of the rectangle, mm.</param>
     public static ShaftLine At(int number, double xMm, double widthMm, double thicknessMm)
     {
         double face = Rounding.EightSideLine * widthMm, side = Rounding.EightSideLine * thicknessMm;

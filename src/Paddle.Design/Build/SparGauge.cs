@@ -33,15 +33,12 @@ internal sealed record SparGauge(
     }
 
     /// <summary>Clear width between the fences, in words.</summary>
-    /// <param name="units">Units of the rule.</param>
     public string Between(DrawingUnits units) => Text(BetweenFencesMm, units);
 
     /// <summary>Fence to the first point, in words.</summary>
-    /// <param name="units">Units of the rule.</param>
     public string First(DrawingUnits units) => Text(FirstPointMm, units);
 
     /// <summary>Between the points, in words.</summary>
-    /// <param name="units">Units of the rule.</param>
     public string Apart(DrawingUnits units) => Text(BetweenPointsMm, units);
 
     // A gauge is built once and must be right: hundredths of a millimetre, or the marks that it was set out by.

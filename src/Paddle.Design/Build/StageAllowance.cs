@@ -16,10 +16,8 @@ internal enum ShaftShape
     /// <summary>Square or rectangular.</summary>
     Square,
 
-    /// <summary>Eight sides.</summary>
     EightSided,
 
-    /// <summary>Sixteen sides.</summary>
     SixteenSided,
 
     /// <summary>Round or oval.</summary>
@@ -42,12 +40,10 @@ internal sealed record StageAllowance(
     double OutlineMm, double? BladeFaceMm, double? ShaftFaceMm, double? GripFaceMm, ShaftShape Shaft, double FaceToleranceMm)
 {
     /// <summary>Left outside the line by a saw, mm.</summary>
-    /// <param name="saw">The saw.</param>
     public static double SawMm(OutlineSaw saw) => saw == OutlineSaw.Jigsaw ? 3.0 : 2.0;
 
     /// <summary>The allowance left after a stage.</summary>
     /// <param name="stage">The stage; the blank is as wide as the board, not as the outline.</param>
-    /// <param name="saw">The saw that cut the outline.</param>
     public static StageAllowance After(BuildStage stage, OutlineSaw saw) => stage switch
     {
         BuildStage.Blank or BuildStage.Sawn => new(SawMm(saw), null, null, null, ShaftShape.Square, 0.25),

@@ -46,9 +46,7 @@ internal static class StageCautions
         "common practice, no source");
 
     /// <summary>The cautions of one stage, most urgent first; those that every paddle carries keep their text.</summary>
-    /// <param name="stage">The stage.</param>
     /// <param name="design">Cautions of the design, for its wood.</param>
-    /// <param name="speciesId">Id of the wood.</param>
     public static IReadOnlyList<Caution> For(BuildStage stage, IReadOnlyList<Caution> design, string speciesId)
     {
         var edge = Named(design, "edge-tools");

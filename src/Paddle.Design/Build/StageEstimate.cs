@@ -3,10 +3,8 @@ using Paddle.Design.Solid;
 
 namespace Paddle.Design.Build;
 
-/// <summary>
-/// What density, change of density along the board and thickness errors explain a weighing, a balance and caliper readings.
-/// Theory M23.
-/// </summary>
+/// <summary>What density, change of density along the board and thickness errors explain a weighing, a balance and caliper readings. Theory
+/// M23.</summary>
 /// <remarks>
 /// Linearised least squares with prior spreads (Gauss-Newton): density about the design's, change along the board about none,
 /// each zone's thickness about the stage's plan. Source: Bayesian linear regression, any text.
@@ -32,7 +30,6 @@ internal sealed class StageEstimate
     /// <summary>Relative density, change along the board, thickness error of every zone (mm).</summary>
     internal double[] Theta { get; private set; }
 
-    /// <summary>Their covariance.</summary>
     internal Matrix<double> Covariance { get; private set; }
 
     /// <summary>Density at the design's balance point, kg/m³.</summary>

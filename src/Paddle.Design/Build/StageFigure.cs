@@ -7,7 +7,5 @@ namespace Paddle.Design.Build;
 internal sealed record StageFigure(double Value, double Low, double High)
 {
     /// <summary>A band of a half-width on both sides.</summary>
-    /// <param name="value">Prediction.</param>
-    /// <param name="half">Half of the band.</param>
     internal static StageFigure Around(double value, double half) => new(value, value - half, value + half);
 }

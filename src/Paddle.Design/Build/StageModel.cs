@@ -7,7 +7,6 @@ namespace Paddle.Design.Build;
 /// <summary>What a reading is of.</summary>
 internal enum ReadingKind
 {
-    /// <summary>The mass.</summary>
     Mass,
 
     /// <summary>The balance point.</summary>
@@ -18,7 +17,6 @@ internal enum ReadingKind
 }
 
 /// <summary>One reading beside what the model of its stage expects.</summary>
-/// <param name="Kind">What it is of.</param>
 /// <param name="Index">Its number among the thickness readings; 0 for mass and balance.</param>
 /// <param name="Read">As read, g or mm.</param>
 /// <param name="Expected">As expected at the unknowns that the row was asked for.</param>
@@ -28,10 +26,8 @@ internal enum ReadingKind
 internal sealed record ReadingRow(
     ReadingKind Kind, int Index, double Read, double Expected, double[] Slope, double ReadingError, double Error);
 
-/// <summary>
-/// What a stage should weigh, where it should balance and how thick it should be, as functions of the wood's density, its change
-/// along the board and the thickness error of every zone; with how far these usually lie off. Theory M23.
-/// </summary>
+/// <summary>What a stage should weigh, where it should balance and how thick it should be, as functions of the wood's density, its change
+/// along the board and the thickness error of every zone; with how far these usually lie off. Theory M23.</summary>
 /// <remarks>
 /// The usual spreads are those of <see cref="StageScatter"/> and <see cref="StageAllowance"/>. A cut already taken beyond the plan
 /// moves the expected thickness of its zone, and is itself off by <see cref="BalanceCorrection.CutVariation"/>.

@@ -9,17 +9,12 @@ internal static class StageScatter
     /// <summary>Coefficient of variation of density when the maker weighed the board: reading errors. Common practice, no source.</summary>
     public const double MeasuredVariation = 0.02;
 
-    /// <summary>
-    /// Standard deviation of the density's change from one end of a board to the other, as a fraction of the mean. Assumption, no
-    /// published figure found: half the coefficient of variation of specific gravity between boards.
-    /// </summary>
+    /// <summary>Standard deviation of the density's change from one end of a board to the other, as a fraction of the mean. Assumption, no
+    /// published figure found: half the coefficient of variation of specific gravity between boards.</summary>
     public const double EndToEndVariation = Scatter.SpecificGravityVariation / 2;
 
-    /// <summary>
-    /// Coefficient of variation of the design's density: the book's 10 % (Wood Handbook table 5-6, read in a survey), or
-    /// <see cref="MeasuredVariation"/> when the design's density is not the book's.
-    /// </summary>
-    /// <param name="wood">The wood in use.</param>
+    /// <summary>Coefficient of variation of the design's density: the book's 10 % (Wood Handbook table 5-6, read in a survey), or <see
+    /// cref="MeasuredVariation"/> when the design's density is not the book's.</summary>
     public static double DensityVariation(WoodInUse wood)
     {
         return WoodCatalogue.Find(wood.SpeciesId) is { } species
@@ -29,9 +24,6 @@ internal static class StageScatter
     }
 
     /// <summary>Mass and balance of a stage with their bands.</summary>
-    /// <param name="solid">The stage.</param>
-    /// <param name="wood">The wood in use.</param>
-    /// <param name="saw">The saw that cut the outline.</param>
     /// <remarks>
     /// Independent errors add as squares: the wood's density, its change along the board (which moves the balance point by the
     /// change per length times the spread of mass about it), and the faces of grip, shaft and blade being off each on their own.
@@ -67,8 +59,6 @@ internal static class StageScatter
     }
 
     /// <summary>The same figures once the finish is on: what it adds is known to the coverage's spread, and errors add as squares.</summary>
-    /// <param name="bare">Mass and balance of the bare wood.</param>
-    /// <param name="finished">The paddle with its finish.</param>
     public static (StageFigure MassG, StageFigure BalanceMm) WithFinish((StageFigure MassG, StageFigure BalanceMm) bare, FinishedMass finished)
     {
         double Half(StageFigure figure, double added) =>

@@ -11,10 +11,8 @@ namespace Paddle.Design.Build;
 /// </param>
 internal readonly record struct StageSection(double HalfWidthMm, double ThicknessMm, double AreaMm2, double AreaPerThickness);
 
-/// <summary>
-/// The solid at one stage, place by place: the board's rectangle, the polygonal shaft or the designed section with its allowance.
-/// Theory M8.
-/// </summary>
+/// <summary>The solid at one stage, place by place: the board's rectangle, the polygonal shaft or the designed section with its allowance.
+/// Theory M8.</summary>
 /// <remarks>
 /// Down to 0.08 of the blade the throat keeps the shaft's section while the shaft is square or polygonal; from there to 0.25 the
 /// one runs out into the other, as a spokeshave leaves it, with the share that the finished solid's own shoulder has.

@@ -21,7 +21,6 @@ internal sealed class StageSolid
         (VolumeMm3, CentreMm) = (volume, first / volume);
     }
 
-    /// <summary>The stage.</summary>
     public BuildStage Stage { get; }
 
     /// <summary>The board.</summary>
@@ -39,15 +38,11 @@ internal sealed class StageSolid
     /// <summary>Index of the node that stands for the first place of <see cref="StationGrid.Fine"/>.</summary>
     internal int FirstPlace { get; }
 
-    /// <summary>Mass, g.</summary>
     /// <param name="densityKgM3">Density of the wood, kg/m³.</param>
     public double MassG(double densityKgM3) => densityKgM3 * 1e-6 * VolumeMm3;
 
     /// <summary>Shapes and sums a stage.</summary>
     /// <param name="finished">The finished paddle on <see cref="StationGrid.Fine"/>.</param>
-    /// <param name="blank">The board.</param>
-    /// <param name="stage">The stage.</param>
-    /// <param name="saw">The saw that cut the outline.</param>
     public static StageSolid Of(PaddleSolid finished, Blank blank, BuildStage stage, OutlineSaw saw)
     {
         return Of(finished, new(finished.Outline), blank, stage, saw);
@@ -90,5 +85,4 @@ internal sealed class StageSolid
 /// <param name="XMm">x, mm.</param>
 /// <param name="AlongMm">Place along the shaft's line, mm.</param>
 /// <param name="WeightMm">Quadrature weight, mm.</param>
-/// <param name="Section">The section.</param>
 internal readonly record struct StageNode(StationPattern Pattern, double XMm, double AlongMm, double WeightMm, StageSection Section);

@@ -6,14 +6,11 @@ internal static class TapFormula
     /// <summary>First root of cos b cosh b = 1, the free bar's first bending mode. Source: any text on vibration.</summary>
     public const double FirstRoot = 4.730040744862704;
 
-    /// <summary>
-    /// Frequency of the first bending mode of a slender free bar: <c>f = b²/(2 pi) sqrt(E I/(m L³))</c>. Theory M19.
-    /// Source: Euler-Bernoulli beam, any text on vibration.
-    /// </summary>
+    /// <summary>Frequency of the first bending mode of a slender free bar: <c>f = b²/(2 pi) sqrt(E I/(m L³))</c>. Theory M19. Source:
+    /// Euler-Bernoulli beam, any text on vibration.</summary>
     /// <param name="modulusMPa">E, MPa.</param>
     /// <param name="massG">m, g.</param>
     /// <param name="lengthMm">L, mm.</param>
-    /// <param name="widthMm">Width, mm.</param>
     /// <param name="thicknessMm">Thickness in the direction of the motion, mm.</param>
     /// <returns>f, Hz.</returns>
     public static double SlenderFrequencyHz(double modulusMPa, double massG, double lengthMm, double widthMm, double thicknessMm)
@@ -24,12 +21,9 @@ internal static class TapFormula
             * Math.Sqrt(1000 * stiffness / (massG * 1e-3 * lengthMm * lengthMm * lengthMm)); // theory M19
     }
 
-    /// <summary>
-    /// Factor by which shear and rotation lower f², so that the true modulus is the slender bar's times it:
-    /// <c>1 + (h/L)²/12 (49.48 + 12.30 k E/G)</c>, k = 1.2. Theory M20.
-    /// Source: Goens' approximation to the Timoshenko beam, from memory; with E/G = 2 and k = 1.2 it gives the 6.585 (h/L)² of
-    /// ASTM E1876 at a Poisson's ratio of 0 (from memory).
-    /// </summary>
+    /// <summary>Factor by which shear and rotation lower f², so that the true modulus is the slender bar's times it: <c>1 + (h/L)²/12
+    /// (49.48 + 12.30 k E/G)</c>, k = 1.2. Theory M20. Source: Goens' approximation to the Timoshenko beam, from memory; with E/G = 2 and k
+    /// = 1.2 it gives the 6.585 (h/L)² of ASTM E1876 at a Poisson's ratio of 0 (from memory).</summary>
     /// <param name="thicknessOverLength">h/L.</param>
     /// <param name="modulusOverShearModulus">E/G.</param>
     public static double ThickBarFactor(double thicknessOverLength, double modulusOverShearModulus) =>
@@ -39,8 +33,6 @@ internal static class TapFormula
     /// <param name="frequencyHz">f, Hz.</param>
     /// <param name="massG">m, g.</param>
     /// <param name="lengthMm">L, mm.</param>
-    /// <param name="widthMm">Width, mm.</param>
-    /// <param name="thicknessMm">Thickness, mm.</param>
     /// <returns>E, MPa.</returns>
     public static double PlainBeamModulusMPa(double frequencyHz, double massG, double lengthMm, double widthMm, double thicknessMm)
     {
@@ -52,8 +44,6 @@ internal static class TapFormula
     /// <param name="frequencyHz">f, Hz.</param>
     /// <param name="massG">m, g.</param>
     /// <param name="lengthMm">L, mm.</param>
-    /// <param name="widthMm">Width, mm.</param>
-    /// <param name="thicknessMm">Thickness, mm.</param>
     /// <param name="modulusOverShearModulus">E/G.</param>
     /// <returns>E, MPa.</returns>
     public static double TrueModulusMPa(

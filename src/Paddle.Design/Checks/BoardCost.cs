@@ -11,7 +11,6 @@ internal static class BoardCost
 
     /// <summary>A sentence, with the space before it.</summary>
     /// <param name="binding">The board as a limit that binds: its gain is for a millimetre more.</param>
-    /// <param name="units">Units to letter in.</param>
     internal static string InWords(BindingLimit binding, DrawingUnits units)
     {
         var (step, gain) = units == DrawingUnits.Metric ? ("millimetre", binding.Gain) : ("sixteenth of an inch", binding.Gain * SixteenthMm);

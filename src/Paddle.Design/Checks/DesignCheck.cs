@@ -17,7 +17,6 @@ public enum CheckStatus
 /// <param name="Id">Name of the check.</param>
 /// <param name="Status">How it came out.</param>
 /// <param name="Value">The figure.</param>
-/// <param name="Limit">Its limit.</param>
 /// <param name="Unit">Unit of both.</param>
 /// <param name="Message">What it means, in plain words.</param>
 /// <param name="Source">Where the limit comes from.</param>

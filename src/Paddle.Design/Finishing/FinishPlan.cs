@@ -78,9 +78,6 @@ internal sealed record FinishPlan(
 
     /// <summary>The plan of a paddle.</summary>
     /// <param name="mass">The finished paddle with its surfaces.</param>
-    /// <param name="throatMm">Place of the throat, mm.</param>
-    /// <param name="choice">What each surface is finished with.</param>
-    /// <param name="units">Units of the notes.</param>
     public static FinishPlan For(MassProperties mass, double throatMm, FinishChoice choice, DrawingUnits units = DrawingUnits.Metric)
     {
         Surface[] surfaces =

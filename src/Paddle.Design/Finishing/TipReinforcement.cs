@@ -29,9 +29,6 @@ internal sealed record TipReinforcement(
     private const double LeastBatchG = 30;  // below it the mixing ratio goes wrong; common practice, no source
 
     /// <summary>A reinforced tip and its effect on the balance, recomputed. Theory M15.</summary>
-    /// <param name="solid">The finished paddle.</param>
-    /// <param name="massG">Mass without it, g.</param>
-    /// <param name="balanceMm">Balance without it, mm.</param>
     /// <param name="lengthMm">How far it reaches up from the tip, mm; 10 mm to half the blade.</param>
     /// <param name="clothGM2">Weight of the cloth, g/m², 30 to 400.</param>
     /// <exception cref="ArgumentOutOfRangeException">Length or cloth outside its range.</exception>

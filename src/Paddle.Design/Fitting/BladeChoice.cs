@@ -26,7 +26,6 @@ public sealed record BladeSizes(
     double WidestMm)
 {
     /// <summary>The sizes of a family of the catalogue.</summary>
-    /// <param name="family">The family.</param>
     /// <returns>Its sizes, and the area factor of its outline drawn at the default size.</returns>
     public static BladeSizes Of(BladeFamily family)
     {
@@ -70,8 +69,6 @@ public sealed record BladeSizes(
 }
 
 /// <summary>A blade chosen: family and size as they follow from the person, before they are rounded.</summary>
-/// <param name="Family">Sizes of the family.</param>
-/// <param name="LengthMm">Length, mm.</param>
 /// <param name="WidthMm">Greatest width, mm.</param>
 /// <param name="BendDegrees">Bend between shaft and blade, degrees; 0 for a straight paddle.</param>
 /// <param name="WantedAreaMm2">Area that the person and the outing ask of this family, mm².</param>
@@ -87,10 +84,8 @@ public sealed record ChosenBlade(BladeSizes Family, double LengthMm, double Widt
     public double MadeWidthMm => Math.Round(WidthMm);
 }
 
-/// <summary>
-/// Which blade family suits a water and a seat, and its size: the length fits the body, the width carries the area. Ranges of length and width
-/// are the catalogue's (common practice, no source); area factors those of its outlines.
-/// </summary>
+/// <summary>Which blade family suits a water and a seat, and its size: the length fits the body, the width carries the area. Ranges of
+/// length and width are the catalogue's (common practice, no source); area factors those of its outlines.</summary>
 internal static class BladeChoice
 {
     /// <summary>Bend of a bent-shaft paddle, degrees: 12 is the most usual (common practice, no source; 5 to 15 is the trade's range).</summary>
@@ -109,16 +104,11 @@ internal static class BladeChoice
 
     /// <summary>A family by its trade name.</summary>
     /// <param name="id">Trade name, such as <c>ottertail</c>.</param>
-    /// <returns>The family.</returns>
     /// <exception cref="ArgumentException">There is no such family.</exception>
     public static BladeSizes Family(string id) =>
         Families.FirstOrDefault(f => f.Id == id) ?? throw new ArgumentException($"No blade family is called {id}.", nameof(id));
 
     /// <summary>Whether a bent shaft is made: asked for by a race or a wish, for somebody who sits, away from rapids.</summary>
-    /// <param name="seat">Seat.</param>
-    /// <param name="water">Kind of water.</param>
-    /// <param name="purpose">What the outing is for.</param>
-    /// <param name="wished">Whether a bent shaft is wished for.</param>
     /// <returns>Whether. Cadence has no say: how quick somebody paddles today must not turn one kind of paddle into another.</returns>
     public static bool IsBent(SeatPlan seat, WaterKind water, OutingPurpose? purpose, bool wished)
     {
@@ -126,10 +116,6 @@ internal static class BladeChoice
     }
 
     /// <summary>Family that suits the water and the seat, and why.</summary>
-    /// <param name="water">Kind of water.</param>
-    /// <param name="place">Which seat.</param>
-    /// <param name="bent">Whether the shaft is bent.</param>
-    /// <param name="sensitiveJoints">Whether joints are to be spared.</param>
     /// <returns>Family and the reason. Source: uses named in the trade (common practice, no source; power order from forum reports).</returns>
     public static (BladeSizes Family, string Reason) Choose(WaterKind water, SeatPlace place, bool bent, bool sensitiveJoints) => water switch
     {
@@ -143,36 +129,27 @@ internal static class BladeChoice
     };
 
     /// <summary>Blade lengths usual for a hand spacing, mm: the trade's, shorter for the small and longer for the tall.</summary>
-    /// <param name="family">The family.</param>
     /// <param name="spacingMm">S, mm.</param>
-    /// <returns>The range.</returns>
     public static Outline.Range UsualLengthMm(BladeSizes family, double spacingMm) => new(
         Math.Max(PaddleLengths.BladeLengthLimitsMm.Min, Math.Min(1, spacingMm / Survey.HandSpacing.Women.Mean) * family.ShortestMm),
         Math.Max(1, spacingMm / Survey.HandSpacing.Men.Percentile95) * family.LongestMm);
 
     /// <summary>Blade widths usual for a person, mm: the trade's, and for a small one the same shares of the width that carries its own part of a boat.</summary>
-    /// <param name="family">The family.</param>
     /// <param name="spacingMm">S, mm.</param>
-    /// <param name="bodyMassKg">Body mass, kg.</param>
-    /// <returns>The range.</returns>
     public static Outline.Range UsualWidthMm(BladeSizes family, double spacingMm, double bodyMassKg)
     {
         double share = Math.Min(1, EffortArea.DragShare(bodyMassKg) * family.LengthMm / LengthForBodyMm(family, spacingMm, bodyMassKg));
         return new(share * family.NarrowestMm, share * family.WidestMm);
     }
 
-    /// <summary>
-    /// Size a family for a person: L_b = L₀ (S/889)^n μ^(1/6), n 0.4 below 889 mm and 0.8 above, and W = A/(k L_b), with A the outing's
-    /// area. The trade's lengths hold from the mean woman's hand spacing to that of the 95th percentile of men
-    /// and shrink or grow in proportion beyond; the stroke moves a small person's width about its own
-    /// as far as the family's narrowest and widest stand off its usual one. Where a limit is met the area gives way, not the length.
-    /// </summary>
+    /// <summary>Size a family for a person: L_b = L₀ (S/889)^n μ^(1/6), n 0.4 below 889 mm and 0.8 above, and W = A/(k L_b), with A the
+    /// outing's area. The trade's lengths hold from the mean woman's hand spacing to that of the 95th percentile of men and shrink or grow
+    /// in proportion beyond; the stroke moves a small person's width about its own as far as the family's narrowest and widest stand off
+    /// its usual one. Where a limit is met the area gives way, not the length.</summary>
     /// <param name="family">The family; L₀ and A₀ are its default length and area.</param>
     /// <param name="spacingMm">S, the body's hand spacing, mm.</param>
     /// <param name="demand">What the outing asks.</param>
-    /// <param name="bendDegrees">Bend, degrees.</param>
     /// <param name="longestMm">Longest blade the water allows, mm; a value below the family's shortest gives the shortest.</param>
-    /// <returns>The blade.</returns>
     /// <remarks>Source: service's own choice, calibrated on common practice and not validated.</remarks>
     public static ChosenBlade Size(
         BladeSizes family, double spacingMm, StrokeDemand demand, double bendDegrees, double longestMm = double.PositiveInfinity)

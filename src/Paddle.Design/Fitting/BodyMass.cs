@@ -3,10 +3,8 @@ namespace Paddle.Design.Fitting;
 /// <summary>Body mass of a person who was not weighed, from stature.</summary>
 internal static class BodyMass
 {
-    /// <summary>
-    /// Body mass over stature squared of adults, kg/m². Source: age-standardised means of 2014, 24.2 (men) and 24.4 (women), NCD Risk Factor
-    /// Collaboration 2016 (summary).
-    /// </summary>
+    /// <summary>Body mass over stature squared of adults, kg/m². Source: age-standardised means of 2014, 24.2 (men) and 24.4 (women), NCD
+    /// Risk Factor Collaboration 2016 (summary).</summary>
     public const double AdultIndex = (24.2 + 24.4) / 2;
 
     // Up to here everybody is taken as a child, from there on as an adult; in between one turns into the other without a step

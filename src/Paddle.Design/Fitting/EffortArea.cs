@@ -19,11 +19,10 @@ public sealed record StrokeDemand(
     double PullSeconds,
     double AreaShare);
 
-/// <summary>
-/// Pull and blade area from body mass, effort, cadence and hours. Each stroke must carry the hull's drag for one cycle, and the area keeps the
-/// slip at the share of boat speed it has in the reference case, an adult of 75 kg touring at 45 strokes a minute with the family's usual
-/// blade. The reference is calibrated on what people carry (common practice), not validated: no measured choice of blades was found.
-/// </summary>
+/// <summary>Pull and blade area from body mass, effort, cadence and hours. Each stroke must carry the hull's drag for one cycle, and the
+/// area keeps the slip at the share of boat speed it has in the reference case, an adult of 75 kg touring at 45 strokes a minute with the
+/// family's usual blade. The reference is calibrated on what people carry (common practice), not validated: no measured choice of blades
+/// was found.</summary>
 internal static class EffortArea
 {
     /// <summary>Body mass of the reference paddler, kg (service's own choice).</summary>
@@ -77,7 +76,6 @@ internal static class EffortArea
     public static double DragShare(double bodyMassKg) => MassScale((bodyMassKg + GearKg) / (ReferenceBodyMassKg + GearKg)); // theory F32
 
     /// <summary>Boat speed meant by an effort kept up for a day of the reference length, m/s. Touring 1.3 to 1.8 (common practice, no source), fast cruising 2.2 to 2.7 (magazine).</summary>
-    /// <param name="effort">The effort.</param>
     /// <returns>V, m/s.</returns>
     public static double UsualSpeedMS(Effort effort) => effort switch
     {
@@ -95,11 +93,9 @@ internal static class EffortArea
     public static double BoatSpeedMS(Effort effort, double hours) =>
         UsualSpeedMS(effort) * Math.Pow(hours / ReferenceHours, (1 / EnduranceExponent) - 1); // theory F36
 
-    /// <summary>
-    /// Cadence that goes with an effort where none is given, strokes a minute: 45, 51, 60, in proportion to the boat's speed, so that every
-    /// stroke carries the boat equally far. Touring 35 to 50 (forum reports), marathon 60 to 80 (common practice, no source).
-    /// </summary>
-    /// <param name="effort">The effort.</param>
+    /// <summary>Cadence that goes with an effort where none is given, strokes a minute: 45, 51, 60, in proportion to the boat's speed, so
+    /// that every stroke carries the boat equally far. Touring 35 to 50 (forum reports), marathon 60 to 80 (common practice, no
+    /// source).</summary>
     /// <returns>f, strokes a minute.</returns>
     public static double DefaultStrokesPerMinute(Effort effort) => ReferenceStrokesPerMinute * UsualSpeedMS(effort) / ReferenceSpeedMS;
 
@@ -115,12 +111,9 @@ internal static class EffortArea
         return 1 / ((strokesPerMinute / SecondsPerMinute) + (1 / unhurried)); // theory F37
     }
 
-    /// <summary>
-    /// The pull an outing asks for and the blade area that goes with it: D = 20 μ (V/1.5)²; T = 60 D/(f t); A/A₀ = (T/40)(1.5/V)², which keeps the
-    /// slip at the same share of the boat's speed.
-    /// </summary>
+    /// <summary>The pull an outing asks for and the blade area that goes with it: D = 20 μ (V/1.5)²; T = 60 D/(f t); A/A₀ = (T/40)(1.5/V)²,
+    /// which keeps the slip at the same share of the boat's speed.</summary>
     /// <param name="bodyMassKg">m, kg.</param>
-    /// <param name="effort">Effort.</param>
     /// <param name="strokesPerMinute">f, strokes a minute.</param>
     /// <param name="hours">Hours of paddling a day.</param>
     /// <returns>The demand. It grows with body mass and falls with cadence; at the usual cadence it is the same for every effort.</returns>
@@ -137,12 +130,8 @@ internal static class EffortArea
     }
 
     /// <summary>Slip and efficiency of a blade under a pull, with the low and the high drag coefficient; the low one is that of the family's usual proportions.</summary>
-    /// <param name="demand">The pull.</param>
-    /// <param name="blade">The blade.</param>
     /// <param name="immersedShare">Share of it under water, 0 to 1.</param>
     /// <param name="densityKgM3">ρ, water density, kg/m³.</param>
-    /// <param name="strokesPerDay">Strokes in a day of this outing.</param>
-    /// <returns>The blade in the water.</returns>
     public static BladeInWater InWater(StrokeDemand demand, ChosenBlade blade, double immersedShare, double densityKgM3, double strokesPerDay)
     {
         const double Mm2PerM2 = 1_000_000;

@@ -1,8 +1,6 @@
 namespace Paddle.Design.Fitting;
 
-/// <summary>
-/// How far the hands move apart or together when the elbows are not square in the bar-on-the-head test.
-/// </summary>
+/// <summary>How far the hands move apart or together when the elbows are not square in the bar-on-the-head test.</summary>
 internal static class ElbowAngle
 {
     /// <summary>Upper arm as a fraction of stature. Source: Drillis and Contini 1966, from memory; the survey gives 0.191 between neighbouring landmarks.</summary>
@@ -14,10 +12,8 @@ internal static class ElbowAngle
     /// <summary>Change of hand spacing per degree of elbow angle near 90°, mm. Source: derived from <see cref="SpacingMm"/> at the survey's mean man.</summary>
     public const double SpacingMmPerDegree = 12;
 
-    /// <summary>
-    /// Hand spacing at elbow angle θ with the bar resting on the head:
-    /// S(θ) = 2 (w + √(u² + f² − 2 u f cos θ − f²)), w = S90/2 − u.
-    /// </summary>
+    /// <summary>Hand spacing at elbow angle θ with the bar resting on the head: S(θ) = 2 (w + √(u² + f² − 2 u f cos θ − f²)), w = S90/2 −
+    /// u.</summary>
     /// <param name="spacingAtRightAngleMm">S90, hand spacing with square elbows, mm.</param>
     /// <param name="upperArmMm">u, shoulder joint to elbow axis, mm.</param>
     /// <param name="forearmToGripMm">f, elbow axis to the middle of the gripping hand, mm; also the bar's height above the raised shoulder joint.</param>

@@ -7,9 +7,7 @@ namespace Paddle.Design.Fitting;
 public readonly record struct ValueBand(double Value, double Low, double High);
 
 /// <summary>One method that applied to the person.</summary>
-/// <param name="Id">Method.</param>
 /// <param name="Quantity">Quantity it gives, such as <c>handSpacingMm</c>.</param>
-/// <param name="ValueMm">Its value, mm.</param>
 /// <param name="StandardErrorMm">Its standard error, mm.</param>
 /// <param name="Source">Its source.</param>
 /// <param name="Role"><c>used</c>, <c>combined</c>, <c>check</c>, <c>beside</c> or <c>cap</c>.</param>
@@ -65,11 +63,8 @@ public sealed record FittingAlternative(string Id, string Reason, SuggestedDesig
 public sealed record FittingCaution(string Id, string Text, string Source);
 
 /// <summary>The answer to a fitting.</summary>
-/// <param name="OverallLengthMm">Overall length with its band, mm.</param>
-/// <param name="HandSpacingMm">Hand spacing with its band, mm.</param>
 /// <param name="FreeboardMm">Clear shaft between lower hand and throat, mm.</param>
 /// <param name="Duty">How hard the paddle is used.</param>
-/// <param name="Blade">Blade chosen.</param>
 /// <param name="Shaft">Shaft section that fits the hand.</param>
 /// <param name="Grip">Grip that fits the hand and the wrist.</param>
 /// <param name="Immersion">Blade against depth.</param>

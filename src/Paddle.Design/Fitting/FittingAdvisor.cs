@@ -8,10 +8,8 @@ internal static class FittingAdvisor
     /// <summary>Shaft taken off for a bent paddle, mm (common practice, no source: 50 to 100).</summary>
     public const double BentShaftShorterMm = 75;
 
-    /// <summary>
-    /// Share of a seat's height above 130 mm that the clear shaft takes up: it spreads the trade's 25 to 50 mm over the usual seats, 65 to
-    /// 190 mm above the water (service's own choice; what is left the paddler makes up by leaning).
-    /// </summary>
+    /// <summary>Share of a seat's height above 130 mm that the clear shaft takes up: it spreads the trade's 25 to 50 mm over the usual
+    /// seats, 65 to 190 mm above the water (service's own choice; what is left the paddler makes up by leaning).</summary>
     public const double FreeboardOverSeatHeight = 0.2;
 
     /// <summary>Scatter of that shortening, mm: 50 to 100 taken as even.</summary>
@@ -27,10 +25,8 @@ internal static class FittingAdvisor
         return refusals.Count > 0 ? new FittingOutcome(null, refusals) : new FittingOutcome(Answer(request, doubts, settle ?? (static design => design)), []);
     }
 
-    /// <summary>
-    /// Freeboard: 38 mm, a fifth of what the seat stands above 130 mm more, a little more where the paddler steers; kept within 25 to 50.
-    /// </summary>
-    /// <param name="seat">Seat.</param>
+    /// <summary>Freeboard: 38 mm, a fifth of what the seat stands above 130 mm more, a little more where the paddler steers; kept within 25
+    /// to 50.</summary>
     /// <returns>c, whole mm.</returns>
     /// <remarks>Source: range common practice, no source; the shares inside it are the service's own choice.</remarks>
     public static double FreeboardMm(SeatPlan seat)

@@ -27,8 +27,6 @@ internal static class FittingChecks
         MeasurementCatalogue.ArmSpan, MeasurementCatalogue.HandLength, MeasurementCatalogue.HandBreadth, MeasurementCatalogue.BodyMass,
     ];
 
-    /// <summary>Check a request.</summary>
-    /// <param name="request">The request.</param>
     /// <returns>Refusals (empty when the request can be answered) and cautions about doubtful measurements.</returns>
     public static (IReadOnlyList<InputRefusal> Refusals, IReadOnlyList<FittingCaution> Cautions) Check(FittingRequest request)
     {

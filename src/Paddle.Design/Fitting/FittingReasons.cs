@@ -1,18 +1,10 @@
 namespace Paddle.Design.Fitting;
 
 /// <summary>All that was found on the way, for the sentences that tell of it.</summary>
-/// <param name="Person">The person.</param>
-/// <param name="Seat">Seat.</param>
-/// <param name="Water">Water.</param>
-/// <param name="Wishes">Preferences.</param>
 /// <param name="Demand">What the outing asks.</param>
 /// <param name="Immersion">Blade against depth.</param>
 /// <param name="FamilyReason">Why this family.</param>
 /// <param name="InWater">Slip and efficiency.</param>
-/// <param name="Duty">Duty.</param>
-/// <param name="Wood">Wood.</param>
-/// <param name="Shaft">Shaft.</param>
-/// <param name="Grip">Grip.</param>
 /// <param name="Design">Design suggested.</param>
 /// <param name="SeatedUnknown">Whether nothing tells the heights above the seat.</param>
 internal sealed record FittingStory(

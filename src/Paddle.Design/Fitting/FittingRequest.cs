@@ -60,7 +60,6 @@ public enum Effort
 /// <param name="ArmSpanMm">Finger tip to finger tip, mm.</param>
 /// <param name="HandLengthMm">Wrist crease to tip of the middle finger, mm.</param>
 /// <param name="HandBreadthMm">Across the knuckles without the thumb, mm.</param>
-/// <param name="BodyMassKg">Body mass, kg.</param>
 public sealed record PaddlerMeasurements(
     double? HandSpacingMm = null,
     double? StatureMm = null,

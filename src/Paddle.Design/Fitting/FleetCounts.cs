@@ -3,13 +3,10 @@ namespace Paddle.Design.Fitting;
 /// <summary>Shares out a fleet between sizes in whole paddles.</summary>
 internal static class FleetCounts
 {
-    /// <summary>
-    /// Whole numbers that add up to the fleet, by largest remainder; where the fleet is large enough every size gets at least one. Ties go to
-    /// the shorter size.
-    /// </summary>
+    /// <summary>Whole numbers that add up to the fleet, by largest remainder; where the fleet is large enough every size gets at least one.
+    /// Ties go to the shorter size.</summary>
     /// <param name="shares">Share of the customers each size serves; they add up to 1.</param>
     /// <param name="fleetCount">n, paddles in the fleet, 0 or more.</param>
-    /// <returns>Paddles of each size.</returns>
     /// <remarks>Source: largest-remainder (Hamilton) apportionment, textbook.</remarks>
     public static IReadOnlyList<int> Share(IReadOnlyList<double> shares, int fleetCount)
     {

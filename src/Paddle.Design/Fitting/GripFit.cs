@@ -3,7 +3,6 @@ using Paddle.Design.Outline;
 namespace Paddle.Design.Fitting;
 
 /// <summary>A grip that fits a hand.</summary>
-/// <param name="Style">Style of the grip.</param>
 /// <param name="WidthMm">Width across, mm.</param>
 /// <param name="LengthMm">Length along the paddle, mm.</param>
 /// <param name="Faces">Both faces alike, or one hollowed.</param>
@@ -29,9 +28,6 @@ internal static class GripFit
     /// <summary>Room to add to the hand breadth on a T grip, mm (common practice, no source).</summary>
     public const double TeeAllowanceMm = 15;
 
-    /// <summary>Fit a grip.</summary>
-    /// <param name="handLengthMm">Hand length, mm.</param>
-    /// <param name="handBreadthMm">Hand breadth, mm.</param>
     /// <param name="water">Kind of water: fast water asks for the hold of a T.</param>
     /// <param name="bendDegrees">Bend of the shaft: a bent paddle has one power face only.</param>
     /// <param name="preferences">Whether the wrist is to be kept straighter or joints spared.</param>

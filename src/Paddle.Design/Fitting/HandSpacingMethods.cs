@@ -9,11 +9,9 @@ namespace Paddle.Design.Fitting;
 /// <param name="Source">Where the method comes from.</param>
 internal sealed record SpacingEstimate(string Id, double ValueMm, double StandardErrorMm, string Source);
 
-/// <summary>
-/// Ways to know the hand spacing S: measured with a bar on the head, or estimated from arm span or stature. Shoulder breadth plus
-/// two upper arms is no method: it comes out a fifth too long (1086 mm for the mean man against 892), because the shoulder
-/// joints lie inside the acromia and move inward as the arms are raised.
-/// </summary>
+/// <summary>Ways to know the hand spacing S: measured with a bar on the head, or estimated from arm span or stature. Shoulder breadth plus
+/// two upper arms is no method: it comes out a fifth too long (1086 mm for the mean man against 892), because the shoulder joints lie
+/// inside the acromia and move inward as the arms are raised.</summary>
 internal static class HandSpacingMethods
 {
     /// <summary>Line from stature, both sexes. Source: ANSUR II, derived (−72.8 + 0.5481 H, scatter 32 mm).</summary>
@@ -43,10 +41,8 @@ internal static class HandSpacingMethods
     /// <summary>Number of standard errors beyond which two measurements cannot both be right.</summary>
     public const double RefusalStandardErrors = 5;
 
-    /// <summary>
-    /// Spread of people's own elbow angle in the bar test, mm: 3° at 12 mm a degree. An estimate from the survey cannot know it, so
-    /// every estimate carries it in full.
-    /// </summary>
+    /// <summary>Spread of people's own elbow angle in the bar test, mm: 3° at 12 mm a degree. An estimate from the survey cannot know it,
+    /// so every estimate carries it in full.</summary>
     public const double JudgementErrorMm = ElbowAngle.JudgementDegrees * ElbowAngle.SpacingMmPerDegree;
 
     private static readonly double StatureVariance =
@@ -56,7 +52,6 @@ internal static class HandSpacingMethods
 
     /// <summary>The person's own bar test.</summary>
     /// <param name="handSpacingMm">S as measured, mm.</param>
-    /// <returns>The estimate.</returns>
     public static SpacingEstimate FromBar(double handSpacingMm) =>
         new("bar-on-head", handSpacingMm, BarErrorMm, "measured by the paddler; method: common practice, no source; repeat error assumed");
 
@@ -66,10 +61,8 @@ internal static class HandSpacingMethods
     public static SpacingEstimate FromStature(double statureMm) => // theory F6
         new("stature", FromStatureLine.At(statureMm), Math.Sqrt(StatureVariance + Square(JudgementErrorMm) + Square(ExtrapolationErrorMm(statureMm))), Survey.Source + ", derived line; tape and elbow errors assumed");
 
-    /// <summary>
-    /// What the line from stature may be off beyond the statures measured: nobody knows whether children keep to the line or to the adults'
-    /// proportion S = 0.5055 H, and the two part by the difference of their slopes, 43 mm a metre.
-    /// </summary>
+    /// <summary>What the line from stature may be off beyond the statures measured: nobody knows whether children keep to the line or to
+    /// the adults' proportion S = 0.5055 H, and the two part by the difference of their slopes, 43 mm a metre.</summary>
     /// <param name="statureMm">H, stature, mm.</param>
     /// <returns>Standard error, mm; 0 inside the survey.</returns>
     /// <remarks>Source: derived from ANSUR II; that the difference is one standard error is an assumption.</remarks>
@@ -86,12 +79,9 @@ internal static class HandSpacingMethods
     public static SpacingEstimate FromArmSpan(double armSpanMm) => // theory F7
         new("arm-span", SpanInterceptMm + (SpanSlope * armSpanMm), Math.Sqrt(SpanVariance + Square(JudgementErrorMm)), Survey.Source + ", derived line; tape and elbow errors assumed");
 
-    /// <summary>
-    /// Combine the estimates from arm span and stature. Their errors go together (a person's arms are long for both), so the weights come
-    /// from the covariance: nearly all of it falls on the span, which already holds what stature knows. Weights 1/σ² would
-    /// give stature 28 % and claim an error too small.
-    /// </summary>
-    /// <param name="armSpanMm">Arm span, mm.</param>
+    /// <summary>Combine the estimates from arm span and stature. Their errors go together (a person's arms are long for both), so the
+    /// weights come from the covariance: nearly all of it falls on the span, which already holds what stature knows. Weights 1/σ² would
+    /// give stature 28 % and claim an error too small.</summary>
     /// <param name="statureMm">H, stature, mm.</param>
     /// <returns>The combination; weights in the order span, stature.</returns>
     public static CombinedEstimate CombineSpanAndStature(double armSpanMm, double statureMm)
@@ -105,10 +95,8 @@ internal static class HandSpacingMethods
         return InverseVariance.CombineCorrelated([FromArmSpan(armSpanMm).ValueMm, FromStature(statureMm).ValueMm], covariance);
     }
 
-    /// <summary>
-    /// Covariance of the body-shape errors of the two lines over the whole survey, mm²:
-    /// cov(S − b_A A, S − b_H H) = var S − b_A cov(S, A) − b_H cov(S, H) + b_A b_H cov(A, H), with cov(S, A) = b_A var A.
-    /// </summary>
+    /// <summary>Covariance of the body-shape errors of the two lines over the whole survey, mm²: cov(S − b_A A, S − b_H H) = var S − b_A
+    /// cov(S, A) − b_H cov(S, H) + b_A b_H cov(A, H), with cov(S, A) = b_A var A.</summary>
     /// <returns>Covariance, mm².</returns>
     /// <remarks>Source: derived from the survey's published means, deviations and lines.</remarks>
     public static double SharedBodyVariance()
@@ -123,9 +111,7 @@ internal static class HandSpacingMethods
     }
 
     /// <summary>Distance between two readings of one quantity in standard errors of their difference, errors taken as independent.</summary>
-    /// <param name="firstMm">First value, mm.</param>
     /// <param name="firstErrorMm">Its standard error, mm.</param>
-    /// <param name="secondMm">Second value, mm.</param>
     /// <param name="secondErrorMm">Its standard error, mm.</param>
     /// <returns>|first − second| / √(σ₁² + σ₂²), dimensionless.</returns>
     public static double StandardErrorsApart(double firstMm, double firstErrorMm, double secondMm, double secondErrorMm) =>

@@ -16,20 +16,15 @@ internal static class ImmersionDepth
 
     /// <summary>Depth needed with the blade upright and its throat at the water: L_b + clearance.</summary>
     /// <param name="bladeLengthMm">L_b, mm.</param>
-    /// <returns>Depth, mm.</returns>
     /// <remarks>Source: geometry; clearance assumed.</remarks>
     public static double NeededMm(double bladeLengthMm) => bladeLengthMm + BottomClearanceMm; // theory F22
 
-    /// <summary>
-    /// Check a blade against a depth; where it does not fit, shorten it within its family, the width taking up the area as far as it can. The family
-    /// stays: another one is offered as an alternative, so that a centimetre of water never turns one paddle into another.
-    /// </summary>
-    /// <param name="family">The family chosen.</param>
+    /// <summary>Check a blade against a depth; where it does not fit, shorten it within its family, the width taking up the area as far as
+    /// it can. The family stays: another one is offered as an alternative, so that a centimetre of water never turns one paddle into
+    /// another.</summary>
     /// <param name="spacingMm">The body's hand spacing, mm.</param>
     /// <param name="demand">What the outing asks.</param>
-    /// <param name="bendDegrees">Bend, degrees.</param>
     /// <param name="depthMm">Depth, mm; null where unlimited or unknown.</param>
-    /// <returns>The advice.</returns>
     public static ImmersionAdvice Check(BladeSizes family, double spacingMm, StrokeDemand demand, double bendDegrees, double? depthMm)
     {
         var chosen = BladeChoice.Size(family, spacingMm, demand, bendDegrees);

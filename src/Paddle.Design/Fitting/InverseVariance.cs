@@ -8,16 +8,13 @@ namespace Paddle.Design.Fitting;
 /// <param name="Weights">Weight given to each estimate, in the order given; they add up to 1 and none is negative.</param>
 internal sealed record CombinedEstimate(double Value, double StandardError, IReadOnlyList<double> Weights);
 
-/// <summary>
-/// Inverse-variance weighting. Independent estimates get weights 1/σ²; estimates whose errors go together are weighted by the
-/// inverse of their covariance matrix, or the shared error would be counted as if it cancelled.
-/// </summary>
+/// <summary>Inverse-variance weighting. Independent estimates get weights 1/σ²; estimates whose errors go together are weighted by the
+/// inverse of their covariance matrix, or the shared error would be counted as if it cancelled.</summary>
 internal static class InverseVariance
 {
     /// <summary>Combine independent estimates: x̂ = Σ(x/σ²)/Σ(1/σ²), σ̂ = 1/√Σ(1/σ²).</summary>
     /// <param name="values">x, estimates.</param>
     /// <param name="standardErrors">σ, standard error of each, above 0, same unit.</param>
-    /// <returns>The combination.</returns>
     /// <remarks>Source: textbook result (minimum-variance unbiased linear combination).</remarks>
     /// <exception cref="ArgumentException">No estimate, lists of different length, or a standard error not above 0.</exception>
     public static CombinedEstimate Combine(IReadOnlyList<double> values, IReadOnlyList<double> standardErrors)
@@ -34,13 +31,10 @@ internal static class InverseVariance
         return new CombinedEstimate(value, 1 / Math.Sqrt(sum), [.. weights.Select(w => w / sum)]);
     }
 
-    /// <summary>
-    /// Combine estimates whose errors are correlated: w = C⁻¹1 / (1ᵀC⁻¹1), σ̂² = wᵀC w. An estimate whose weight would be
-    /// negative is left out (weight 0): a fitting should not move away from a measurement because it was taken.
-    /// </summary>
+    /// <summary>Combine estimates whose errors are correlated: w = C⁻¹1 / (1ᵀC⁻¹1), σ̂² = wᵀC w. An estimate whose weight would be negative
+    /// is left out (weight 0): a fitting should not move away from a measurement because it was taken.</summary>
     /// <param name="values">x, estimates.</param>
     /// <param name="covariance">C, covariance matrix of the estimates' errors, unit squared, positive definite.</param>
-    /// <returns>The combination.</returns>
     /// <remarks>Source: textbook result (generalised least squares of a constant).</remarks>
     /// <exception cref="ArgumentException">No estimate, or a matrix of another size.</exception>
     public static CombinedEstimate CombineCorrelated(IReadOnlyList<double> values, Matrix<double> covariance)

@@ -17,15 +17,11 @@ internal sealed record LengthConflict(IReadOnlyList<string> Fields, double Follo
 /// <summary>Names of the lengths in the contract.</summary>
 internal static class LengthFields
 {
-    /// <summary>Hand spacing.</summary>
     public const string HandSpacing = "handSpacingMm";
 
-    /// <summary>Freeboard.</summary>
     public const string Freeboard = "freeboardMm";
 
-    /// <summary>Overall length.</summary>
     public const string Overall = "overallLengthMm";
 
-    /// <summary>Blade length.</summary>
     public const string Blade = "blade.lengthMm";
 }

@@ -2,10 +2,8 @@ using MathNet.Numerics.Distributions;
 
 namespace Paddle.Design.Fitting;
 
-/// <summary>
-/// Customers as a distribution of one length. Two functions of a limit are all a size run needs: the share of customers up to
-/// the limit and the sum of their lengths. Both kinds below give them exactly.
-/// </summary>
+/// <summary>Customers as a distribution of one length. Two functions of a limit are all a size run needs: the share of customers up to the
+/// limit and the sum of their lengths. Both kinds below give them exactly.</summary>
 internal abstract class LengthDistribution
 {
     /// <summary>Shortest length worth looking at, mm.</summary>
@@ -15,12 +13,10 @@ internal abstract class LengthDistribution
     public abstract double LongestMm { get; }
 
     /// <summary>Share of customers with a length of at most the limit.</summary>
-    /// <param name="limitMm">Limit, mm.</param>
     /// <returns>Share, 0 to 1.</returns>
     public abstract double Share(double limitMm);
 
     /// <summary>Mean of (length where it is at most the limit, else 0): the first partial moment.</summary>
-    /// <param name="limitMm">Limit, mm.</param>
     /// <returns>Partial moment, mm.</returns>
     public abstract double Moment(double limitMm);
 }

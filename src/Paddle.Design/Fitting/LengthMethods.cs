@@ -17,7 +17,6 @@ internal static class LengthMethods
     /// <param name="seatAboveWaterMm">z, mm.</param>
     /// <param name="statureMm">H, mm, or null.</param>
     /// <param name="seated">Heights above the seat, or null.</param>
-    /// <param name="bent">Whether the shaft is bent.</param>
     /// <returns>Methods and spread. A cap is listed and left out of the spread.</returns>
     public static (IReadOnlyList<MethodResult> Methods, RuleSpread Spread) Show(
         double topHandMm,
@@ -55,10 +54,8 @@ internal static class LengthMethods
         return (methods, new RuleSpread("service-geometry", Mean(methods, "long-reach"), Mean(methods, "seated"), spread, IsNews(methods, bent)));
     }
 
-    /// <summary>
-    /// The rules of the two styles always lie 200 mm or more apart: that is no news. News is a length outside what the independent rules of its own
-    /// style span, by more than twice their scatter. Bent shafts lie between the styles.
-    /// </summary>
+    /// <summary>The rules of the two styles always lie 200 mm or more apart: that is no news. News is a length outside what the independent
+    /// rules of its own style span, by more than twice their scatter. Bent shafts lie between the styles.</summary>
     private static bool IsNews(IReadOnlyList<MethodResult> methods, bool bent)
     {
         var used = methods.Single(m => m.Role == "used");

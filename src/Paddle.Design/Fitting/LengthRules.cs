@@ -1,10 +1,8 @@
 namespace Paddle.Design.Fitting;
 
-/// <summary>
-/// The trade's rules for overall length, and the service's own geometry. Millimetres; straight paddle, throat at the waterline.
-/// The rules fall into two groups 200 to 260 mm apart (long reach: R1, R2; seated: R3, R4), so they are shown side by side and
-/// never averaged.
-/// </summary>
+/// <summary>The trade's rules for overall length, and the service's own geometry. Millimetres; straight paddle, throat at the waterline.
+/// The rules fall into two groups 200 to 260 mm apart (long reach: R1, R2; seated: R3, R4), so they are shown side by side and never
+/// averaged.</summary>
 internal static class LengthRules
 {
     /// <summary>Shortest clear shaft between lower hand and water, mm (common practice, no source).</summary>
@@ -34,10 +32,9 @@ internal static class LengthRules
     /// <summary>Standard errors by which a length must lie outside its style's rules to be worth a word.</summary>
     public const double FlaggedStandardErrors = 2;
 
-    /// <summary>
-    /// Overall length as the service builds it: L = g + S + c + L_b. Hands are taken at their middles, so half the lower hand
-    /// lies in the clear shaft; with 35 in between the hands, 1½ in clear and a two-foot blade it gives the 60 to 62 in of common practice.
-    /// </summary>
+    /// <summary>Overall length as the service builds it: L = g + S + c + L_b. Hands are taken at their middles, so half the lower hand lies
+    /// in the clear shaft; with 35 in between the hands, 1½ in clear and a two-foot blade it gives the 60 to 62 in of common
+    /// practice.</summary>
     /// <param name="topHandMm">g, grip end to middle of grip hand, mm.</param>
     /// <param name="handSpacingMm">S, between the middles of the hands, mm.</param>
     /// <param name="freeboardMm">c, middle of lower hand to throat, mm.</param>
@@ -71,7 +68,6 @@ internal static class LengthRules
     public static double FloorToNoseMm(double statureMm) => NoseOverStature * statureMm; // theory F12
 
     /// <summary>R3, nose to seat plus blade: L = (eye height sitting − 45) + L_b.</summary>
-    /// <param name="eyeHeightSittingMm">Eye height above the seat, mm.</param>
     /// <param name="bladeLengthMm">L_b, mm.</param>
     /// <returns>L, mm.</returns>
     /// <remarks>Source: a hobby paddle-making guide; nose 45 mm below the eye assumed.</remarks>
@@ -88,7 +84,6 @@ internal static class LengthRules
         shoulderHeightSittingMm + seatAboveWaterMm + bladeLengthMm; // theory F14
 
     /// <summary>R5, a cap: L ≤ sitting height + z + L_b, so that the grip is never above the crown with the shaft upright.</summary>
-    /// <param name="sittingHeightMm">Sitting height, mm.</param>
     /// <param name="seatAboveWaterMm">z, mm.</param>
     /// <param name="bladeLengthMm">L_b, mm.</param>
     /// <returns>Greatest L, mm.</returns>
@@ -100,7 +95,6 @@ internal static class LengthRules
     /// <param name="throatToTopHandMm">a, mm: S + c in the service's geometry, S + h_b/2 + c in R1.</param>
     /// <param name="leanDegrees">φ, lean of the shaft from upright, degrees.</param>
     /// <param name="seatAboveWaterMm">z, mm.</param>
-    /// <returns>Height, mm.</returns>
     /// <remarks>Source: geometry.</remarks>
     public static double TopHandAboveSeatMm(double throatToTopHandMm, double leanDegrees, double seatAboveWaterMm) =>
         (throatToTopHandMm * Math.Cos(leanDegrees * Math.PI / 180)) - seatAboveWaterMm; // theory F16

@@ -3,7 +3,6 @@ namespace Paddle.Design.Fitting;
 /// <summary>How to take one measurement at home.</summary>
 /// <param name="Id">Name of the input it feeds, such as <c>armSpanMm</c>.</param>
 /// <param name="Name">Plain name.</param>
-/// <param name="Unit">Unit.</param>
 /// <param name="Steps">What to do, in order.</param>
 /// <param name="TypicalError">Typical error (one standard deviation), in the unit.</param>
 /// <param name="Lowest">Lowest value accepted.</param>
@@ -40,7 +39,6 @@ internal static class MeasurementCatalogue
         HandSpacingMethods.BarErrorMm, 400, 1100, "the service designs paddles for hand spacings in this range", "hand spacing; measured beats every estimate",
         ErrorAssumed);
 
-    /// <summary>Stature.</summary>
     public static readonly MeasurementInstruction Stature = new(
         "statureMm", "Stature", "mm",
         [
@@ -51,7 +49,6 @@ internal static class MeasurementCatalogue
         "the survey behind the estimates holds adults of 1409 to 1993 mm; a child's estimate carries their proportions on, and so far is as far as that goes",
         "estimates hand spacing and hand size where they were not measured, and checks them where they were", ErrorAssumed);
 
-    /// <summary>Sitting height.</summary>
     public static readonly MeasurementInstruction SittingHeight = new(
         "sittingHeightMm", "Sitting height", "mm",
         [
@@ -60,7 +57,6 @@ internal static class MeasurementCatalogue
         ],
         10, 450, 1200, "nobody of the statures accepted sits outside it", "eye and shoulder height above the seat; rules for seated paddlers", ErrorAssumed);
 
-    /// <summary>Shoulder breadth.</summary>
     public static readonly MeasurementInstruction ShoulderBreadth = new(
         "shoulderBreadthMm", "Shoulder breadth", "mm",
         [
@@ -70,7 +66,6 @@ internal static class MeasurementCatalogue
         10, 180, 550, "nobody of the statures accepted comes near the ends of it",
         "a check of the other measurements only: adding two upper arms to it overstates hand spacing by about a fifth", ErrorAssumed);
 
-    /// <summary>Arm span.</summary>
     public static readonly MeasurementInstruction ArmSpan = new(
         "armSpanMm", "Arm span", "mm",
         [
@@ -80,19 +75,16 @@ internal static class MeasurementCatalogue
         HandSpacingMethods.HomeSpanErrorMm, 850, 2350, "it is the range of spans that go with the statures accepted",
         "the best estimate of hand spacing without a bar test", ErrorAssumed);
 
-    /// <summary>Hand length.</summary>
     public static readonly MeasurementInstruction HandLength = new(
         "handLengthMm", "Hand length", "mm",
         ["Lay the hand flat, palm up.", "Measure from the wrist crease nearest the palm to the tip of the middle finger."],
         3, 90, 260, "it runs from a small child's hand to far beyond the survey's (165 to 210 mm for nine adults in ten)", "shaft section and grip length", ErrorAssumed);
 
-    /// <summary>Hand breadth.</summary>
     public static readonly MeasurementInstruction HandBreadth = new(
         "handBreadthMm", "Hand breadth", "mm",
         ["Lay the hand flat, fingers together.", "Measure across the four knuckles, thumb left out."],
         2, 40, 120, "it runs from a small child's hand to far beyond the survey's (72 to 96 mm for nine adults in ten)", "grip width", ErrorAssumed);
 
-    /// <summary>Body mass.</summary>
     public static readonly MeasurementInstruction BodyMass = new(
         "bodyMassKg", "Body mass", "kg",
         ["Weigh yourself in light clothes."],
@@ -107,7 +99,6 @@ internal static class MeasurementCatalogue
         ],
         15, 0, 500, "a seat is above the water and below the shoulder of a canoe", "the shaft left clear below the lower hand, the rules for seated paddlers and the height of the grip hand", ErrorAssumed);
 
-    /// <summary>Water depth.</summary>
     public static readonly MeasurementInstruction WaterDepth = new(
         "depthMm", "Water depth", "mm",
         ["Stand a marked pole on the bottom at the shallowest place you paddle often, and read the water line."],

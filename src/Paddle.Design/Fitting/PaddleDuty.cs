@@ -35,7 +35,6 @@ internal static class Duties
     private const double TouringPeak = 11.4 + 2.6, ExpeditionPeak = 16.3, RacingPeak = 16.3 + 4.8;
     private const double UsualFactor = 1.3, FarFromHelpFactor = 1.5;
 
-    /// <summary>The duty of an outing.</summary>
     /// <param name="purpose">What it is for; a day where nothing is said.</param>
     /// <param name="water">Its water: moving water is an expedition's, whatever else.</param>
     /// <returns>The duty. How hard the paddler means to go changes blade and cadence, not the strength: a strong tourer is still a tourer.</returns>
@@ -47,7 +46,6 @@ internal static class Duties
     };
 
     /// <summary>Hard stroke times least factor of a duty, over those of touring.</summary>
-    /// <param name="duty">The duty.</param>
     /// <returns>Share, 1 for touring.</returns>
     public static double StrengthOverTouring(PaddleDuty duty) => duty switch
     {
@@ -57,8 +55,6 @@ internal static class Duties
     };
 
     /// <summary>What the duty means, in plain words.</summary>
-    /// <param name="duty">The duty.</param>
-    /// <returns>A sentence.</returns>
     public static string Reason(PaddleDuty duty) => duty switch
     {
         PaddleDuty.Expedition => "Strength for an expedition: rivers and trips far from help ask for the peak strokes of the strongest paddlers of this body mass, and a larger margin.",

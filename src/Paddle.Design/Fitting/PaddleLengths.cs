@@ -37,15 +37,12 @@ internal sealed record PaddleLengths(double HandSpacingMm, double FreeboardMm, d
     public static Range BladeLengthLimitsMm { get; } = new(350, 1000);
 
     /// <summary>Where the middle of the grip hand may lie on a grip of a given length, mm from its top.</summary>
-    /// <param name="gripLengthMm">Grip length, mm.</param>
     public static Range TopHandLimitsMm(double gripLengthMm) =>
         new(LeastTopHandMm, Math.Min(MostTopHandMm, MostTopHandShareOfGrip * gripLengthMm));
 
     /// <summary>Completes the lengths, or says which clash.</summary>
     /// <param name="asked">The lengths given, each within its own limits; at least hand spacing or overall length.</param>
     /// <param name="usualBladeMm">Blade length when none is given and none follows, mm: the family's.</param>
-    /// <param name="pattern">The grip's pattern.</param>
-    /// <param name="gripLengthMm">Grip length, mm.</param>
     /// <exception cref="ArgumentException">Neither hand spacing nor overall length is given.</exception>
     public static LengthsResult Resolve(LengthsAsked asked, double usualBladeMm, GripPattern pattern, double gripLengthMm)
     {

@@ -3,9 +3,6 @@ namespace Paddle.Design.Fitting;
 /// <summary>A person with every figure the fitting needs: measured where measured, else taken from the survey at the person's stature.</summary>
 /// <param name="Spacing">Hand spacing settled on.</param>
 /// <param name="StatureMm">Stature given, else that which goes with the arm span or the hand spacing, mm.</param>
-/// <param name="HandLengthMm">Hand length, mm.</param>
-/// <param name="HandBreadthMm">Hand breadth, mm.</param>
-/// <param name="BodyMassKg">Body mass, kg.</param>
 /// <param name="Reasons">What was taken from where, in plain words.</param>
 internal sealed record PersonInFull(
     SpacingChoice Spacing, double StatureMm, double HandLengthMm, double HandBreadthMm, double BodyMassKg, IReadOnlyList<string> Reasons)

@@ -17,11 +17,8 @@ internal sealed record SeatedBody(
     double ShoulderHeightErrorMm,
     string Source)
 {
-    /// <summary>
-    /// Heights of a person: from the sitting height where measured (less the survey's mean distance of eye and shoulder below the crown),
-    /// else from stature by the survey's pooled lines, else unknown.
-    /// </summary>
-    /// <param name="paddler">Measurements.</param>
+    /// <summary>Heights of a person: from the sitting height where measured (less the survey's mean distance of eye and shoulder below the
+    /// crown), else from stature by the survey's pooled lines, else unknown.</summary>
     /// <returns>The heights, or null where neither sitting height nor stature is known.</returns>
     /// <remarks>Source: ANSUR II. With a measured sitting height the scatter of eye and shoulder is taken as that of the stature lines (assumption, an upper bound).</remarks>
     public static SeatedBody? Of(PaddlerMeasurements paddler)

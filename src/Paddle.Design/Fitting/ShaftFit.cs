@@ -8,14 +8,12 @@ namespace Paddle.Design.Fitting;
 /// <param name="ThicknessMm">Long axis at the lower hand, square to the blade's face, mm.</param>
 /// <param name="UpperWidthMm">Short axis below the grip, mm; null where the shaft may taper as a design likes.</param>
 /// <param name="UpperThicknessMm">Long axis below the grip, mm; null where the shaft may taper as a design likes.</param>
-/// <param name="SetBy">What asked for the size.</param>
 public sealed record ShaftSection(
     double EquivalentDiameterMm, double LowMm, double HighMm, double WidthMm, double ThicknessMm, double? UpperWidthMm, double? UpperThicknessMm, ShaftSizeSetBy SetBy);
 
 /// <summary>What asked for a shaft's size.</summary>
 public enum ShaftSizeSetBy
 {
-    /// <summary>The hand.</summary>
     Hand,
 
     /// <summary>The strokes it must bear.</summary>
@@ -62,15 +60,12 @@ internal static class ShaftFit
     private static readonly BladeSizes TradeBlade = BladeChoice.Family("ottertail");
 
     /// <summary>Diameter of the round with the same girth as an oval: perimeter/π, Ramanujan's approximation of the ellipse.</summary>
-    /// <param name="widthMm">One axis, mm.</param>
-    /// <param name="thicknessMm">Other axis, mm.</param>
     /// <returns>D_eq = ½ (3 (w + t) − √((3 w + t)(w + 3 t))), mm.</returns>
     /// <remarks>Source: Ramanujan's first approximation, textbook.</remarks>
     public static double EquivalentDiameterMm(double widthMm, double thicknessMm) =>
         0.5 * ((3 * (widthMm + thicknessMm)) - Math.Sqrt(((3 * widthMm) + thicknessMm) * (widthMm + (3 * thicknessMm)))); // theory F23
 
     /// <summary>Shaft that a hand holds as the mean man's hand holds the trade's shaft: D = 28.6 × hand length/193.3.</summary>
-    /// <param name="handLengthMm">Hand length, mm.</param>
     /// <returns>D, mm.</returns>
     /// <remarks>
     /// Source: in proportion to the hand, as Kong and Lowe 2005 and Rossi et al. found both of their diameters. Those are a fifth
@@ -78,12 +73,9 @@ internal static class ShaftFit
     /// </remarks>
     public static double ForHandMm(double handLengthMm) => TradeMm * handLengthMm / Survey.HandLength.Men.Mean; // theory F24
 
-    /// <summary>
-    /// Shaft that bears a person's strokes as the trade's cherry shaft bears those of 75 kg in touring: bending stress M/D³ the same, so
-    /// D = 28.6 ∛((m/75)^⅔ · duty · b/b₀ · R₀/R), b = c + κ L_b from the lower hand to where the water pushes.
-    /// </summary>
+    /// <summary>Shaft that bears a person's strokes as the trade's cherry shaft bears those of 75 kg in touring: bending stress M/D³ the
+    /// same, so D = 28.6 ∛((m/75)^⅔ · duty · b/b₀ · R₀/R), b = c + κ L_b from the lower hand to where the water pushes.</summary>
     /// <param name="bodyMassKg">m, kg.</param>
-    /// <param name="duty">Duty.</param>
     /// <param name="freeboardMm">c, mm.</param>
     /// <param name="blade">Family, for κ.</param>
     /// <param name="bladeLengthMm">L_b, mm.</param>
@@ -97,11 +89,9 @@ internal static class ShaftFit
         return TradeMm * Math.Cbrt(force * lever / wood.StrengthOverCherry); // theory F38
     }
 
-    /// <summary>
-    /// Shaft for a hand and its strokes: the thicker of the two asks. The long axis stands square to the blade's face: stiffer under load, and it
-    /// tells the hand the blade's angle. Against the strokes w t² = D³, so an oval needs 2 % less girth than a round.
-    /// </summary>
-    /// <param name="handLengthMm">Hand length, mm.</param>
+    /// <summary>Shaft for a hand and its strokes: the thicker of the two asks. The long axis stands square to the blade's face: stiffer
+    /// under load, and it tells the hand the blade's angle. Against the strokes w t² = D³, so an oval needs 2 % less girth than a
+    /// round.</summary>
     /// <param name="strokesMm">Diameter of the round that bears the strokes, mm.</param>
     /// <param name="preferences">Sensitive joints ask for more to hold, light carry for less.</param>
     /// <returns>The section, sizes to 0.1 mm.</returns>

@@ -5,15 +5,12 @@ namespace Paddle.Design.Fitting;
 /// <param name="MeanMisfitMm">Mean of |customer − nearest size|, mm.</param>
 internal sealed record BestSizes(IReadOnlyList<double> SizesMm, double MeanMisfitMm);
 
-/// <summary>
-/// The k sizes on a lattice of lengths that make the mean misfit least: exact one-dimensional k-medians by dynamic programming over the
-/// lattice. With the sizes ascending, the customers between two neighbours go to the nearer one (the shorter at the middle), so the misfit
-/// is a sum over neighbouring pairs: best(k, j) = min over i below j of best(k−1, i) + gap(i, j).
-/// </summary>
+/// <summary>The k sizes on a lattice of lengths that make the mean misfit least: exact one-dimensional k-medians by dynamic programming
+/// over the lattice. With the sizes ascending, the customers between two neighbours go to the nearer one (the shorter at the middle), so
+/// the misfit is a sum over neighbouring pairs: best(k, j) = min over i below j of best(k−1, i) + gap(i, j).</summary>
 internal static class SizeLattice
 {
     /// <summary>Lengths allowed: whole multiples of the step that can matter to these customers, inside the stock's limits.</summary>
-    /// <param name="customers">The customers.</param>
     /// <param name="stepMm">Step, mm, above 0.</param>
     /// <param name="shortestStockMm">Shortest length held, mm, or null.</param>
     /// <param name="longestStockMm">Longest length held, mm, or null.</param>
@@ -34,16 +31,12 @@ internal static class SizeLattice
     }
 
     /// <summary>A multiple of the step without the last binary digits: 61 × 25.4 reads 1549.4.</summary>
-    /// <param name="count">Number of steps.</param>
-    /// <param name="stepMm">Step, mm.</param>
     /// <returns>Length, mm, to a millionth.</returns>
     internal static double Multiple(double count, double stepMm) => Math.Round(count * stepMm, 6);
 
     /// <summary>Best sizes for 1, 2, … up to a number of sizes.</summary>
-    /// <param name="customers">The customers.</param>
     /// <param name="lengthsMm">Lengths allowed, mm, evenly spaced, ascending, at least one.</param>
     /// <param name="mostSizes">Largest number of sizes, 1 or more; numbers beyond the lengths allowed are left out.</param>
-    /// <param name="cancellation">Gives the work up.</param>
     /// <returns>One entry for each number of sizes, starting at 1. Misfit never rises along the list.</returns>
     /// <exception cref="ArgumentException">No length is allowed.</exception>
     public static IReadOnlyList<BestSizes> Solve(
@@ -85,10 +78,9 @@ internal static class SizeLattice
         return (next, previous);
     }
 
-    /// <summary>
-    /// Fill next[from..to] knowing that the best neighbour below lies in [lowest, highest]. The best neighbour never moves down as the size
-    /// moves up (the gap's misfit obeys the quadrangle inequality), so the middle's neighbour bounds both halves: M log M steps, not M².
-    /// </summary>
+    /// <summary>Fill next[from..to] knowing that the best neighbour below lies in [lowest, highest]. The best neighbour never moves down as
+    /// the size moves up (the gap's misfit obeys the quadrangle inequality), so the middle's neighbour bounds both halves: M log M steps,
+    /// not M².</summary>
     private static void Fill(HalfStepTable table, double[] best, double[] next, int[] previous, int from, int to, int lowest, int highest)
     {
         if (from > to)

@@ -17,28 +17,19 @@ internal enum CustomerQuantity
 
 /// <summary>One customer: exactly one of the three figures.</summary>
 /// <param name="OverallLengthMm">Overall length that fits, mm.</param>
-/// <param name="HandSpacingMm">Hand spacing, mm.</param>
-/// <param name="StatureMm">Stature, mm.</param>
 internal readonly record struct Customer(double? OverallLengthMm = null, double? HandSpacingMm = null, double? StatureMm = null);
 
 /// <summary>A group of customers known by mean and spread.</summary>
-/// <param name="Name">Name of the group.</param>
 /// <param name="Share">Share of the customers; shares are taken in proportion.</param>
-/// <param name="MeanMm">Mean, mm.</param>
-/// <param name="StandardDeviationMm">Standard deviation, mm.</param>
 /// <param name="Quantity">What mean and deviation measure.</param>
 internal sealed record CustomerGroup(
     string Name, double Share, double MeanMm, double StandardDeviationMm, CustomerQuantity Quantity = CustomerQuantity.HandSpacing)
 {
     /// <summary>The survey's men by hand spacing. Source: ANSUR II.</summary>
-    /// <param name="share">Share of the customers.</param>
-    /// <returns>The group.</returns>
     public static CustomerGroup Men(double share) =>
         new("men", share, Survey.HandSpacing.Men.Mean, Survey.HandSpacing.Men.StandardDeviation);
 
     /// <summary>The survey's women by hand spacing. Source: ANSUR II.</summary>
-    /// <param name="share">Share of the customers.</param>
-    /// <returns>The group.</returns>
     public static CustomerGroup Women(double share) =>
         new("women", share, Survey.HandSpacing.Women.Mean, Survey.HandSpacing.Women.StandardDeviation);
 }
@@ -65,7 +56,6 @@ internal sealed record SizeRunRequest(
     double FreeboardMm = LengthRules.DefaultFreeboardMm);
 
 /// <summary>One size of the run.</summary>
-/// <param name="OverallLengthMm">Overall length, mm.</param>
 /// <param name="HandSpacingMm">Hand spacing it fits, mm.</param>
 /// <param name="Share">Share of the customers for whom it is the nearest, 0 to 1.</param>
 /// <param name="Count">Paddles of this size in the fleet, or null where no fleet was given.</param>
@@ -117,7 +107,6 @@ internal static class SizeRun
 
     /// <summary>Answer a size run.</summary>
     /// <param name="request">Customers, number of sizes, step, fleet and stock limits.</param>
-    /// <param name="cancellation">Gives the work up.</param>
     /// <returns>The advice, or the refusals. The same request always gives the same answer.</returns>
     public static SizeRunOutcome Advise(SizeRunRequest request, CancellationToken cancellation = default)
     {

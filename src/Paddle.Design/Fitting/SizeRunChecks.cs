@@ -5,7 +5,6 @@ namespace Paddle.Design.Fitting;
 /// <summary>Refuses size runs that have no answer.</summary>
 internal static class SizeRunChecks
 {
-    /// <summary>Most customers in one list.</summary>
     public const int MostCustomers = 100_000;
 
     /// <summary>Most groups in one mixture.</summary>
@@ -29,8 +28,6 @@ internal static class SizeRunChecks
     /// <summary>Standard deviations of groups of people, mm.</summary>
     public static Range DeviationLimitsMm { get; } = new(1, 300);
 
-    /// <summary>Check a request.</summary>
-    /// <param name="request">The request.</param>
     /// <returns>Refusals; empty when the request can be answered.</returns>
     public static IReadOnlyList<InputRefusal> Check(SizeRunRequest request)
     {

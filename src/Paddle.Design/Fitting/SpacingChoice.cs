@@ -9,12 +9,9 @@ internal sealed record SpacingChoice(double ValueMm, double StandardErrorMm, IRe
 {
     private const string Quantity = "handSpacingMm";
 
-    /// <summary>
-    /// Settle the hand spacing: a measured one is used alone and the estimates only check it; without one, arm span and stature are combined;
-    /// with one of them, that one is used.
-    /// </summary>
+    /// <summary>Settle the hand spacing: a measured one is used alone and the estimates only check it; without one, arm span and stature
+    /// are combined; with one of them, that one is used.</summary>
     /// <param name="paddler">Measurements with at least one of hand spacing, arm span and stature.</param>
-    /// <returns>The choice.</returns>
     /// <exception cref="ArgumentException">None of the three is given.</exception>
     public static SpacingChoice Of(PaddlerMeasurements paddler)
     {

@@ -11,8 +11,6 @@ internal readonly record struct SurveyFigure(double Mean, double StandardDeviati
 
 /// <summary>One body dimension of the survey, men and women.</summary>
 /// <param name="Id">Name of the dimension as used in requests.</param>
-/// <param name="Men">Figures of the men.</param>
-/// <param name="Women">Figures of the women.</param>
 internal sealed record SurveyDimension(string Id, SurveyFigure Men, SurveyFigure Women);
 
 /// <summary>A straight line from stature to another dimension: y = a + b H.</summary>
@@ -29,15 +27,11 @@ internal readonly record struct StatureLine(double InterceptMm, double Slope, do
 
 /// <summary>Lines from stature to a dimension, for men and for women.</summary>
 /// <param name="Dimension">The dimension estimated.</param>
-/// <param name="Men">Line of the men.</param>
-/// <param name="Women">Line of the women.</param>
 internal sealed record StatureLines(SurveyDimension Dimension, StatureLine Men, StatureLine Women);
 
-/// <summary>
-/// Body dimensions of adults. Source of every figure: 2012 US Army Anthropometric Survey (ANSUR II), public raw data,
-/// 4 082 men and 1 986 women aged 17 to 58, statistics computed from the raw files (report: Gordon et al. 2014, NATICK/TR-15/007).
-/// The people are soldiers: there are no children and few frail people among them.
-/// </summary>
+/// <summary>Body dimensions of adults. Source of every figure: 2012 US Army Anthropometric Survey (ANSUR II), public raw data, 4 082 men
+/// and 1 986 women aged 17 to 58, statistics computed from the raw files (report: Gordon et al. 2014, NATICK/TR-15/007). The people are
+/// soldiers: there are no children and few frail people among them.</summary>
 internal static class Survey
 {
     /// <summary>How the survey is named in results.</summary>
@@ -82,10 +76,8 @@ internal static class Survey
     /// <summary>Body mass, kg.</summary>
     public static readonly SurveyDimension BodyMass = new("bodyMassKg", new(85.5, 14.2, 64, 111), new(67.8, 11.0, 51, 87));
 
-    /// <summary>
-    /// Hand spacing with the upper arms level and the forearms upright, mm: derived per person as
-    /// arm span − 2 (radiale–stylion length + hand length), the distance between the elbow axes.
-    /// </summary>
+    /// <summary>Hand spacing with the upper arms level and the forearms upright, mm: derived per person as arm span − 2 (radiale–stylion
+    /// length + hand length), the distance between the elbow axes.</summary>
     public static readonly SurveyDimension HandSpacing = new("handSpacingMm", new(891.8, 47.7, 816, 973), new(815.5, 45.2, 742, 891));
 
     /// <summary>Every dimension held here.</summary>
@@ -125,19 +117,13 @@ internal static class Survey
     public static double ShareOfMen => (double)MenCount / (MenCount + WomenCount);
 
     /// <summary>Mean of a dimension over the whole survey, men and women in the proportion measured.</summary>
-    /// <param name="dimension">The dimension.</param>
-    /// <returns>Mean, unit of the dimension.</returns>
     public static double PooledMean(SurveyDimension dimension)
     {
         return (ShareOfMen * dimension.Men.Mean) + ((1 - ShareOfMen) * dimension.Women.Mean);
     }
 
-    /// <summary>
-    /// Standard deviation of a dimension over the whole survey, by the law of total variance:
-    /// σ² = p σ_m² + (1 − p) σ_w² + p (1 − p)(μ_m − μ_w)².
-    /// </summary>
-    /// <param name="dimension">The dimension.</param>
-    /// <returns>Standard deviation, unit of the dimension.</returns>
+    /// <summary>Standard deviation of a dimension over the whole survey, by the law of total variance: σ² = p σ_m² + (1 − p) σ_w² + p (1 −
+    /// p)(μ_m − μ_w)².</summary>
     public static double PooledStandardDeviation(SurveyDimension dimension)
     {
         double men = dimension.Men.StandardDeviation;
@@ -145,11 +131,8 @@ internal static class Survey
         return Math.Sqrt(Pooled(men * men, women * women, dimension, dimension)); // theory F1
     }
 
-    /// <summary>
-    /// Covariance of a dimension with stature over the whole survey, from the two groups' lines (slope times variance of stature
-    /// is the covariance inside a group) and the law of total covariance.
-    /// </summary>
-    /// <param name="lines">Lines from stature to the dimension.</param>
+    /// <summary>Covariance of a dimension with stature over the whole survey, from the two groups' lines (slope times variance of stature
+    /// is the covariance inside a group) and the law of total covariance.</summary>
     /// <returns>Covariance, mm².</returns>
     public static double PooledCovarianceWithStature(StatureLines lines)
     {
@@ -158,12 +141,9 @@ internal static class Survey
         return Pooled(men, women, Stature, lines.Dimension);
     }
 
-    /// <summary>
-    /// One line from stature for a person of unknown sex: b = cov(y, H) / var(H), a = ȳ − b H̄, scatter √(var(y) − b cov(y, H)),
-    /// all over the whole survey.
-    /// </summary>
+    /// <summary>One line from stature for a person of unknown sex: b = cov(y, H) / var(H), a = ȳ − b H̄, scatter √(var(y) − b cov(y, H)),
+    /// all over the whole survey.</summary>
     /// <param name="lines">Lines of men and women.</param>
-    /// <returns>The pooled line.</returns>
     public static StatureLine PooledLine(StatureLines lines)
     {
         double covariance = PooledCovarianceWithStature(lines);
@@ -175,7 +155,6 @@ internal static class Survey
     }
 
     /// <summary>Share of the survey's people below a value, each group taken as normal.</summary>
-    /// <param name="dimension">The dimension.</param>
     /// <param name="value">Value, unit of the dimension.</param>
     /// <returns>Percentile, 0 to 100.</returns>
     public static double PooledPercentile(SurveyDimension dimension, double value)

@@ -2,11 +2,9 @@ using MathNet.Numerics.RootFinding;
 
 namespace Paddle.Design.Outline;
 
-/// <summary>
-/// Draws a family's blade: a shoulder from the shaft to the widest point, then a tail to the tip. The curve is
-/// tangent-continuous at the shaft, curvature-continuous at the widest point, has one maximum there, bends the other way only
-/// in the shoulder, and ends in a vertical tangent at the tip. Theory O4–O6.
-/// </summary>
+/// <summary>Draws a family's blade: a shoulder from the shaft to the widest point, then a tail to the tip. The curve is tangent-continuous
+/// at the shaft, curvature-continuous at the widest point, has one maximum there, bends the other way only in the shoulder, and ends in a
+/// vertical tangent at the tip. Theory O4–O6.</summary>
 public sealed class BladePlan
 {
     // A shoulder handle longer than this makes the shoulder bulge before it turns; found by looking at all families.
@@ -22,10 +20,8 @@ public sealed class BladePlan
     private BladePlan(BladeShape blade, double handlePerRoot, CubicBezier[] tail) =>
         (this.blade, this.handlePerRoot, this.tail) = (blade, handlePerRoot, tail);
 
-    /// <summary>
-    /// Fullness that the curve has: the asked one, or the nearest at which it stays fair at these proportions. A maker's own
-    /// offsets have none and give their shape's.
-    /// </summary>
+    /// <summary>Fullness that the curve has: the asked one, or the nearest at which it stays fair at these proportions. A maker's own
+    /// offsets have none and give their shape's.</summary>
     public double Fullness => tail.Length == 0
         ? blade.Fullness
         : tail.Sum(piece => piece.AreaUnder()) / ((1 - blade.WidestAt) * blade.LengthMm * blade.HalfWidthMm);
@@ -39,9 +35,7 @@ public sealed class BladePlan
         return family.Tail == TailKind.Rounded ? Rounded(blade, family) : Straight(blade, family);
     }
 
-    /// <summary>Draws the blade.</summary>
     /// <param name="throatMm">x of the throat, mm.</param>
-    /// <param name="shaftHalfWidthMm">Half-width of the shaft at the throat, mm.</param>
     /// <returns>Pieces from the throat to the tip.</returns>
     public CubicBezier[] Draw(double throatMm, double shaftHalfWidthMm)
     {

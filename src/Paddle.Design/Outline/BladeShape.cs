@@ -24,5 +24,4 @@ public sealed record BladeShape(
 
 /// <summary>One line of a table of offsets.</summary>
 /// <param name="XMm">Station, mm from the throat towards the tip.</param>
-/// <param name="HalfBreadthMm">Half-breadth there, mm.</param>
 public readonly record struct Offset(double XMm, double HalfBreadthMm);

@@ -27,7 +27,6 @@ public readonly record struct CubicBezier(
     }
 
     /// <summary>The same piece further along the paddle.</summary>
-    /// <param name="byMm">How far, mm.</param>
     public CubicBezier ShiftedAlong(double byMm) => this with { X0 = X0 + byMm, X1 = X1 + byMm, X2 = X2 + byMm, X3 = X3 + byMm };
 
     /// <summary>x (mm) at the parameter <paramref name="s"/> in 0..1.</summary>

@@ -36,7 +36,6 @@ public sealed record GripShape(GripStyle Style, double WidthMm, double LengthMm,
 }
 
 /// <summary>What a grip style looks like when nothing else is asked, and how its curve runs.</summary>
-/// <param name="Style">The style.</param>
 /// <param name="WidthMm">Default full width, mm.</param>
 /// <param name="WidthLimitsMm">Allowed full widths, mm.</param>
 /// <param name="LengthMm">Default length, mm.</param>
@@ -68,6 +67,5 @@ internal sealed record GripPattern(
         new(GripStyle.T, 100, new(80, 130), 62, new(45, 90), 0, 15, 0.26, 0.80, 0.55, 0.62),
     ];
 
-    /// <summary>The pattern of a style.</summary>
     public static GripPattern Of(GripStyle style) => All.First(pattern => pattern.Style == style);
 }

@@ -19,7 +19,6 @@ public sealed class HalfBreadthCurve
     /// <summary>Where the curve begins, mm.</summary>
     public double StartMm => pieces[0].X0;
 
-    /// <summary>Where the curve ends, mm.</summary>
     public double EndMm => pieces[^1].X3;
 
     /// <summary>Half-breadth (mm) at x (mm); 0 outside the curve.</summary>

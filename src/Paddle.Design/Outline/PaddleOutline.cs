@@ -20,8 +20,6 @@ internal static class PaddleOutline
 {
     /// <summary>Draws the outline; tangent-continuous from the top of the grip to the tip.</summary>
     /// <param name="places">Places along the paddle.</param>
-    /// <param name="grip">The grip.</param>
-    /// <param name="blade">The plan of the blade.</param>
     /// <param name="shaftWidthMm">Full width of the shaft from the lower hand to the throat, mm.</param>
     /// <param name="upperWidthMm">Full width of the shaft just below the grip, mm.</param>
     public static HalfBreadthCurve Draw(

@@ -42,8 +42,6 @@ internal static class DesignDefaults
     }
 
     /// <summary>The same request with every default filled in; filling in twice changes nothing more.</summary>
-    /// <param name="request">A valid request.</param>
-    /// <param name="lengths">Its lengths completed.</param>
     public static DesignRequest FillIn(DesignRequest request, PaddleLengths lengths) => new()
     {
         Label = string.IsNullOrWhiteSpace(request.Label) ? null : request.Label,
@@ -147,8 +145,6 @@ internal static class DesignDefaults
         BodyMassKg = given?.BodyMassKg ?? Loads.UnknownBodyMassKg,
     };
 
-    /// <summary>The same request with every force filled in.</summary>
-    /// <param name="filled">A request with every other default filled in.</param>
     /// <param name="bladeAreaMm2">Area of its blade's face, mm².</param>
     internal static DesignRequest FillInForces(DesignRequest filled, double bladeAreaMm2)
     {

@@ -14,7 +14,6 @@ internal sealed class NameTable<T>
     private readonly (string Name, T Value)[] entries;
 
     /// <summary>Lists the names.</summary>
-    /// <param name="entries">Each name with its value.</param>
     public NameTable(params (string Name, T Value)[] entries) => this.entries = entries;
 
     /// <summary>The names in the order listed.</summary>
@@ -31,7 +30,6 @@ internal sealed class NameTable<T>
         return null;
     }
 
-    /// <summary>The name of a value.</summary>
     public string NameOf(T value)
     {
         foreach (var entry in entries)
@@ -63,10 +61,8 @@ internal enum TipFacing
 /// <summary>All names that a design request may use.</summary>
 internal static class Names
 {
-    /// <summary>Grip styles.</summary>
     public static NameTable<GripStyle> GripStyles { get; } = new(("pear", GripStyle.Pear), ("palm", GripStyle.Palm), ("t", GripStyle.T));
 
-    /// <summary>Faces of the grip.</summary>
     public static NameTable<GripFaces> GripFaces { get; } =
         new(("matching", Paddle.Design.Outline.GripFaces.Matching), ("one-sided", Paddle.Design.Outline.GripFaces.OneSided));
 
@@ -77,10 +73,8 @@ internal static class Names
     /// <summary>Ways of putting a paddle together.</summary>
     public static NameTable<ConstructionKind> Constructions { get; } = new(("one-piece", ConstructionKind.OnePiece));
 
-    /// <summary>Duties.</summary>
     public static NameTable<Duty> Duties { get; } = new([.. DutyRule.All.Select(rule => (rule.Id, rule.Duty))]);
 
-    /// <summary>Finishes of a surface.</summary>
     public static NameTable<SurfaceFinish> Finishes { get; } =
         new(("varnish", SurfaceFinish.Varnish), ("oil", SurfaceFinish.Oil), ("none", SurfaceFinish.None));
 

@@ -12,7 +12,6 @@ internal sealed record ResolvedDesign(DesignRequest Request, PaddleSpecification
     public DrawingUnits Units => Names.Units.Find(Request.Drawing!.Units!)!.Value;
 
     /// <summary>The request with all nine sizes pinned: it evaluates to the same paddle without solving.</summary>
-    /// <param name="sizes">The solved sizes.</param>
     public DesignRequest Pin(PaddleSizes sizes) => Request with
     {
         Shaft = Request.Shaft! with

@@ -7,7 +7,6 @@ namespace Paddle.Design.Request;
 internal static class SuggestedRequest
 {
     /// <summary>The request. The shaft is pinned, as it fits the hand; the blade's thicknesses stay open for the solver.</summary>
-    /// <param name="design">The suggestion.</param>
     public static DesignRequest ToRequest(this SuggestedDesign design)
     {
         return new()
@@ -37,6 +36,5 @@ internal static class SuggestedRequest
     }
 
     /// <summary>A fitting's duty by the name of the design's: fitting comes before strength in the order of the work and has duties of its own.</summary>
-    /// <param name="duty">The duty.</param>
     public static string DutyName(PaddleDuty duty) => Names.Duties.NameOf(Enum.Parse<Duty>(duty.ToString()));
 }

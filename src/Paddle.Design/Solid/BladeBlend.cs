@@ -1,9 +1,7 @@
 namespace Paddle.Design.Solid;
 
-/// <summary>
-/// How the section changes down the blade: from the shaft's ellipse, through a ridged diamond below the throat, to a
-/// parabolic lens at the tip. Everything depends only on t, the fraction of the blade from the throat. Theory S6.
-/// </summary>
+/// <summary>How the section changes down the blade: from the shaft's ellipse, through a ridged diamond below the throat, to a parabolic
+/// lens at the tip. Everything depends only on t, the fraction of the blade from the throat. Theory S6.</summary>
 internal static class BladeBlend
 {
     /// <summary>Down to here the section stays the shaft's ellipse: the most bent stretch keeps the shaft's depth and roundness.</summary>

@@ -1,9 +1,6 @@
 namespace Paddle.Design.Solid;
 
 /// <summary>Mass, balance and swing of a solid, by zone and in all. Theory S11.</summary>
-/// <param name="GripG">Mass of the grip, g.</param>
-/// <param name="ShaftG">Mass of the shaft, g.</param>
-/// <param name="BladeG">Mass of the blade, g.</param>
 /// <param name="VolumeCm3">Volume, cm³.</param>
 /// <param name="CentreOfMassMm">Balance point along the shaft's line from the top of the grip, mm.</param>
 /// <param name="InertiaCentreKgM2">Moment of inertia about the centre of mass, kg·m².</param>
@@ -25,7 +22,6 @@ public sealed record MassProperties(
     double ShaftSurfaceCm2,
     double BladeSurfaceCm2)
 {
-    /// <summary>Mass in all, g.</summary>
     public double TotalG => GripG + ShaftG + BladeG;
 
     /// <summary>Surface in all, cm².</summary>

@@ -4,7 +4,6 @@ namespace Paddle.Design.Solid;
 
 /// <summary>What fixes a paddle's solid apart from its nine sizes.</summary>
 /// <param name="Places">Places along the paddle.</param>
-/// <param name="Grip">The grip.</param>
 /// <param name="Blade">The blade on its face.</param>
 /// <param name="BendDegrees">Angle between shaft and blade at the throat, degrees.</param>
 public sealed record PaddleForm(PaddlePlaces Places, GripShape Grip, BladeShape Blade, double BendDegrees)
@@ -19,14 +18,11 @@ public sealed record PaddleForm(PaddlePlaces Places, GripShape Grip, BladeShape 
     /// <summary>All of the blade's outline that does not depend on the shaft.</summary>
     public BladePlan BladePlan { get; private init; } = BladePlan.For(Blade);
 
-    /// <summary>Lengths of the zones.</summary>
     public ZoneLengths Lengths => new(
         Places.GripEndMm, Places.LowerHandMm - Places.GripEndMm, Places.ThroatMm - Places.LowerHandMm, Places.BladeMm);
 
-    /// <summary>Cosine of the bend.</summary>
     public double BendCosine => Math.Cos(BendDegrees * Math.PI / 180);
 
-    /// <summary>Sine of the bend.</summary>
     public double BendSine => Math.Sin(BendDegrees * Math.PI / 180);
 
     /// <summary>x (mm) of a place of a segment.</summary>
@@ -39,10 +35,8 @@ public sealed record PaddleForm(PaddlePlaces Places, GripShape Grip, BladeShape 
         _ => Places.LowerHandMm + pattern.Coordinate * (Places.ThroatMm - Places.LowerHandMm),
     };
 
-    /// <summary>
-    /// Distance (mm) from the top of the grip measured along the shaft's line: x itself down to the throat, foreshortened by
-    /// the bend below it. This is the coordinate in which the paddle balances on a finger. Theory S10.
-    /// </summary>
+    /// <summary>Distance (mm) from the top of the grip measured along the shaft's line: x itself down to the throat, foreshortened by the
+    /// bend below it. This is the coordinate in which the paddle balances on a finger. Theory S10.</summary>
     public double AlongShaftMm(double xMm) =>
         xMm <= Places.ThroatMm ? xMm : Places.ThroatMm + (xMm - Places.ThroatMm) * BendCosine;
 
@@ -118,9 +112,7 @@ public sealed class PaddleSolid
 
     /// <summary>Shapes the solid at every place of a grid.</summary>
     /// <param name="form">What fixes the solid apart from its sizes.</param>
-    /// <param name="sizes">The nine sizes.</param>
     /// <param name="outline">The outline drawn for those sizes.</param>
-    /// <param name="grid">The places.</param>
     internal static PaddleSolid Shape(PaddleForm form, PaddleSizes sizes, HalfBreadthCurve outline, StationGrid grid)
     {
         var solid = new PaddleSolid(form, sizes, grid, outline);
@@ -181,10 +173,8 @@ public sealed class PaddleSolid
     /// <summary>Quadrature weight of place <paramref name="i"/>, mm.</summary>
     public double WeightMm(int i) => Grid.Patterns[i].Weight * Form.Lengths.Of(Grid.Patterns[i].Segment);
 
-    /// <summary>
-    /// Offset (mm, along +z) of the section's centre from the shaft's line: a one-sided grip's hollow pushes it away from the
-    /// hollowed face, a bend carries the blade off. Theory S10.
-    /// </summary>
+    /// <summary>Offset (mm, along +z) of the section's centre from the shaft's line: a one-sided grip's hollow pushes it away from the
+    /// hollowed face, a bend carries the blade off. Theory S10.</summary>
     public double CentreOffsetMm(int i)
     {
         var pattern = Grid.Patterns[i];

@@ -32,9 +32,7 @@ internal readonly record struct Section(double HalfWidthMm, double HalfThickness
         4 * HalfWidthMm * HalfWidthMm * HalfWidthMm
         * (EdgeHalfThicknessMm / 3 + Crown * SectionMoments.Integral(2, 1, Moments.P, Moments.R));
 
-    /// <summary>
-    /// Mean distance (mm) from the spine at which bending across the faces is carried: η = w∫u h³du/∫h³du. Theory S12.
-    /// </summary>
+    /// <summary>Mean distance (mm) from the spine at which bending across the faces is carried: η = w∫u h³du/∫h³du. Theory S12.</summary>
     public double BendingSpreadMm
     {
         get

@@ -2,10 +2,8 @@ using MathNet.Numerics;
 
 namespace Paddle.Design.Solid;
 
-/// <summary>
-/// Pure numbers of the section family h(u) = e + (c − e)·g(u), g(u) = (1 − u^p)^r, u = |y|/w, from which every section
-/// property follows in closed form. Theory S1–S3.
-/// </summary>
+/// <summary>Pure numbers of the section family h(u) = e + (c − e)·g(u), g(u) = (1 − u^p)^r, u = |y|/w, from which every section property
+/// follows in closed form. Theory S1–S3.</summary>
 /// <param name="P">Crown exponent p: 1 makes a ridge, 2 a round crown.</param>
 /// <param name="R">Crown power r: ½ closes with a round edge, 1 with a sharp one.</param>
 /// <param name="G1">∫0..1 g du.</param>

@@ -26,7 +26,6 @@ public sealed class StationGrid
     /// <summary>The patterns in order.</summary>
     public ReadOnlySpan<StationPattern> Patterns => patterns;
 
-    /// <summary>The place at the lower hand.</summary>
     public int LowerHandPlace { get; }
 
     /// <summary>The first place on the blade, at the throat.</summary>

@@ -1,9 +1,7 @@
 namespace Paddle.Design.Solid;
 
-/// <summary>
-/// What is the same in every paddle at one place of one segment: how the nine sizes mix into the thickness there, and the
-/// pure numbers of the section. Computed once for each place and shared by all designs.
-/// </summary>
+/// <summary>What is the same in every paddle at one place of one segment: how the nine sizes mix into the thickness there, and the pure
+/// numbers of the section. Computed once for each place and shared by all designs.</summary>
 public sealed class StationPattern
 {
     private StationPattern(Segment segment, double coordinate, double weight)
@@ -28,7 +26,6 @@ public sealed class StationPattern
         Perimeter = new PerimeterPattern(Moments);
     }
 
-    /// <summary>The segment.</summary>
     public Segment Segment { get; }
 
     /// <summary>Place in the segment's own coordinate.</summary>
@@ -57,22 +54,14 @@ public sealed class StationPattern
 
     internal PerimeterPattern Perimeter { get; }
 
-    /// <summary>The pattern at a coordinate of a segment.</summary>
-    /// <param name="segment">The segment.</param>
-    /// <param name="coordinate">Place in its own coordinate.</param>
     /// <param name="weight">Quadrature weight in that coordinate.</param>
     internal static StationPattern At(Segment segment, double coordinate, double weight = 0) => new(segment, coordinate, weight);
 
     /// <summary>Full thickness (mm) here, for the sizes and the inner slopes of their spine.</summary>
     internal double ThicknessMm(PaddleSizes sizes, in SpineSlopes slopes, double hollowMm) => Weights.Sum(sizes, slopes, hollowMm);
 
-    /// <summary>
-    /// Slope of the steeper face along the paddle, rise over run, 0 or more: half the thickness's change, a hollow's in full, since a
-    /// one-sided grip takes it all from one face.
-    /// </summary>
-    /// <param name="sizes">The sizes.</param>
-    /// <param name="slopes">Inner slopes of their spine.</param>
-    /// <param name="hollowDepthMm">Depth of the grip's hollow on each hollowed face, mm.</param>
+    /// <summary>Slope of the steeper face along the paddle, rise over run, 0 or more: half the thickness's change, a hollow's in full,
+    /// since a one-sided grip takes it all from one face.</summary>
     /// <param name="unitMm">Length of one unit of the segment's coordinate, mm.</param>
     internal double FaceSlope(PaddleSizes sizes, in SpineSlopes slopes, double hollowDepthMm, double unitMm) =>
         Math.Abs(Rates.Sum(sizes, slopes, 2 * hollowDepthMm)) / (2 * unitMm);
@@ -97,10 +86,8 @@ internal readonly record struct ThicknessWeights(double Grip, double Upper, Spin
         }
     }
 
-    /// <summary>
-    /// Change along the coordinate, by central differences inside the segment: its curves are cubics, so that this is good to 1e-7. The
-    /// rounded top of the grip is no taper of a bent stick and counts as level.
-    /// </summary>
+    /// <summary>Change along the coordinate, by central differences inside the segment: its curves are cubics, so that this is good to
+    /// 1e-7. The rounded top of the grip is no taper of a bent stick and counts as level.</summary>
     internal static ThicknessWeights RatesAt(Segment segment, double coordinate)
     {
         const double Half = 1e-4;

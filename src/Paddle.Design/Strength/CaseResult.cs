@@ -1,7 +1,6 @@
 namespace Paddle.Design.Strength;
 
 /// <summary>How one load case comes out. Theory L14.</summary>
-/// <param name="Case">The case.</param>
 /// <param name="StressMPa">Stress where the safety factor is least, MPa, with the allowance for a tapering spine.</param>
 /// <param name="AtMm">Where that is, mm from the top of the grip.</param>
 /// <param name="StrengthMPa">

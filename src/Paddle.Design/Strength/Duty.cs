@@ -14,7 +14,6 @@ public enum Duty
 }
 
 /// <summary>What a duty asks: forces by body mass m (kg), speed in a brace, repetition, and the least factors. Theory L1–L4 and L17.</summary>
-/// <param name="Duty">The duty.</param>
 /// <param name="Id">Name in the contract.</param>
 /// <param name="TouringN">Peak of the stroke that is repeated for the paddle's life, N per kg^⅔.</param>
 /// <param name="HardN">Peak of the hardest stroke, N per kg^⅔.</param>
@@ -49,7 +48,6 @@ internal sealed record DutyRule(
         "5.0 N per kg^(2/3) of body mass: assumption from a 20 N hull drag per paddler at 1.5 m/s; 0.40 of static strength for two million "
         + "strokes: EN 1995-2 annex A and Wood Handbook ch. 5, both from memory";
 
-    /// <summary>Every duty.</summary>
     public static IReadOnlyList<DutyRule> All { get; } =
     [
         new(Duty.Touring, "touring", 5.0, 14.0, 0.40, 2.5, 1.3, EasyStroke,
@@ -62,6 +60,5 @@ internal sealed record DutyRule(
             "21.1 N per kg^(2/3): elite mean peak + 1 SD, " + Ho),
     ];
 
-    /// <summary>The rule of a duty.</summary>
     public static DutyRule Of(Duty duty) => All.First(rule => rule.Duty == duty);
 }

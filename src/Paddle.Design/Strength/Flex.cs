@@ -12,11 +12,9 @@ public sealed record Flex(double BenchFlexMm, double TipDeflectionMm, double Fir
     // Form factor of shear: 6/5 of a rectangle; an ellipse has 10/9. Shear is under 1 % of the flex, so one figure serves.
     internal const double ShearForm = 1.2;
 
-    /// <summary>Flex of a solid.</summary>
     /// <param name="fine">The solid on a Gauss grid, for the deflections.</param>
     /// <param name="stations">The solid at close places, for the frequency.</param>
     /// <param name="centreOfPressureMm">Where the bench load hangs, mm.</param>
-    /// <param name="wood">The wood.</param>
     internal static Flex Of(PaddleSolid fine, PaddleSolid stations, double centreOfPressureMm, WoodInUse wood)
     {
         var (bench, tip) = Deflections(fine, centreOfPressureMm, wood);

@@ -10,7 +10,6 @@ internal static class FreeVibration
     // Each pass divides what is wrong with ω² by (ω₂/ω₁)⁴, about 50.
     private const int Passes = 4;
 
-    /// <summary>Frequency, Hz.</summary>
     /// <param name="x">Places in rising order, mm.</param>
     /// <param name="massPerLength">Mass per length at each place, kg/mm.</param>
     /// <param name="stiffness">EI at each place, N·mm².</param>

@@ -16,9 +16,7 @@ public enum LoadAction
     AcrossTheGrain,
 }
 
-/// <summary>
-/// One load case, all of it: solver, report, curves, corrections and contract read this record and know no case by name.
-/// </summary>
+/// <summary>One load case, all of it: solver, report, curves, corrections and contract read this record and know no case by name.</summary>
 /// <param name="Id">Name in the contract.</param>
 /// <param name="Action">How it acts.</param>
 /// <param name="ForceN">Its force, N: on the blade, or along the shaft for a thrust.</param>

@@ -4,7 +4,6 @@ using Paddle.Design.Wood;
 namespace Paddle.Design.Strength;
 
 /// <summary>Every load case looked at at every place of a solid.</summary>
-/// <param name="Cases">One result for each case.</param>
 /// <param name="BucklingLoadN">Thrust at which the shaft would buckle between the hands, N.</param>
 /// <param name="Knock">What an edge bears.</param>
 public sealed record StrengthCheck(IReadOnlyList<CaseResult> Cases, double BucklingLoadN, KnockOnEdge Knock)
@@ -15,11 +14,7 @@ public sealed record StrengthCheck(IReadOnlyList<CaseResult> Cases, double Buckl
     /// <summary>Least margin of the cases that the sizes are chosen for.</summary>
     internal double AlongTheGrainMargin => Cases.Where(result => result.Case.BendsAlongTheGrain).Min(result => result.Margin);
 
-    /// <summary>Checks a solid.</summary>
     /// <param name="solid">The solid at the places to look at.</param>
-    /// <param name="pressure">Water pressure on its blade.</param>
-    /// <param name="loads">The forces.</param>
-    /// <param name="wood">The wood's strengths.</param>
     internal static StrengthCheck Of(PaddleSolid solid, BladePressure pressure, Loads loads, WoodInUse wood)
     {
         var count = solid.Count;
@@ -68,10 +63,8 @@ public sealed record StrengthCheck(IReadOnlyList<CaseResult> Cases, double Buckl
     internal static double StrengthShare(PaddleSolid solid, int place, LoadCase loadCase, WoodInUse wood) =>
         loadCase.StrengthShare * new TaperedGrain(wood.SlopeOfGrain).Share(solid.FaceSlope[place]);
 
-    /// <summary>
-    /// Stress (MPa) on the face at a place: bending, with what beam theory misses where the spine tapers, and in a push-off the thrust.
-    /// Theory L14.
-    /// </summary>
+    /// <summary>Stress (MPa) on the face at a place: bending, with what beam theory misses where the spine tapers, and in a push-off the
+    /// thrust. Theory L14.</summary>
     internal static double StressMPa(PaddleSolid solid, int place, double momentNmm, double thrustN)
     {
         // Both ends close to nothing; so does the moment there, faster.

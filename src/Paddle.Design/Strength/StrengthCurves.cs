@@ -4,7 +4,6 @@ using Paddle.Design.Wood;
 namespace Paddle.Design.Strength;
 
 /// <summary>How one load case runs along the paddle.</summary>
-/// <param name="Case">The case.</param>
 /// <param name="MomentsNm">Bending moment at each place, N·m.</param>
 /// <param name="StressesMPa">Stress on the face at each place, MPa; 0 where the solid closes.</param>
 /// <param name="StrengthsMPa">Strength that the stress is held against at each place, MPa.</param>
@@ -24,8 +23,6 @@ internal sealed record StrengthCurves(
     /// <summary>Computes the curves at a solid's own places.</summary>
     /// <param name="solid">The solid; it must have a place at the throat.</param>
     /// <param name="check">What the strength check of the same solid found.</param>
-    /// <param name="loads">The forces.</param>
-    /// <param name="wood">The wood.</param>
     public static StrengthCurves Of(PaddleSolid solid, StrengthCheck check, Loads loads, WoodInUse wood)
     {
         var pressure = BladePressure.On(solid);

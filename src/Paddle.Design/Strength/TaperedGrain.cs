@@ -2,10 +2,8 @@ using Paddle.Design.Wood;
 
 namespace Paddle.Design.Strength;
 
-/// <summary>
-/// What is left of the wood's bending strength at the face of a tapering spine. Thinning cuts the grain: on one of the two faces the
-/// slope of the surface adds to the board's own slope of grain, and either face may be the one in tension. Theory L18.
-/// </summary>
+/// <summary>What is left of the wood's bending strength at the face of a tapering spine. Thinning cuts the grain: on one of the two faces
+/// the slope of the surface adds to the board's own slope of grain, and either face may be the one in tension. Theory L18.</summary>
 /// <param name="boardSlope">Slope of grain of the board, rise over run.</param>
 internal readonly struct TaperedGrain(double boardSlope)
 {

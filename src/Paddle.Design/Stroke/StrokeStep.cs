@@ -23,8 +23,6 @@ internal static class StrokeStep
 
     /// <summary>The figures of a finished solid.</summary>
     /// <param name="form">What fixes the solid apart from its sizes.</param>
-    /// <param name="pressure">Water pressure on its blade.</param>
-    /// <param name="loads">The forces.</param>
     /// <param name="massG">Mass of the finished paddle, g.</param>
     public static StrokeFigures Of(PaddleForm form, BladePressure pressure, Loads loads, double massG)
     {
@@ -94,7 +92,6 @@ internal readonly record struct HandForces(double TopN, double LowerN, double Mo
     /// <summary>The forces that hold a force across the blade.</summary>
     /// <param name="form">The paddle's places and bend.</param>
     /// <param name="forceN">The force, N, square to the blade.</param>
-    /// <param name="belowThroatMm">Where it acts, mm below the throat.</param>
     /// <remarks>F_top = M/a, M = F·(d + b·cos β), F_low = F·cos β + F_top; the paddle's own weight is left out.</remarks>
     public static HandForces Of(PaddleForm form, double forceN, double belowThroatMm)
     {

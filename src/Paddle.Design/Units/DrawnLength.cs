@@ -23,43 +23,27 @@ internal static class DrawnLength
     private const double ShavingUpToMm = 3.5;
 
     /// <summary>A length with its unit, such as <c>29 mm</c> or <c>1 5/32 in</c>.</summary>
-    /// <param name="lengthMm">The length, mm.</param>
-    /// <param name="units">Units to print.</param>
-    /// <param name="rounding">Which way to round.</param>
     public static string Text(double lengthMm, DrawingUnits units, LengthRounding rounding = LengthRounding.Nearest) =>
         Figure(lengthMm, units, rounding) + UnitSuffix(units);
 
     /// <summary>A length without its unit as people say it, such as <c>29</c>, <c>28.6</c> or <c>1 5/32</c>.</summary>
-    /// <param name="lengthMm">The length, mm.</param>
-    /// <param name="units">Units to print.</param>
-    /// <param name="rounding">Which way to round.</param>
     public static string Figure(double lengthMm, DrawingUnits units, LengthRounding rounding = LengthRounding.Nearest) =>
         Figure(lengthMm, units, rounding, "0.#");
 
     /// <summary>The same for a column of figures, where the points must stand below one another: <c>29.0</c>.</summary>
-    /// <param name="lengthMm">The length, mm.</param>
-    /// <param name="units">Units to print.</param>
-    /// <param name="rounding">Which way to round.</param>
     public static string InColumn(double lengthMm, DrawingUnits units, LengthRounding rounding = LengthRounding.Nearest) =>
         Figure(lengthMm, units, rounding, "0.0");
 
     /// <summary>A distance that is found by finger or tape, with its unit: whole millimetres, or sixteenths of an inch.</summary>
-    /// <param name="lengthMm">The length, mm.</param>
-    /// <param name="units">Units to print.</param>
     public static string Rough(double lengthMm, DrawingUnits units) => RoughFigure(lengthMm, units) + UnitSuffix(units);
 
     /// <summary>The same without its unit.</summary>
-    /// <param name="lengthMm">The length, mm.</param>
-    /// <param name="units">Units to print.</param>
     public static string RoughFigure(double lengthMm, DrawingUnits units) => units == DrawingUnits.Metric
         ? Math.Round(lengthMm, MidpointRounding.AwayFromZero).ToString("0", CultureInfo.InvariantCulture)
         : InchFigure(lengthMm, 16);
 
-    /// <summary>
-    /// Wood left on for the next tool, with its unit: hundredths of a millimetre, or sixty-fourths of an inch, never less than is meant.
-    /// </summary>
-    /// <param name="lengthMm">The length, mm.</param>
-    /// <param name="units">Units to print.</param>
+    /// <summary>Wood left on for the next tool, with its unit: hundredths of a millimetre, or sixty-fourths of an inch, never less than is
+    /// meant.</summary>
     public static string Shaving(double lengthMm, DrawingUnits units)
     {
         if (units == DrawingUnits.Metric) return lengthMm.ToString("0.##", CultureInfo.InvariantCulture) + UnitSuffix(units);
@@ -68,21 +52,16 @@ internal static class DrawnLength
     }
 
     /// <summary>The unit to print after a figure, with the space before it.</summary>
-    /// <param name="units">Units to print.</param>
     public static string UnitSuffix(DrawingUnits units) => " " + UnitName(units);
 
     /// <summary>The unit's short name.</summary>
-    /// <param name="units">Units to print.</param>
     public static string UnitName(DrawingUnits units) => units == DrawingUnits.Metric ? "mm" : "in";
 
     /// <summary>The finest fraction in which a length of this size is printed: 16 above 300 mm, else 32.</summary>
-    /// <param name="lengthMm">The length, mm.</param>
     public static int Denominator(double lengthMm) => Math.Abs(lengthMm) > FineUpToMm ? 16 : 32;
 
     /// <summary>Inches and a reduced fraction without the unit, such as <c>1 1/8</c>, <c>3/8</c> or <c>59</c>.</summary>
-    /// <param name="lengthMm">The length, mm.</param>
     /// <param name="denominator">Steps in an inch, a power of two.</param>
-    /// <param name="rounding">Which way to round.</param>
     /// <exception cref="ArgumentOutOfRangeException">The denominator is no power of two from 1 to 64.</exception>
     public static string InchFigure(double lengthMm, int denominator, LengthRounding rounding = LengthRounding.Nearest)
     {

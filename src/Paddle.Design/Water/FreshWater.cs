@@ -12,10 +12,8 @@ internal static class FreshWater
     /// <summary>Temperature used where the caller gives none, °C: a temperate lake in the paddling season (assumption, no source).</summary>
     public const double DefaultTemperatureC = 15;
 
-    /// <summary>
-    /// Density ρ of air-free fresh water at one atmosphere, kg/m³:
-    /// ρ = (999.83952 + 16.952577 t − 7.9905127e-3 t² − 46.241757e-6 t³ + 105.84601e-9 t⁴ − 281.03006e-12 t⁵) / (1 + 16.887236e-3 t).
-    /// </summary>
+    /// <summary>Density ρ of air-free fresh water at one atmosphere, kg/m³: ρ = (999.83952 + 16.952577 t − 7.9905127e-3 t² − 46.241757e-6
+    /// t³ + 105.84601e-9 t⁴ − 281.03006e-12 t⁵) / (1 + 16.887236e-3 t).</summary>
     /// <param name="temperatureC">t, water temperature, °C (ITS-90), 0 to 40.</param>
     /// <returns>Density, kg/m³.</returns>
     /// <remarks>Source: Bettin and Spieweck's formula (ITS-90), as printed in an extract of the IP Standard Methods.</remarks>

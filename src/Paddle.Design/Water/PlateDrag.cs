@@ -5,10 +5,8 @@ namespace Paddle.Design.Water;
 /// <param name="High">Plate blade in a shallow flume.</param>
 internal readonly record struct DragCoefficientBand(double Low, double High);
 
-/// <summary>
-/// Drag of a sharp-edged plate square to the flow, the model of a paddle blade in mid-stroke. The edges fix the
-/// separation, so the coefficient does not depend on the Reynolds number at paddle speeds (about 1e5; from memory).
-/// </summary>
+/// <summary>Drag of a sharp-edged plate square to the flow, the model of a paddle blade in mid-stroke. The edges fix the separation, so the
+/// coefficient does not depend on the Reynolds number at paddle speeds (about 1e5; from memory).</summary>
 internal static class PlateDrag
 {
     /// <summary>Coefficient used where the blade's proportions are unknown. Source: Hoerner's plate data, 1.20 at aspect ratio 5.</summary>
@@ -32,9 +30,7 @@ internal static class PlateDrag
         return Math.Max(lengthMm, widthMm) / Math.Min(lengthMm, widthMm);
     }
 
-    /// <summary>
-    /// Drag coefficient of a fully submerged plate square to a steady flow: C_d = 1.10 + 0.02 (AR + 1/AR).
-    /// </summary>
+    /// <summary>Drag coefficient of a fully submerged plate square to a steady flow: C_d = 1.10 + 0.02 (AR + 1/AR).</summary>
     /// <param name="aspectRatio">AR, long side over short side (either way up gives the same value), 1/20 to 20.</param>
     /// <returns>C_d, dimensionless.</returns>
     /// <remarks>
@@ -54,18 +50,13 @@ internal static class PlateDrag
         return 1.10 + (0.02 * (aspectRatio + (1 / aspectRatio))); // theory H2
     }
 
-    /// <summary>
-    /// The band in which the effective coefficient of a real, impulsive stroke lies: the steady, fully submerged value up to
-    /// the value measured in a shallow flume.
-    /// </summary>
+    /// <summary>The band in which the effective coefficient of a real, impulsive stroke lies: the steady, fully submerged value up to the
+    /// value measured in a shallow flume.</summary>
     /// <param name="aspectRatio">Long side over short side, 1/20 to 20.</param>
-    /// <returns>Low and high coefficient.</returns>
     /// <remarks>Sources: <see cref="Coefficient"/> and <see cref="FlumeCoefficient"/>. Both should be shown; neither is a prediction.</remarks>
     public static DragCoefficientBand Band(double aspectRatio) => new(Coefficient(aspectRatio), FlumeCoefficient);
 
-    /// <summary>
-    /// Coefficient of a plate turned away from square: C_d(α) = C_d sin²α.
-    /// </summary>
+    /// <summary>Coefficient of a plate turned away from square: C_d(α) = C_d sin²α.</summary>
     /// <param name="coefficientSquare">C_d square to the flow.</param>
     /// <param name="angleDegrees">α, angle between plate and flow, degrees, 0 to 90 (90 is square).</param>
     /// <returns>C_d at that angle.</returns>
@@ -137,9 +128,8 @@ internal static class PlateDrag
         return 2 * forceN / (densityKgM3 * coefficient * slipMS * slipMS); // theory H6
     }
 
-    /// <summary>
-    /// Froude efficiency of a propulsor that works by drag: η = V / (V + s), the share of the blade's power that reaches the boat.
-    /// </summary>
+    /// <summary>Froude efficiency of a propulsor that works by drag: η = V / (V + s), the share of the blade's power that reaches the
+    /// boat.</summary>
     /// <param name="boatSpeedMS">V, boat speed through the water, m/s, 0 or more.</param>
     /// <param name="slipMS">s, speed of the blade through the water, m/s, 0 or more.</param>
     /// <returns>η, 0 to 1; 0 at rest.</returns>

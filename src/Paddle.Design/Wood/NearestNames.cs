@@ -3,10 +3,8 @@ namespace Paddle.Design.Wood;
 /// <summary>Finds the names somebody most likely meant.</summary>
 internal static class NearestNames
 {
-    /// <summary>
-    /// The ids nearest to a wrong one. An id that has the text as a whole word comes first, then one that merely holds it, then
-    /// the fewest single-letter slips counted against the whole id or its nearest word; ties go by spelling.
-    /// </summary>
+    /// <summary>The ids nearest to a wrong one. An id that has the text as a whole word comes first, then one that merely holds it, then
+    /// the fewest single-letter slips counted against the whole id or its nearest word; ties go by spelling.</summary>
     public static IReadOnlyList<string> Rank(IEnumerable<string> ids, string wrong, int count)
     {
         var text = string.Join('-', wrong.ToLowerInvariant().Split([' ', '_', '-'], StringSplitOptions.RemoveEmptyEntries));

@@ -22,7 +22,6 @@ internal static class WoodCatalogue
     }
 
     /// <summary>The ids nearest to one that was not found, nearest first: for an error message that helps.</summary>
-    /// <param name="wrong">What was asked for.</param>
     /// <param name="count">How many to return at most.</param>
     /// <returns>Up to <paramref name="count"/> ids.</returns>
     public static IReadOnlyList<string> NearestIds(string wrong, int count = 3)

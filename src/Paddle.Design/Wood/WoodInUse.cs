@@ -1,8 +1,7 @@
 namespace Paddle.Design.Wood;
 
-/// <summary>
-/// The values of a wood that one design uses: at its moisture, with its slope of grain, and with what the maker measured.
-/// </summary>
+/// <summary>The values of a wood that one design uses: at its moisture, with its slope of grain, and with what the maker
+/// measured.</summary>
 public sealed record WoodInUse
 {
     /// <summary>Identifier of the species.</summary>
@@ -47,21 +46,17 @@ public sealed record WoodInUse
     /// <summary>Where each value came from, one line a value.</summary>
     public required IReadOnlyList<string> Sources { get; init; }
 
-    /// <summary>
-    /// The values of a species in use. Book values are brought to the moisture (theory W1 to W3, W10, W11) and the slope of grain
-    /// (W4), strengths then lowered to the 5th percentile (W6). A measured density is the density as weighed at the stated
-    /// moisture, and replaces the book's. A measured modulus is the apparent modulus of the maker's own board at that moisture
-    /// on the book's basis, a span of 14 depths; the board's own grain is in it, so neither moisture nor slope is applied again.
-    /// Strength stays the species': a stiff or heavy board is not credited with strength nobody tested.
-    /// </summary>
-    /// <param name="species">The wood.</param>
+    /// <summary>The values of a species in use. Book values are brought to the moisture (theory W1 to W3, W10, W11) and the slope of grain
+    /// (W4), strengths then lowered to the 5th percentile (W6). A measured density is the density as weighed at the stated moisture, and
+    /// replaces the book's. A measured modulus is the apparent modulus of the maker's own board at that moisture on the book's basis, a
+    /// span of 14 depths; the board's own grain is in it, so neither moisture nor slope is applied again. Strength stays the species': a
+    /// stiff or heavy board is not credited with strength nobody tested.</summary>
     /// <param name="moisturePercent">
     /// Moisture in use, percent, 0 to 40. What a request may ask is narrower: see <see cref="WoodSafety.IsMoistureAllowed"/>.
     /// </param>
     /// <param name="slopeOfGrain">Rise over run of the grain, 0 to 1.</param>
     /// <param name="measuredDensityKgM3">Density as weighed, kg/m3, above 0; null for the book's.</param>
     /// <param name="measuredModulusMPa">Apparent modulus as measured, MPa, above 0; null for the book's.</param>
-    /// <returns>The values in use.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is not a number or outside its range.</exception>
     internal static WoodInUse Resolve(
         WoodSpecies species,

@@ -3,10 +3,8 @@ using System.Runtime.CompilerServices;
 
 namespace Paddle.Design.Wood;
 
-/// <summary>
-/// The source lines of <see cref="WoodInUse"/>. They depend only on the species and on what was measured, and a solver resolves
-/// wood often, so the four sets of a species are worded once.
-/// </summary>
+/// <summary>The source lines of <see cref="WoodInUse"/>. They depend only on the species and on what was measured, and a solver resolves
+/// wood often, so the four sets of a species are worded once.</summary>
 internal static class WoodInUseSources
 {
     private static readonly ConditionalWeakTable<WoodSpecies, IReadOnlyList<string>[]> Worded = [];

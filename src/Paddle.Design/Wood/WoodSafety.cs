@@ -103,7 +103,6 @@ internal static class WoodSafety
         new("poison-sumac", "Its oil brings on a severe rash, and smoke from it harms the lungs.", Memory),
     ]);
 
-    /// <summary>Cautions on the dust of any wood.</summary>
     public static IReadOnlyList<SafetyNote> DustCautions { get; } = Array.AsReadOnly<SafetyNote>(
     [
         new("Wood dust causes cancer of the nose and sinuses (IARC Group 1). Take it away at the tool, and wear a P2, FFP2 or N95 mask "
@@ -127,7 +126,6 @@ internal static class WoodSafety
 
     /// <summary>Judges a slope of grain against <see cref="WarnSlopeOfGrain"/> and <see cref="RefuseSlopeOfGrain"/>.</summary>
     /// <param name="slopeOfGrain">Rise over run, 0 or more. A slope on the limit itself is on its mild side.</param>
-    /// <returns>The verdict; a value that is not a number is refused.</returns>
     public static GrainVerdict JudgeSlope(double slopeOfGrain)
     {
         const double RoundOff = 1e-9;
@@ -137,15 +135,12 @@ internal static class WoodSafety
     }
 
     /// <summary>True when a design may state this moisture.</summary>
-    /// <param name="moisturePercent">Moisture, percent.</param>
     /// <returns>True from 6 to 20 %.</returns>
     public static bool IsMoistureAllowed(double moisturePercent) =>
         moisturePercent is >= MinimumMoisturePercent and <= MaximumMoisturePercent;
 
-    /// <summary>
-    /// Why stock of a treatment is refused; null for <c>none</c>. A treatment this list does not know is refused too: what is not
-    /// known to be harmless is not put into somebody's hands.
-    /// </summary>
+    /// <summary>Why stock of a treatment is refused; null for <c>none</c>. A treatment this list does not know is refused too: what is not
+    /// known to be harmless is not put into somebody's hands.</summary>
     /// <param name="treatment">Treatment as a request names it.</param>
     /// <returns>The refusal, or null when the stock is accepted.</returns>
     public static RefusedStock? RefusalOfTreatment(string treatment)

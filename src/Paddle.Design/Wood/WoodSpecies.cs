@@ -1,19 +1,15 @@
 namespace Paddle.Design.Wood;
 
-/// <summary>
-/// One wood species as the books print it: means of small clear straight-grained specimens. They are neither design
-/// values nor the properties of one board. Strengths and moduli are at 12 % moisture or green as each name says.
-/// Every figure's source is in <see cref="Sources"/>.
-/// </summary>
+/// <summary>One wood species as the books print it: means of small clear straight-grained specimens. They are neither design values nor the
+/// properties of one board. Strengths and moduli are at 12 % moisture or green as each name says. Every figure's source is in <see
+/// cref="Sources"/>.</summary>
 internal sealed record WoodSpecies
 {
     /// <summary>Identifier in requests: lower-case words joined by hyphens, such as <c>white-ash</c>.</summary>
     public required string Id { get; init; }
 
-    /// <summary>Common name.</summary>
     public required string CommonName { get; init; }
 
-    /// <summary>Botanical name.</summary>
     public required string BotanicalName { get; init; }
 
     /// <summary>True for a conifer.</summary>
@@ -52,10 +48,8 @@ internal sealed record WoodSpecies
     /// <summary>Tension strength perpendicular to the grain, green, MPa; null where the table prints a dash.</summary>
     public required double? TensionPerpendicularGreenMPa { get; init; }
 
-    /// <summary>
-    /// Stand-in for <see cref="TensionPerpendicular12MPa"/> where the table prints a dash, MPa: the lowest published
-    /// value of similar species, named in its source. Null where the table has a value.
-    /// </summary>
+    /// <summary>Stand-in for <see cref="TensionPerpendicular12MPa"/> where the table prints a dash, MPa: the lowest published value of
+    /// similar species, named in its source. Null where the table has a value.</summary>
     public required double? CrossGrainDefault12MPa { get; init; }
 
     /// <summary>Green companion of <see cref="CrossGrainDefault12MPa"/>, MPa, by the same rule.</summary>
@@ -107,10 +101,8 @@ internal sealed record WoodSpecies
     public double CrossGrainStrength12MPa => TensionPerpendicular12MPa ?? CrossGrainDefault12MPa
         ?? throw new InvalidOperationException($"Wood '{Id}' has neither a published nor a default cross-grain strength.");
 
-    /// <summary>
-    /// Tension strength across the grain when green that a design may use, MPa: published, else the stated default, else
-    /// the value at 12 %.
-    /// </summary>
+    /// <summary>Tension strength across the grain when green that a design may use, MPa: published, else the stated default, else the value
+    /// at 12 %.</summary>
     public double CrossGrainStrengthGreenMPa =>
         TensionPerpendicularGreenMPa ?? CrossGrainDefaultGreenMPa ?? CrossGrainStrength12MPa;
 }

@@ -7,10 +7,8 @@ using Paddle.Drawings.Views;
 
 namespace Paddle.Drawings.Files;
 
-/// <summary>
-/// The shapes to cut as a CAD drawing in millimetres: face at the origin with its centre line on y = 0, half template below it,
-/// sections below that, a square to check the scale.
-/// </summary>
+/// <summary>The shapes to cut as a CAD drawing in millimetres: face at the origin with its centre line on y = 0, half template below it,
+/// sections below that, a square to check the scale.</summary>
 internal sealed class TemplateDxf : IDesignFile
 {
     private const double GapMm = 60;

@@ -7,10 +7,8 @@ using PdfSharp.Pdf;
 
 namespace Paddle.Drawings.Files;
 
-/// <summary>
-/// The half template and the section cards at true scale, to print: on sheets that overlap, or on one sheet for a roll. The first
-/// page shows how the tiles lie and carries a square to measure; every page names itself.
-/// </summary>
+/// <summary>The half template and the section cards at true scale, to print: on sheets that overlap, or on one sheet for a roll. The first
+/// page shows how the tiles lie and carries a square to measure; every page names itself.</summary>
 /// <remarks>Paper: ISO 216 and the inch formats. A viewer is asked not to scale (PrintScaling None, ISO 32000, from memory).</remarks>
 internal sealed class TemplatesPdf : IDesignFile
 {

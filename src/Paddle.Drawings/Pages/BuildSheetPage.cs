@@ -11,10 +11,7 @@ namespace Paddle.Drawings.Pages;
 /// <summary>A build sheet to print and take to the bench, as one page that needs nothing else.</summary>
 internal static class BuildSheetPage
 {
-    /// <summary>Writes the page.</summary>
     /// <param name="report">The design.</param>
-    /// <param name="sheet">Its build sheet.</param>
-    /// <param name="context">Label and origin. Its units do not count: the sheet has its own, in which its sentences are written.</param>
     /// <returns>HTML that is well-formed XML too; no script, no reference to anything outside it.</returns>
     public static string Write(DesignReport report, BuildSheet sheet, DrawingContext context)
     {

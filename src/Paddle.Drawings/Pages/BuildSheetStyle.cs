@@ -3,10 +3,8 @@ namespace Paddle.Drawings.Pages;
 /// <summary>The one style sheet of a printed build sheet.</summary>
 internal static class BuildSheetStyle
 {
-    /// <summary>
-    /// The rules. No page size is named, so the sheet fills A4 and Letter alike: what is wide is set to the width of the paper, and
-    /// nothing rests on its height.
-    /// </summary>
+    /// <summary>The rules. No page size is named, so the sheet fills A4 and Letter alike: what is wide is set to the width of the paper,
+    /// and nothing rests on its height.</summary>
     public const string Css = """
 
         @page { margin: 12mm; }

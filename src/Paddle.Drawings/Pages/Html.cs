@@ -3,10 +3,8 @@ using System.Text.Unicode;
 
 namespace Paddle.Drawings.Pages;
 
-/// <summary>
-/// Pieces of a page as text. Only <see cref="Escape"/> turns words into markup, and every piece that takes words calls it; the rest
-/// take markup made here.
-/// </summary>
+/// <summary>Pieces of a page as text. Only <see cref="Escape"/> turns words into markup, and every piece that takes words calls it; the
+/// rest take markup made here.</summary>
 internal static class Html
 {
     private static readonly HtmlEncoder Encoder = HtmlEncoder.Create(UnicodeRanges.All);
@@ -14,7 +12,6 @@ internal static class Html
     /// <summary>Words as markup: nothing in them is taken for a tag.</summary>
     public static string Escape(string words) => Encoder.Encode(words);
 
-    /// <summary>A paragraph of words.</summary>
     public static string Paragraph(string words, string? css = null) => $"<p{Class(css)}>{Escape(words)}</p>\n";
 
     /// <summary>A heading of level 2 or 3.</summary>

@@ -28,7 +28,6 @@ internal static class DxfWriter
     ];
 
     /// <summary>The sheet as DXF text; its y, which runs down, is turned to run up from the given line.</summary>
-    /// <param name="sheet">The sheet.</param>
     /// <param name="originX">x of the sheet that becomes 0, mm.</param>
     /// <param name="originY">y of the sheet that becomes 0, mm.</param>
     public static string Write(Sheet sheet, double originX, double originY)

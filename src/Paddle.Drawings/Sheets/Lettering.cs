@@ -32,10 +32,8 @@ internal static class Lettering
         return wide <= widthMm ? heightMm : heightMm * widthMm / wide;
     }
 
-    /// <summary>
-    /// Text that no file format can mistake: line breaks become spaces; control characters, direction overrides and broken
-    /// surrogates are dropped. Everything else stays as its owner wrote it.
-    /// </summary>
+    /// <summary>Text that no file format can mistake: line breaks become spaces; control characters, direction overrides and broken
+    /// surrogates are dropped. Everything else stays as its owner wrote it.</summary>
     public static string Safe(string text)
     {
         var safe = new StringBuilder(text.Length);

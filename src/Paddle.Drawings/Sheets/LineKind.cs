@@ -24,7 +24,6 @@ internal enum LineKind
 }
 
 /// <summary>How a line type is drawn.</summary>
-/// <param name="WidthMm">Width, mm.</param>
 /// <param name="DashesMm">Dashes and gaps by turns, mm; empty for a continuous line.</param>
 internal sealed record LineStyle(double WidthMm, IReadOnlyList<double> DashesMm)
 {

@@ -20,7 +20,6 @@ internal sealed class PdfInk
     private const string FontName = "F1";
 
     /// <summary>Resources of a page: the face of the unseen words, one that every reader has (ISO 32000-1, 9.6.2.2, from memory).</summary>
-    /// <param name="document">The document.</param>
     public static PdfDictionary Resources(PdfDocument document)
     {
         var font = new PdfDictionary(document);
@@ -36,7 +35,6 @@ internal sealed class PdfInk
     }
 
     /// <summary>Begins a page.</summary>
-    /// <param name="pageHeightMm">Height of the page, mm.</param>
     public PdfInk(double pageHeightMm)
     {
         const double PointsPerMm = 72 / 25.4;

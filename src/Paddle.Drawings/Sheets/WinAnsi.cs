@@ -28,7 +28,6 @@ internal static class WinAnsi
     };
 
     /// <summary>The bytes; a question mark for each letter that the code does not have.</summary>
-    /// <param name="text">The text.</param>
     public static byte[] Bytes(string text) => [.. text.EnumerateRunes().Select(rune => rune.IsBmp ? Byte((char)rune.Value) : (byte)'?')];
 
     private static byte Byte(char letter) => letter is >= ' ' and <= '~' or >= '\u00A0' and <= '\u00FF' ? (byte)letter : Signs.GetValueOrDefault(letter, (byte)'?');

@@ -6,10 +6,8 @@ using Paddle.Drawings.Sheets;
 
 namespace Paddle.Drawings.Views;
 
-/// <summary>
-/// What a design that misses an aim says of itself on everything that is made of it: the one place that words and draws it. A sound
-/// design says nothing.
-/// </summary>
+/// <summary>What a design that misses an aim says of itself on everything that is made of it: the one place that words and draws it. A
+/// sound design says nothing.</summary>
 internal static class OutcomeNotice
 {
     /// <summary>First words of a paddle that is too weak.</summary>
@@ -52,12 +50,9 @@ internal static class OutcomeNotice
         return text.Length <= most ? text : text[..most];
     }
 
-    /// <summary>
-    /// Draws the notice in a heavy frame with its top left corner at a place. Words, weight and frame say it; colour only adds to them.
-    /// </summary>
-    /// <param name="sketch">Where to draw.</param>
+    /// <summary>Draws the notice in a heavy frame with its top left corner at a place. Words, weight and frame say it; colour only adds to
+    /// them.</summary>
     /// <param name="report">The design.</param>
-    /// <param name="units">Units to letter in.</param>
     /// <param name="x">Left edge, mm.</param>
     /// <param name="y">Top edge, mm.</param>
     /// <param name="width">Width, mm.</param>

@@ -4,10 +4,8 @@ using Paddle.Drawings.Sheets;
 
 namespace Paddle.Drawings.Views;
 
-/// <summary>
-/// Cards with the cross-sections at true scale: cut along the heavy line and halved on the middle line, each card gives a gauge
-/// for either face. Shaft cards carry the lines for planing eight and sixteen sides.
-/// </summary>
+/// <summary>Cards with the cross-sections at true scale: cut along the heavy line and halved on the middle line, each card gives a gauge
+/// for either face. Shaft cards carry the lines for planing eight and sixteen sides.</summary>
 internal static class SectionCards
 {
     private const double Rim = 10;

@@ -13,7 +13,6 @@ internal static class SectionPaths
     public const double SixteenSide = 0.2598915325;
 
     /// <summary>The section, round once, against the clock from the right edge.</summary>
-    /// <param name="section">The section.</param>
     /// <param name="chords">Chords in a quarter; the points crowd towards the edge, where the curve turns.</param>
     public static IReadOnlyList<Point> Closed(Section section, int chords = 32)
     {

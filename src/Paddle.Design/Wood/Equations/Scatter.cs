@@ -1,8 +1,7 @@
 namespace Paddle.Design.Wood;
 
-/// <summary>
-/// Scatter of wood about its mean. A design stands on the value that 19 sticks in 20 exceed, taking the scatter as normal.
-/// </summary>
+/// <summary>Scatter of wood about its mean. A design stands on the value that 19 sticks in 20 exceed, taking the scatter as
+/// normal.</summary>
 internal static class Scatter
 {
     /// <summary>Coefficient of variation of modulus of rupture.</summary>
@@ -28,10 +27,7 @@ internal static class Scatter
     /// <summary>z of the 5 % point of the standard normal distribution, sign dropped.</summary>
     public const double FifthPercentileZ = 1.6448536269514722;
 
-    /// <summary>
-    /// Value that 19 in 20 exceed: <c>x05 = mean (1 - z COV)</c>, z = 1.645. Theory W6. Source: normal distribution.
-    /// </summary>
-    /// <param name="mean">Mean, any unit.</param>
+    /// <summary>Value that 19 in 20 exceed: <c>x05 = mean (1 - z COV)</c>, z = 1.645. Theory W6. Source: normal distribution.</summary>
     /// <param name="variation">COV, coefficient of variation as a fraction, below 0.6 for a value above 0.</param>
     /// <returns>5th percentile, in the unit of <paramref name="mean"/>.</returns>
     public static double FifthPercentile(double mean, double variation) => mean * (1.0 - (FifthPercentileZ * variation)); // theory W6
