@@ -20,13 +20,10 @@ public enum PaperSize
 {
     /// <summary>210 × 297 mm.</summary>
     A4,
-
     /// <summary>8 1/2 × 11 in.</summary>
     Letter,
-
     /// <summary>297 × 420 mm.</summary>
     A3,
-
     /// <summary>One sheet as long as the template, for a roll plotter.</summary>
     Roll,
 }

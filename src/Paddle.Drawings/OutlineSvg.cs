@@ -14,8 +14,6 @@ internal static class OutlineSvg
 
     /// <summary>Draws the outline of a design without a label of its owner's.</summary>
     /// <param name="report">The design.</param>
-    public static string Write(DesignReport report, DrawingUnits units)
-    {
-        return Write(report, new DrawingContext("Paddle", units, typeof(OutlineSvg).Assembly.GetName().Version!.ToString(3)));
-    }
+    public static string Write(DesignReport report, DrawingUnits units) =>
+        Write(report, new DrawingContext("Paddle", units, typeof(OutlineSvg).Assembly.GetName().Version!.ToString(3)));
 }

@@ -9,8 +9,5 @@ internal static class SizeRunSvg
 {
     /// <summary>Draws the histogram.</summary>
     /// <returns>An SVG document.</returns>
-    public static string Write(SizeRunAdvice advice, DrawingContext context)
-    {
-        return SvgWriter.Write(SizeRunView.Draw(advice, context));
-    }
+    public static string Write(SizeRunAdvice advice, DrawingContext context) => SvgWriter.Write(SizeRunView.Draw(advice, context));
 }

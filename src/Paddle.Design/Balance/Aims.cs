@@ -5,7 +5,6 @@ public enum BalanceAim
 {
     /// <summary>At the middle of the lower hand.</summary>
     LowerHand,
-
     Throat,
 }
 

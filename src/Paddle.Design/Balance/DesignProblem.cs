@@ -131,14 +131,14 @@ internal sealed class DesignProblem
                 volume += node.VolumeWeight * area;
                 first += node.VolumeWeight * area * node.Along;
                 double byWidth = node.VolumeWeight * 4 * perWidth, byThickness = node.VolumeWeight * 4 * w * m.G1;
-                double byEdge = node.VolumeWeight * 4 * w * (1 - m.G1) * edgeRate;
+                var byEdge = node.VolumeWeight * 4 * w * (1 - m.G1) * edgeRate;
                 Spread(volumeGradient, node, byWidth, byThickness, byEdge, thickness, from, to, 1);
                 Spread(firstGradient, node, byWidth, byThickness, byEdge, thickness, from, to, node.Along);
             }
 
             if (node.ModulusNeeded <= 0 && node.BendingFlex <= 0) continue;
 
-            double cube = e * e * e + 3 * e * e * crown * m.G1 + 3 * e * crown * crown * m.G2 + crown * crown * crown * m.G3;
+            var cube = e * e * e + 3 * e * e * crown * m.G1 + 3 * e * crown * crown * m.G2 + crown * crown * crown * m.G3;
             var second = 4.0 / 3 * w * cube;
             var secondByThickness = 4.0 / 3 * w * (3 * e * e * m.G1 + 6 * e * crown * m.G2 + 3 * crown * crown * m.G3);
             var secondByEdge = (4.0 / 3 * w * (3 * e * e + 6 * e * crown * m.G1 + 3 * crown * crown * m.G2) - secondByThickness) * edgeRate;

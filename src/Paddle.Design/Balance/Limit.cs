@@ -5,16 +5,12 @@ internal enum LimitGroup
 {
     /// <summary>The paddle thins from the lower hand to the tip and to the grip. The sizes' own limits always leave room for it.</summary>
     Thinning,
-
     /// <summary>Safety factors.</summary>
     Strength,
-
     /// <summary>What hands and eyes expect of the shape.</summary>
     Comfort,
-
     /// <summary>Balance within its tolerance.</summary>
     Balance,
-
     /// <summary>Bench flex within the asked range.</summary>
     Flex,
 }

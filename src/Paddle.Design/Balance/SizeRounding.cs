@@ -45,9 +45,7 @@ internal static class SizeRounding
     {
         var improved = false;
         foreach (var a in free)
-        {
             improved |= Try(model, change, ref merit, a, -stepMm, a, 0) || Try(model, change, ref merit, a, stepMm, a, 0);
-        }
 
         if (improved) return true;
         foreach (var a in free)

@@ -7,10 +7,8 @@ public enum FiveQuarterVerdict
 {
     /// <summary>Surfaced, as it is sold.</summary>
     Surfaced,
-
     /// <summary>Only rough, if it is flat and planed at home.</summary>
     Rough,
-
     No,
 }
 

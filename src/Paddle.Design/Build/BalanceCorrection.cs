@@ -124,7 +124,7 @@ internal sealed record BalanceCorrection(
     private static (double FromMm, double ToMm) Reach(CorrectionZone zone, PaddleForm form)
     {
         var places = form.Places;
-        double third = places.BladeMm / 3;
+        var third = places.BladeMm / 3;
         return zone switch
         {
             CorrectionZone.Grip => (0.0, places.GripEndMm),

@@ -9,33 +9,23 @@ public enum BuildStage
 {
     /// <summary>The board cut to length and width.</summary>
     Blank,
-
     /// <summary>The outline sawn at the board's full thickness.</summary>
     Sawn,
-
     /// <summary>Edges planed square to the line and the edge thickness marked round them.</summary>
     EdgeLined,
-
     /// <summary>The blade thinned with coarse tools.</summary>
     BladeRoughed,
-
     BladePlaned,
-
     /// <summary>The shaft thinned to size and its corners taken off to eight sides.</summary>
     ShaftEightSided,
-
     /// <summary>The shaft taken to sixteen sides.</summary>
     ShaftSixteenSided,
-
     /// <summary>The shaft rounded, the throat faired and the blade scraped.</summary>
     ShaftRounded,
-
     /// <summary>The grip cut and faired into the shaft.</summary>
     GripCut,
-
     /// <summary>Sanded to the last grit: bare wood at its designed sizes, the last stage of the wood.</summary>
     Sanded,
-
     /// <summary>The same wood with its finish on, as it goes on the water; the solid is that of <see cref="Sanded"/>.</summary>
     Finished,
 }

@@ -7,13 +7,10 @@ internal enum CorrectionStatus
 {
     /// <summary>The paddle ends where it should: nothing more comes off than the plan says.</summary>
     OnPlan,
-
     /// <summary>Wood comes off beyond the plan.</summary>
     Cut,
-
     /// <summary>The readings cannot be of this paddle at this stage; no cut is proposed from them.</summary>
     MeasureAgain,
-
     /// <summary>No cut that the limits allow brings it nearer its aim.</summary>
     OutOfReach,
 }

@@ -56,11 +56,9 @@ internal sealed class CorrectionWords(DesignReport report, BuildStage stage, Bal
     public IReadOnlyList<CodedNote> Advice => correction.Status == CorrectionStatus.MeasureAgain ? [.. Again()] : [.. Believed()];
 
     /// <summary>Where and how to take one cut.</summary>
-    public string How(Removal removal)
-    {
-        return $"From {Place(removal.FromMm)} to {Place(removal.ToMm)} from the top of the grip: {Thin(removal.PerFaceMm)} off each face along the "
+    public string How(Removal removal) =>
+        $"From {Place(removal.FromMm)} to {Place(removal.ToMm)} from the top of the grip: {Thin(removal.PerFaceMm)} off each face along the "
             + "middle, running out to nothing at the edges and into the neighbouring zones.";
-    }
 
     /// <summary>A zone as a maker calls it.</summary>
     public static string Name(CorrectionZone zone) => zone switch
@@ -181,9 +179,7 @@ internal sealed class CorrectionWords(DesignReport report, BuildStage stage, Bal
         }
 
         if (correction.Status == CorrectionStatus.Cut)
-        {
             foreach (var note in Cutting(finished, corrected)) yield return note;
-        }
 
         if (Outlook.LeastBad is not { } left) yield break;
         if (corrected.MassG > aims.MaximumMassG)

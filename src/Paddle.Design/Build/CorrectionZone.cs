@@ -7,19 +7,14 @@ internal enum CorrectionZone
 {
     /// <summary>The grip's crest, running out into the shaft.</summary>
     Grip,
-
     /// <summary>The shaft below the grip, running out to nothing at the lower hand.</summary>
     ShaftUpper,
-
     /// <summary>The shaft round the lower hand down to the shoulder of the blade.</summary>
     ShaftLower,
-
     /// <summary>Upper third of the blade.</summary>
     BladeUpper,
-
     /// <summary>Middle third of the blade.</summary>
     BladeMiddle,
-
     /// <summary>Lower third of the blade.</summary>
     BladeLower,
 }

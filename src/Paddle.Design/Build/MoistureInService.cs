@@ -8,7 +8,6 @@ internal enum RingDirection
 {
     /// <summary>Rings along the face: the width is tangential, the thickness radial.</summary>
     FlatSawn,
-
     /// <summary>Rings square to the face: the width is radial, the thickness tangential.</summary>
     QuarterSawn,
 }

@@ -5,7 +5,6 @@ public enum OutlineSaw
 {
     /// <summary>Band saw or hand saw.</summary>
     BandSaw,
-
     /// <summary>Jigsaw: its blade bends in thick wood, so it stays further off the line.</summary>
     Jigsaw,
 }
@@ -15,11 +14,8 @@ internal enum ShaftShape
 {
     /// <summary>Square or rectangular.</summary>
     Square,
-
     EightSided,
-
     SixteenSided,
-
     /// <summary>Round or oval.</summary>
     Round,
 }

@@ -8,10 +8,8 @@ namespace Paddle.Design.Build;
 internal enum ReadingKind
 {
     Mass,
-
     /// <summary>The balance point.</summary>
     Balance,
-
     /// <summary>A thickness on the centre line.</summary>
     Thickness,
 }

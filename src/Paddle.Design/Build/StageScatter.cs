@@ -15,13 +15,11 @@ internal static class StageScatter
 
     /// <summary>Coefficient of variation of the design's density: the book's 10 % (Wood Handbook table 5-6, read in a survey), or <see
     /// cref="MeasuredVariation"/> when the design's density is not the book's.</summary>
-    public static double DensityVariation(WoodInUse wood)
-    {
-        return WoodCatalogue.Find(wood.SpeciesId) is { } species
+    public static double DensityVariation(WoodInUse wood) =>
+        WoodCatalogue.Find(wood.SpeciesId) is { } species
             && Math.Abs(WoodDensity.KgM3(species, wood.MoisturePercent) - wood.DensityKgM3) <= 1e-9 * wood.DensityKgM3
             ? Scatter.SpecificGravityVariation
             : MeasuredVariation;
-    }
 
     /// <summary>Mass and balance of a stage with their bands.</summary>
     /// <remarks>
@@ -47,8 +45,8 @@ internal static class StageScatter
 
         const double Z = Scatter.FifthPercentileZ;
         var massG = solid.MassG(wood.DensityKgM3);
-        double massSquare = Square(Z * DensityVariation(wood) * massG);
-        double balanceSquare = Square(Z * EndToEndVariation * spread / solid.Blank.LengthMm);
+        var massSquare = Square(Z * DensityVariation(wood) * massG);
+        var balanceSquare = Square(Z * EndToEndVariation * spread / solid.Blank.LengthMm);
         for (var zone = 0; zone < 3; zone++)
         {
             massSquare += Square(wood.DensityKgM3 * 1e-6 * volume[zone]);

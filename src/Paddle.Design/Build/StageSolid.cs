@@ -43,10 +43,8 @@ internal sealed class StageSolid
 
     /// <summary>Shapes and sums a stage.</summary>
     /// <param name="finished">The finished paddle on <see cref="StationGrid.Fine"/>.</param>
-    public static StageSolid Of(PaddleSolid finished, Blank blank, BuildStage stage, OutlineSaw saw)
-    {
-        return Of(finished, new(finished.Outline), blank, stage, saw);
-    }
+    public static StageSolid Of(PaddleSolid finished, Blank blank, BuildStage stage, OutlineSaw saw) =>
+        Of(finished, new(finished.Outline), blank, stage, saw);
 
     internal static StageSolid Of(PaddleSolid finished, OutlineLine line, Blank blank, BuildStage stage, OutlineSaw saw)
     {

@@ -31,7 +31,7 @@ internal static class StationPlan
     /// <param name="units">Units of the maker's rule.</param>
     public static IReadOnlyList<Station> Of(PaddleForm form, DrawingUnits units)
     {
-        (double XMm, string Mark)[] marks = Marks(form);
+        var marks = Marks(form);
         return
         [
             .. marks.Concat(Even(form, units).Where(x => Array.TrueForAll(marks, mark => Math.Abs(mark.XMm - x) > ApartMm)).Select(x => (x, "")))

@@ -5,10 +5,8 @@ public enum CheckStatus
 {
     /// <summary>Within its limit.</summary>
     Pass,
-
     /// <summary>Worth a look.</summary>
     Warn,
-
     /// <summary>Outside its limit.</summary>
     Fail,
 }

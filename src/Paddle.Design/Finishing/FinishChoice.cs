@@ -5,10 +5,8 @@ public enum SurfaceFinish
 {
     /// <summary>Spar varnish: keeps water out.</summary>
     Varnish,
-
     /// <summary>Drying oil: kind to the hand.</summary>
     Oil,
-
     /// <summary>Bare wood.</summary>
     None,
 }

@@ -20,8 +20,8 @@ public sealed record FinishLoad(double BladeG, double ShaftG, double ClothG, dou
     /// <param name="solid">The sanded paddle on a Gauss grid.</param>
     public static FinishLoad On(PaddleSolid solid, FinishChoice choice)
     {
-        double onBlade = FinishChoice.DryGPerM2(choice.Blade, choice.BladeCoats) * 1e-6;
-        double onShaft = FinishChoice.DryGPerM2(choice.Shaft, choice.ShaftCoats) * 1e-6;
+        var onBlade = FinishChoice.DryGPerM2(choice.Blade, choice.BladeCoats) * 1e-6;
+        var onShaft = FinishChoice.DryGPerM2(choice.Shaft, choice.ShaftCoats) * 1e-6;
         double blade = 0, shaft = 0, first = 0, second = 0;
         for (var i = 0; i < solid.Count; i++)
         {

@@ -29,8 +29,8 @@ public sealed record BladeSizes(
     /// <returns>Its sizes, and the area factor of its outline drawn at the default size.</returns>
     public static BladeSizes Of(BladeFamily family)
     {
-        double length = family.DefaultLengthMm;
-        double width = family.DefaultWidthMm;
+        var length = family.DefaultLengthMm;
+        var width = family.DefaultWidthMm;
         var plan = BladePlan.For(new BladeShape(family, length, width, family.DefaultWidestAt, family.DefaultFullness, null));
         var outline = new HalfBreadthCurve(plan.Draw(0, BladeShape.NominalShaftHalfWidthMm));
         return new BladeSizes(
@@ -50,10 +50,10 @@ public sealed record BladeSizes(
         const int Strips = 400;
         const double PivotMm = 450;
         double moment = 0, force = 0;
-        for (int i = 0; i < Strips; i++)
+        for (var i = 0; i < Strips; i++)
         {
-            double x = (i + 0.5) / Strips * outline.EndMm;
-            double push = outline.HalfBreadthMm(x) * (x + PivotMm) * (x + PivotMm);
+            var x = (i + 0.5) / Strips * outline.EndMm;
+            var push = outline.HalfBreadthMm(x) * (x + PivotMm) * (x + PivotMm);
             moment += push * x;
             force += push;
         }
@@ -110,10 +110,8 @@ internal static class BladeChoice
 
     /// <summary>Whether a bent shaft is made: asked for by a race or a wish, for somebody who sits, away from rapids.</summary>
     /// <returns>Whether. Cadence has no say: how quick somebody paddles today must not turn one kind of paddle into another.</returns>
-    public static bool IsBent(SeatPlan seat, WaterKind water, OutingPurpose? purpose, bool wished)
-    {
-        return seat.Posture == Posture.Sitting && water != WaterKind.FastWater && (wished || purpose == OutingPurpose.Race);
-    }
+    public static bool IsBent(SeatPlan seat, WaterKind water, OutingPurpose? purpose, bool wished) =>
+        seat.Posture == Posture.Sitting && water != WaterKind.FastWater && (wished || purpose == OutingPurpose.Race);
 
     /// <summary>Family that suits the water and the seat, and why.</summary>
     /// <returns>Family and the reason. Source: uses named in the trade (common practice, no source; power order from forum reports).</returns>
@@ -138,7 +136,7 @@ internal static class BladeChoice
     /// <param name="spacingMm">S, mm.</param>
     public static Outline.Range UsualWidthMm(BladeSizes family, double spacingMm, double bodyMassKg)
     {
-        double share = Math.Min(1, EffortArea.DragShare(bodyMassKg) * family.LengthMm / LengthForBodyMm(family, spacingMm, bodyMassKg));
+        var share = Math.Min(1, EffortArea.DragShare(bodyMassKg) * family.LengthMm / LengthForBodyMm(family, spacingMm, bodyMassKg));
         return new(share * family.NarrowestMm, share * family.WidestMm);
     }
 
@@ -154,19 +152,19 @@ internal static class BladeChoice
     public static ChosenBlade Size(
         BladeSizes family, double spacingMm, StrokeDemand demand, double bendDegrees, double longestMm = double.PositiveInfinity)
     {
-        double shortest = UsualLengthMm(family, spacingMm).Min;
-        double fitting = LengthForBodyMm(family, spacingMm, demand.BodyMassKg);
-        double length = Math.Clamp(fitting, shortest, Math.Max(shortest, longestMm)); // theory F21
+        var shortest = UsualLengthMm(family, spacingMm).Min;
+        var fitting = LengthForBodyMm(family, spacingMm, demand.BodyMassKg);
+        var length = Math.Clamp(fitting, shortest, Math.Max(shortest, longestMm)); // theory F21
 
-        double area = demand.AreaShare * family.AreaMm2(family.LengthMm, family.WidthMm);
+        var area = demand.AreaShare * family.AreaMm2(family.LengthMm, family.WidthMm);
         var usual = UsualWidthMm(family, spacingMm, demand.BodyMassKg);
-        double width = Math.Clamp(area / (family.AreaFactor * length), usual.Min, usual.Max);
+        var width = Math.Clamp(area / (family.AreaFactor * length), usual.Min, usual.Max);
         return new ChosenBlade(family, length, width, bendDegrees, area);
     }
 
     private static double LengthForBodyMm(BladeSizes family, double spacingMm, double bodyMassKg)
     {
-        double body = family.LengthMm * Math.Pow(EffortArea.DragShare(bodyMassKg), DragPower)
+        var body = family.LengthMm * Math.Pow(EffortArea.DragShare(bodyMassKg), DragPower)
             * Math.Pow(spacingMm / ReferenceSpacingMm, spacingMm < ReferenceSpacingMm ? SmallSpacingPower : LargeSpacingPower);
         var usual = UsualLengthMm(family, spacingMm);
         return Math.Clamp(body, usual.Min, usual.Max);

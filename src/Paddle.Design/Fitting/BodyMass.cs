@@ -25,9 +25,9 @@ internal static class BodyMass
     /// <returns>m, kg; it grows with stature without a step.</returns>
     public static double FromStatureKg(double statureMm)
     {
-        double stature = statureMm / MmPerM;
-        double t = Math.Clamp((stature - ChildUpToM) / (AdultFromM - ChildUpToM), 0, 1);
-        double adult = t * t * (3 - (2 * t));
+        var stature = statureMm / MmPerM;
+        var t = Math.Clamp((stature - ChildUpToM) / (AdultFromM - ChildUpToM), 0, 1);
+        var adult = t * t * (3 - (2 * t));
         return ((1 - adult) * ChildKg(stature)) + (adult * AdultIndex * stature * stature); // theory F34
     }
 }

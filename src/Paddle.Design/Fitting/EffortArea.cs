@@ -107,7 +107,7 @@ internal static class EffortArea
     public static double PullSeconds(double strokesPerMinute, double boatSpeedMS)
     {
         const double UnhurriedSeconds = SecondsPerMinute / ReferenceStrokesPerMinute * ReferenceDuty / (1 - ReferenceDuty);
-        double unhurried = UnhurriedSeconds * ReferenceSpeedMS / boatSpeedMS;
+        var unhurried = UnhurriedSeconds * ReferenceSpeedMS / boatSpeedMS;
         return 1 / ((strokesPerMinute / SecondsPerMinute) + (1 / unhurried)); // theory F37
     }
 
@@ -120,12 +120,12 @@ internal static class EffortArea
     /// <remarks>Source: derived; hull drag assumed, ∝ V². A comparison between blades, not a prediction.</remarks>
     public static StrokeDemand Demand(double bodyMassKg, Effort effort, double strokesPerMinute, double hours)
     {
-        double speed = BoatSpeedMS(effort, hours);
-        double speedRatio = speed / ReferenceSpeedMS;
-        double drag = ReferenceDragN * DragShare(bodyMassKg) * speedRatio * speedRatio;
-        double pullSeconds = PullSeconds(strokesPerMinute, speed);
-        double meanPull = SecondsPerMinute * drag / (strokesPerMinute * pullSeconds);
-        double areaShare = meanPull / (ReferencePullN * speedRatio * speedRatio); // theory F19
+        var speed = BoatSpeedMS(effort, hours);
+        var speedRatio = speed / ReferenceSpeedMS;
+        var drag = ReferenceDragN * DragShare(bodyMassKg) * speedRatio * speedRatio;
+        var pullSeconds = PullSeconds(strokesPerMinute, speed);
+        var meanPull = SecondsPerMinute * drag / (strokesPerMinute * pullSeconds);
+        var areaShare = meanPull / (ReferencePullN * speedRatio * speedRatio); // theory F19
         return new StrokeDemand(bodyMassKg, strokesPerMinute, speed, drag, meanPull, pullSeconds, areaShare);
     }
 
@@ -136,9 +136,9 @@ internal static class EffortArea
     {
         const double Mm2PerM2 = 1_000_000;
         var drag = PlateDrag.Band(PlateDrag.AspectRatio(blade.Family.LengthMm, blade.Family.WidthMm));
-        double areaM2 = blade.AreaMm2 * immersedShare / Mm2PerM2;
-        double most = PlateDrag.SlipMS(demand.MeanPullN, drag.Low, areaM2, densityKgM3);
-        double least = PlateDrag.SlipMS(demand.MeanPullN, drag.High, areaM2, densityKgM3);
+        var areaM2 = blade.AreaMm2 * immersedShare / Mm2PerM2;
+        var most = PlateDrag.SlipMS(demand.MeanPullN, drag.Low, areaM2, densityKgM3);
+        var least = PlateDrag.SlipMS(demand.MeanPullN, drag.High, areaM2, densityKgM3);
         return new BladeInWater(
             demand, drag.Low, drag.High, most, least,
             PlateDrag.FroudeEfficiency(demand.BoatSpeedMS, most), PlateDrag.FroudeEfficiency(demand.BoatSpeedMS, least), strokesPerDay);

@@ -23,14 +23,14 @@ internal static class ElbowAngle
     /// <exception cref="ArgumentOutOfRangeException">The arm cannot reach the bar's height at that angle.</exception>
     public static double SpacingMm(double spacingAtRightAngleMm, double upperArmMm, double forearmToGripMm, double elbowDegrees)
     {
-        double cosine = Math.Cos(elbowDegrees * Math.PI / 180);
-        double reachSquared = (upperArmMm * upperArmMm) - (2 * upperArmMm * forearmToGripMm * cosine);
+        var cosine = Math.Cos(elbowDegrees * Math.PI / 180);
+        var reachSquared = (upperArmMm * upperArmMm) - (2 * upperArmMm * forearmToGripMm * cosine);
         if (!(reachSquared >= 0))
         {
             throw new ArgumentOutOfRangeException(nameof(elbowDegrees), elbowDegrees, "The hands cannot hold the bar at that height with so sharp an elbow.");
         }
 
-        double jointHalfSpacing = (spacingAtRightAngleMm / 2) - upperArmMm;
+        var jointHalfSpacing = (spacingAtRightAngleMm / 2) - upperArmMm;
         return 2 * (jointHalfSpacing + Math.Sqrt(reachSquared)); // theory F3
     }
 }

@@ -32,8 +32,8 @@ internal static class FittingAdvisor
     public static double FreeboardMm(SeatPlan seat)
     {
         double steering = seat.Place switch { SeatPlace.Stern => 6, SeatPlace.Solo => 3, _ => 0 };
-        double seatHeight = seat.HeightAboveWaterMm ?? LengthRules.DefaultSeatHeightMm;
-        double freeboard = LengthRules.DefaultFreeboardMm + (FreeboardOverSeatHeight * (seatHeight - LengthRules.DefaultSeatHeightMm)) + steering; // theory F27
+        var seatHeight = seat.HeightAboveWaterMm ?? LengthRules.DefaultSeatHeightMm;
+        var freeboard = LengthRules.DefaultFreeboardMm + (FreeboardOverSeatHeight * (seatHeight - LengthRules.DefaultSeatHeightMm)) + steering; // theory F27
         return Math.Round(Math.Clamp(freeboard, LengthRules.LowestFreeboardMm, LengthRules.HighestFreeboardMm));
     }
 
@@ -45,20 +45,20 @@ internal static class FittingAdvisor
         var water = request.Water ?? new WaterPlan();
         var outing = request.Outing ?? new OutingPlan();
         var wishes = request.Preferences ?? new PaddlerPreferences();
-        string label = string.IsNullOrWhiteSpace(request.Label) ? "Fitted paddle" : request.Label;
+        var label = string.IsNullOrWhiteSpace(request.Label) ? "Fitted paddle" : request.Label;
 
         // 1. Body: hand spacing, hands, mass, heights above the seat.
         var person = PersonInFull.Of(paddler);
         var body = person.Spacing;
         var seated = SeatedBody.Of(paddler);
-        double seatHeight = seat.HeightAboveWaterMm ?? LengthRules.DefaultSeatHeightMm;
+        var seatHeight = seat.HeightAboveWaterMm ?? LengthRules.DefaultSeatHeightMm;
 
         // 2. Water and stroke: family, size, depth.
-        double cadence = outing.StrokesPerMinute ?? EffortArea.DefaultStrokesPerMinute(outing.Effort);
-        double hours = outing.HoursPerDay ?? EffortArea.ReferenceHours;
-        double density = FreshWater.DensityKgM3(water.TemperatureC ?? FreshWater.DefaultTemperatureC);
+        var cadence = outing.StrokesPerMinute ?? EffortArea.DefaultStrokesPerMinute(outing.Effort);
+        var hours = outing.HoursPerDay ?? EffortArea.ReferenceHours;
+        var density = FreshWater.DensityKgM3(water.TemperatureC ?? FreshWater.DefaultTemperatureC);
         var demand = EffortArea.Demand(person.BodyMassKg, outing.Effort, cadence, hours);
-        bool bent = BladeChoice.IsBent(seat, water.Kind, outing.Purpose, wishes.BentShaft);
+        var bent = BladeChoice.IsBent(seat, water.Kind, outing.Purpose, wishes.BentShaft);
         var (family, familyReason) = BladeChoice.Choose(water.Kind, seat.Place, bent, wishes.SensitiveJoints);
         var immersion = ImmersionDepth.Check(family, body.ValueMm, demand, bent ? BladeChoice.BentShaftDegrees : 0, water.DepthMm);
         var blade = immersion.Blade;
@@ -66,16 +66,16 @@ internal static class FittingAdvisor
 
         // 3. Strength and hands: duty, wood, shaft, grip, wrist.
         var duty = Duties.Of(outing.Purpose, water.Kind);
-        double freeboard = FreeboardMm(seat);
+        var freeboard = FreeboardMm(seat);
         var wood = SuggestedWood.For(duty, water.Kind, wishes.LightCarry);
-        double loadedMass = Math.Clamp(person.BodyMassKg, SuggestedDesign.LoadedMassLimitsKg.Min, SuggestedDesign.LoadedMassLimitsKg.Max);
+        var loadedMass = Math.Clamp(person.BodyMassKg, SuggestedDesign.LoadedMassLimitsKg.Min, SuggestedDesign.LoadedMassLimitsKg.Max);
         var shaft = ShaftFit.Fit(
             person.HandLengthMm, ShaftFit.ForStrokesMm(loadedMass, duty, freeboard, family, blade.LengthMm, wood), wishes);
         var grip = GripFit.Fit(person.HandLengthMm, person.HandBreadthMm, water.Kind, blade.BendDegrees, wishes);
 
         // 4. Length.
-        double fitted = bent ? body.ValueMm - BentShaftShorterMm : body.ValueMm;
-        double spacingError = bent ? LengthMethods.Join(body.StandardErrorMm, BentShaftShorterErrorMm) : body.StandardErrorMm;
+        var fitted = bent ? body.ValueMm - BentShaftShorterMm : body.ValueMm;
+        var spacingError = bent ? LengthMethods.Join(body.StandardErrorMm, BentShaftShorterErrorMm) : body.StandardErrorMm;
         var design = settle(new SuggestedDesign(
             label, fitted, freeboard, blade.Family.Id, blade.MadeLengthMm, blade.MadeWidthMm, blade.BendDegrees, shaft, grip, wood.Species, loadedMass, duty)
             .WithinLimits());

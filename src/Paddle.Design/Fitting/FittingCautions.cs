@@ -31,7 +31,7 @@ internal static class FittingCautions
 
         if (spread.Flagged)
         {
-            bool longer = lengths.Where(m => m.Role == "beside").Average(m => m.ValueMm) < design.OverallLengthMm;
+            var longer = lengths.Where(m => m.Role == "beside").Average(m => m.ValueMm) < design.OverallLengthMm;
             yield return new("rules-differ", FormattableString.Invariant($"By the trade's rules of thumb for this person the paddle comes out {(longer ? "long" : "short")}, by more than the rules differ among themselves. The hand spacing goes before them; measure it and the stature again, or try a paddle of each length."), "comparison of the rules shown in methods; their scatter assumed");
         }
 
@@ -45,7 +45,7 @@ internal static class FittingCautions
     {
         if (seated is null) yield break;
         var design = story.Design;
-        double hand = LengthRules.TopHandAboveSeatMm(design.HandSpacingMm + design.FreeboardMm, LeanDegrees, seatHeightMm);
+        var hand = LengthRules.TopHandAboveSeatMm(design.HandSpacingMm + design.FreeboardMm, LeanDegrees, seatHeightMm);
         if (hand > seated.EyeHeightMm)
         {
             yield return new("hand-above-eye", FormattableString.Invariant($"With the shaft leaning {LeanDegrees}° the grip hand is {hand:0} mm above the seat, higher than the eye ({seated.EyeHeightMm:0} mm): hard on the shoulder."), "geometry; advice from an outfitter's article");
@@ -64,7 +64,7 @@ internal static class FittingCautions
             yield return new("blade-not-immersed", FormattableString.Invariant($"Even the shortest {blade.Family.Name} has only {100 * immersion.ImmersedShare:0} % of its length under water here; air drawn down its back can take far more of the pull than that, by an amount nobody has published. Look at the other paddles offered, or expect to pole and wade."), "geometry; common practice, no source");
         }
 
-        double share = blade.AreaMm2 / blade.WantedAreaMm2;
+        var share = blade.AreaMm2 / blade.WantedAreaMm2;
         if (Math.Abs(share - 1) > 0.05)
         {
             yield return new("area-limited", FormattableString.Invariant($"The usual sizes of {Words.WithArticle(blade.Family.Name)} give {blade.AreaMm2 / Mm2PerCm2:0} cm² where this outing would ask for {blade.WantedAreaMm2 / Mm2PerCm2:0}: the blade slips a little {(share < 1 ? "more" : "less")} than usual."), "common practice, no source");
@@ -79,7 +79,7 @@ internal static class FittingCautions
     private static IEnumerable<FittingCaution> Strokes(FittingStory story)
     {
         var demand = story.Demand;
-        double sustained = EffortArea.SustainedPullN(demand.BodyMassKg);
+        var sustained = EffortArea.SustainedPullN(demand.BodyMassKg);
         if (demand.MeanPullN > sustained)
         {
             yield return new("pull-hard-to-hold", FormattableString.Invariant($"At {demand.StrokesPerMinute:0} strokes a minute each pull must average {demand.MeanPullN:0} N, more than trained paddlers of this body mass averaged ({sustained:0} N): raise the cadence or ease off."), "Ho, Smith and O'Meara 2009 (abstract)");

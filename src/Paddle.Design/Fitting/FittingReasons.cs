@@ -44,7 +44,7 @@ internal static class FittingReasons
                 ? "The shaft stays straight: a bent one suits the short stroke of who sits, and this paddler kneels."
                 : "The shaft stays straight: in rapids both faces of the blade must pull.";
 
-        double clear = story.Design.FreeboardMm;
+        var clear = story.Design.FreeboardMm;
         yield return FormattableString.Invariant($"Clear shaft between the lower hand's middle and the blade: {clear:0} mm; the trade leaves 25 to 50, more on a high seat and where the paddler steers.");
         yield return "Overall length is grip end to hand + hand spacing + clear shaft + blade, with the hands taken at their middles; the bar-on-the-head rule of the trade adds half a hand and is shown beside it.";
         yield return FormattableString.Invariant($"Only the shaft, {design.Grip.TopHandMm + design.HandSpacingMm + clear:0} mm from grip end to blade, must fit the body: another blade changes the overall length millimetre for millimetre.");

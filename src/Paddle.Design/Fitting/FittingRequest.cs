@@ -5,7 +5,6 @@ public enum Posture
 {
     /// <summary>Kneeling, weight against the seat or thwart.</summary>
     Kneeling,
-
     /// <summary>Sitting on the seat.</summary>
     Sitting,
 }
@@ -15,10 +14,8 @@ public enum SeatPlace
 {
     /// <summary>Front seat.</summary>
     Bow,
-
     /// <summary>Back seat, from which the boat is steered.</summary>
     Stern,
-
     /// <summary>Alone, near the middle.</summary>
     Solo,
 }
@@ -28,13 +25,10 @@ public enum WaterKind
 {
     /// <summary>Open water deeper than any blade.</summary>
     DeepLake,
-
     /// <summary>Moving water of mixed depth.</summary>
     River,
-
     /// <summary>Water in which the blade may touch.</summary>
     Shallow,
-
     /// <summary>Rapids.</summary>
     FastWater,
 }
@@ -44,10 +38,8 @@ public enum Effort
 {
     /// <summary>Touring with rests.</summary>
     Easy,
-
     /// <summary>Keeping on.</summary>
     Steady,
-
     /// <summary>Pressing on, at the pace of training.</summary>
     Hard,
 }

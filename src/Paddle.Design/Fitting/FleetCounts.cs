@@ -11,32 +11,24 @@ internal static class FleetCounts
     public static IReadOnlyList<int> Share(IReadOnlyList<double> shares, int fleetCount)
     {
         ArgumentOutOfRangeException.ThrowIfNegative(fleetCount);
-        int least = fleetCount >= shares.Count ? 1 : 0;
+        var least = fleetCount >= shares.Count ? 1 : 0;
         double[] quotas = [.. shares.Select(s => s * fleetCount)];
         int[] counts = [.. quotas.Select(q => Math.Max(least, (int)Math.Floor(q)))];
-        while (counts.Sum() < fleetCount)
-        {
-            counts[Furthest(quotas, counts, +1, 0)]++;
-        }
+        while (counts.Sum() < fleetCount) counts[Furthest(quotas, counts, +1, 0)]++;
 
-        while (counts.Sum() > fleetCount)
-        {
-            counts[Furthest(quotas, counts, -1, least)]--;
-        }
+        while (counts.Sum() > fleetCount) counts[Furthest(quotas, counts, -1, least)]--;
 
         return counts;
     }
 
     private static int Furthest(double[] quotas, int[] counts, int direction, int least)
     {
-        int found = -1;
-        for (int i = 0; i < quotas.Length; i++)
+        var found = -1;
+        for (var i = 0; i < quotas.Length; i++)
         {
-            bool allowed = direction > 0 || counts[i] > least;
+            var allowed = direction > 0 || counts[i] > least;
             if (allowed && (found < 0 || direction * (quotas[i] - counts[i]) > (direction * (quotas[found] - counts[found])) + 1e-12))
-            {
                 found = i;
-            }
         }
 
         return found;

@@ -34,14 +34,14 @@ internal static class GripFit
     /// <returns>The grip, whole millimetres. Sources: sizes common practice, no source; wrist: O'Driscoll et al. 1992, Fong and Ng 2001 (abstracts).</returns>
     public static GripSize Fit(double handLengthMm, double handBreadthMm, WaterKind water, double bendDegrees, PaddlerPreferences preferences)
     {
-        bool tee = water == WaterKind.FastWater;
-        bool bent = bendDegrees > 0;
+        var tee = water == WaterKind.FastWater;
+        var bent = bendDegrees > 0;
         var pattern = GripPattern.Of(tee ? GripStyle.T : bent ? GripStyle.Palm : GripStyle.Pear);
-        double wanted = tee ? handBreadthMm + TeeAllowanceMm : WidthOverHandBreadth * handBreadthMm; // theory F25
-        double width = Math.Clamp(Math.Round(wanted), pattern.WidthLimitsMm.Min, pattern.WidthLimitsMm.Max);
+        var wanted = tee ? handBreadthMm + TeeAllowanceMm : WidthOverHandBreadth * handBreadthMm; // theory F25
+        var width = Math.Clamp(Math.Round(wanted), pattern.WidthLimitsMm.Min, pattern.WidthLimitsMm.Max);
 
         // The hand closes round a T's bar, so its length says nothing about the stem below; only a pear or a palm lies along the hand.
-        double length = tee ? pattern.LengthMm : Math.Clamp(Math.Round(LengthOverHandLength * handLengthMm), ShortestMm, LongestMm);
+        var length = tee ? pattern.LengthMm : Math.Clamp(Math.Round(LengthOverHandLength * handLengthMm), ShortestMm, LongestMm);
         var (faces, why) = Wrist(tee, bent, preferences.StraighterWrist);
         return new GripSize(pattern.Style, width, length, faces, pattern.HandMm, why);
     }

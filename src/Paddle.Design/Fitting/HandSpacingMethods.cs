@@ -68,8 +68,8 @@ internal static class HandSpacingMethods
     /// <remarks>Source: derived from ANSUR II; that the difference is one standard error is an assumption.</remarks>
     public static double ExtrapolationErrorMm(double statureMm)
     {
-        double beyond = Math.Max(0, Math.Max(Survey.ShortestStatureMm - statureMm, statureMm - Survey.TallestStatureMm));
-        double proportion = Survey.PooledMean(Survey.HandSpacing) / Survey.PooledMean(Survey.Stature);
+        var beyond = Math.Max(0, Math.Max(Survey.ShortestStatureMm - statureMm, statureMm - Survey.TallestStatureMm));
+        var proportion = Survey.PooledMean(Survey.HandSpacing) / Survey.PooledMean(Survey.Stature);
         return (FromStatureLine.Slope - proportion) * beyond; // theory F40
     }
 
@@ -86,7 +86,7 @@ internal static class HandSpacingMethods
     /// <returns>The combination; weights in the order span, stature.</returns>
     public static CombinedEstimate CombineSpanAndStature(double armSpanMm, double statureMm)
     {
-        double shared = SharedBodyVariance() + Square(JudgementErrorMm);
+        var shared = SharedBodyVariance() + Square(JudgementErrorMm);
         var covariance = Matrix<double>.Build.DenseOfArray(new[,]
         {
             { SpanVariance + Square(JudgementErrorMm), shared },
@@ -101,9 +101,9 @@ internal static class HandSpacingMethods
     /// <remarks>Source: derived from the survey's published means, deviations and lines.</remarks>
     public static double SharedBodyVariance()
     {
-        double spacing = Square(Survey.PooledStandardDeviation(Survey.HandSpacing));
-        double span = Square(Survey.PooledStandardDeviation(Survey.ArmSpan));
-        double slope = FromStatureLine.Slope;
+        var spacing = Square(Survey.PooledStandardDeviation(Survey.HandSpacing));
+        var span = Square(Survey.PooledStandardDeviation(Survey.ArmSpan));
+        var slope = FromStatureLine.Slope;
         return spacing // theory F8
             - (SpanSlope * SpanSlope * span)
             - (slope * Survey.PooledCovarianceWithStature(Survey.HandSpacingLines))

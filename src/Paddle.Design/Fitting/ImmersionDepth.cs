@@ -28,9 +28,9 @@ internal static class ImmersionDepth
     public static ImmersionAdvice Check(BladeSizes family, double spacingMm, StrokeDemand demand, double bendDegrees, double? depthMm)
     {
         var chosen = BladeChoice.Size(family, spacingMm, demand, bendDegrees);
-        double needed = NeededMm(chosen.LengthMm);
+        var needed = NeededMm(chosen.LengthMm);
         if (depthMm is not { } depth || depth >= needed) return new ImmersionAdvice(depthMm, needed, true, chosen, 1);
-        double longest = depth - BottomClearanceMm;
+        var longest = depth - BottomClearanceMm;
         var blade = BladeChoice.Size(family, spacingMm, demand, bendDegrees, longest);
         return new ImmersionAdvice(depthMm, needed, false, blade, Math.Clamp(longest / blade.LengthMm, 0, 1));
     }

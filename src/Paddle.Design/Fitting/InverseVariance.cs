@@ -20,14 +20,11 @@ internal static class InverseVariance
     public static CombinedEstimate Combine(IReadOnlyList<double> values, IReadOnlyList<double> standardErrors)
     {
         RequireSameLength(values.Count, standardErrors.Count);
-        if (standardErrors.Any(s => !(s > 0)))
-        {
-            throw new ArgumentException("Every standard error must be above 0.", nameof(standardErrors));
-        }
+        if (standardErrors.Any(s => !(s > 0))) throw new ArgumentException("Every standard error must be above 0.", nameof(standardErrors));
 
         var weights = standardErrors.Select(s => 1 / (s * s)).ToArray(); // theory F4
-        double sum = weights.Sum();
-        double value = values.Zip(weights, (x, w) => x * w).Sum() / sum;
+        var sum = weights.Sum();
+        var value = values.Zip(weights, (x, w) => x * w).Sum() / sum;
         return new CombinedEstimate(value, 1 / Math.Sqrt(sum), [.. weights.Select(w => w / sum)]);
     }
 
@@ -48,7 +45,7 @@ internal static class InverseVariance
             var inner = Matrix<double>.Build.Dense(kept.Count, kept.Count, (i, j) => covariance[kept[i], kept[j]]);
             var solved = inner.Solve(Vector<double>.Build.Dense(kept.Count, 1.0));
             var weights = solved / solved.Sum(); // theory F5
-            int worst = weights.MinimumIndex();
+            var worst = weights.MinimumIndex();
             if (weights[worst] < 0)
             {
                 kept.RemoveAt(worst);
@@ -56,12 +53,9 @@ internal static class InverseVariance
             }
 
             var all = new double[values.Count];
-            for (int i = 0; i < kept.Count; i++)
-            {
-                all[kept[i]] = weights[i];
-            }
+            for (var i = 0; i < kept.Count; i++) all[kept[i]] = weights[i];
 
-            double value = all.Zip(values, (w, x) => w * x).Sum();
+            var value = all.Zip(values, (w, x) => w * x).Sum();
             return new CombinedEstimate(value, Math.Sqrt(weights * inner * weights), all);
         }
     }
@@ -69,8 +63,6 @@ internal static class InverseVariance
     private static void RequireSameLength(int values, int others)
     {
         if (values == 0 || values != others)
-        {
             throw new ArgumentException("At least one estimate is needed, and as many errors as estimates.");
-        }
     }
 }

@@ -34,16 +34,11 @@ internal sealed class CustomerLengths : LengthDistribution
     {
         _sorted = [.. lengthsMm];
         if (_sorted.Length == 0 || !Array.TrueForAll(_sorted, double.IsFinite))
-        {
             throw new ArgumentException("At least one length is needed, and every length must be a finite number.", nameof(lengthsMm));
-        }
 
         Array.Sort(_sorted);
         _sums = new double[_sorted.Length + 1];
-        for (int i = 0; i < _sorted.Length; i++)
-        {
-            _sums[i + 1] = _sums[i] + _sorted[i];
-        }
+        for (var i = 0; i < _sorted.Length; i++) _sums[i + 1] = _sums[i] + _sorted[i];
     }
 
     /// <inheritdoc/>
@@ -60,19 +55,13 @@ internal sealed class CustomerLengths : LengthDistribution
 
     private int CountUpTo(double limitMm)
     {
-        int low = 0;
-        int high = _sorted.Length;
+        var low = 0;
+        var high = _sorted.Length;
         while (low < high)
         {
-            int middle = (low + high) / 2;
-            if (_sorted[middle] <= limitMm)
-            {
-                low = middle + 1;
-            }
-            else
-            {
-                high = middle;
-            }
+            var middle = (low + high) / 2;
+            if (_sorted[middle] <= limitMm) low = middle + 1;
+            else high = middle;
         }
 
         return low;
@@ -99,11 +88,9 @@ internal sealed class NormalMixture : LengthDistribution
     public NormalMixture(IReadOnlyList<NormalGroup> groups)
     {
         if (groups.Count == 0 || groups.Any(g => !(g.Share > 0 && g.StandardDeviationMm > 0 && double.IsFinite(g.MeanMm))))
-        {
             throw new ArgumentException("At least one group is needed; shares and deviations must be above 0.", nameof(groups));
-        }
 
-        double sum = groups.Sum(g => g.Share);
+        var sum = groups.Sum(g => g.Share);
         _groups = [.. groups.Select(g => g with { Share = g.Share / sum })];
     }
 
@@ -122,12 +109,9 @@ internal sealed class NormalMixture : LengthDistribution
 
     private static double PartialMoment(NormalGroup g, double limitMm)
     {
-        if (double.IsInfinity(limitMm))
-        {
-            return limitMm > 0 ? g.MeanMm : 0;
-        }
+        if (double.IsInfinity(limitMm)) return limitMm > 0 ? g.MeanMm : 0;
 
-        double z = (limitMm - g.MeanMm) / g.StandardDeviationMm;
+        var z = (limitMm - g.MeanMm) / g.StandardDeviationMm;
         return (g.MeanMm * Normal.CDF(0, 1, z)) - (g.StandardDeviationMm * Normal.PDF(0, 1, z)); // theory F29
     }
 }

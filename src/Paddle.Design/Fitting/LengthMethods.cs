@@ -37,8 +37,8 @@ internal static class LengthMethods
         };
         if (statureMm is { } h)
         {
-            double low = LengthRules.FloorToChinMm(h);
-            double high = LengthRules.FloorToNoseMm(h);
+            var low = LengthRules.FloorToChinMm(h);
+            var high = LengthRules.FloorToNoseMm(h);
             methods.Add(new("floor-to-chin-or-nose", Quantity, (low + high) / 2, (high - low) / Math.Sqrt(12), "a boating-education course; middle of chin to nose, ratios Drillis and Contini 1966 (from memory) and ANSUR II", "beside", "long-reach"));
         }
 
@@ -50,7 +50,7 @@ internal static class LengthMethods
         }
 
         var ranked = methods.Where(m => m.Role != "cap").Select(m => m.ValueMm).ToList();
-        double spread = ranked.Max() - ranked.Min();
+        var spread = ranked.Max() - ranked.Min();
         return (methods, new RuleSpread("service-geometry", Mean(methods, "long-reach"), Mean(methods, "seated"), spread, IsNews(methods, bent)));
     }
 

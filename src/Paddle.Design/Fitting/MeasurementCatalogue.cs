@@ -116,7 +116,7 @@ internal static class MeasurementCatalogue
     /// <exception cref="ArgumentException">There is no such measurement.</exception>
     public static string NameInSentence(string id)
     {
-        string name = All.FirstOrDefault(m => m.Id == id)?.Name ?? throw new ArgumentException($"No measurement is called {id}.", nameof(id));
+        var name = All.FirstOrDefault(m => m.Id == id)?.Name ?? throw new ArgumentException($"No measurement is called {id}.", nameof(id));
         return char.ToLowerInvariant(name[0]) + name[1..];
     }
 }

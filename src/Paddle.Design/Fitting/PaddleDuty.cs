@@ -5,10 +5,8 @@ public enum OutingPurpose
 {
     /// <summary>A day on the water with help in reach.</summary>
     Day,
-
     /// <summary>A trip far from help.</summary>
     Trip,
-
     /// <summary>A race, or training for one.</summary>
     Race,
 }
@@ -18,10 +16,8 @@ public enum PaddleDuty
 {
     /// <summary>Lakes and flat water, day hire.</summary>
     Touring,
-
     /// <summary>Rivers, and trips far from help.</summary>
     Expedition,
-
     /// <summary>Races and training for them.</summary>
     Racing,
 }

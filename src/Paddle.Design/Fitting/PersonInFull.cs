@@ -14,10 +14,10 @@ internal sealed record PersonInFull(
     public static PersonInFull Of(PaddlerMeasurements paddler)
     {
         var spacing = SpacingChoice.Of(paddler);
-        double stature = Stature(paddler, spacing.ValueMm);
-        double handLength = paddler.HandLengthMm ?? Survey.PooledLine(Survey.HandLengthLines).At(stature);
-        double handBreadth = paddler.HandBreadthMm ?? Survey.PooledLine(Survey.HandBreadthLines).At(stature);
-        double mass = paddler.BodyMassKg ?? BodyMass.FromStatureKg(stature);
+        var stature = Stature(paddler, spacing.ValueMm);
+        var handLength = paddler.HandLengthMm ?? Survey.PooledLine(Survey.HandLengthLines).At(stature);
+        var handBreadth = paddler.HandBreadthMm ?? Survey.PooledLine(Survey.HandBreadthLines).At(stature);
+        var mass = paddler.BodyMassKg ?? BodyMass.FromStatureKg(stature);
         return new PersonInFull(spacing, stature, handLength, handBreadth, mass, [.. Tell(paddler, spacing, stature, handLength, handBreadth, mass)]);
     }
 
@@ -36,7 +36,7 @@ internal sealed record PersonInFull(
         if (statureMm is >= Survey.ShortestStatureMm and <= Survey.TallestStatureMm)
             yield return Rank(Survey.PooledPercentile(Survey.HandSpacing, spacing.ValueMm)) + " of the adults surveyed have a smaller hand spacing.";
 
-        string from = paddler.StatureMm is null ? "at the stature that goes with these measurements" : "at this stature";
+        var from = paddler.StatureMm is null ? "at the stature that goes with these measurements" : "at this stature";
         string? taken = (paddler.HandLengthMm, paddler.HandBreadthMm) switch
         {
             (null, null) => FormattableString.Invariant($"Hand not measured: {handLengthMm:0} mm long and {handBreadthMm:0} mm broad is the survey's hand"),

@@ -28,7 +28,7 @@ internal sealed record SeatedBody(
         var shoulder = Survey.PooledLine(Survey.ShoulderHeightSittingLines);
         if (paddler.SittingHeightMm is { } measured)
         {
-            double crownMean = Survey.PooledMean(Survey.SittingHeight);
+            var crownMean = Survey.PooledMean(Survey.SittingHeight);
             return new SeatedBody( // theory F26
                 measured,
                 measured - (crownMean - Survey.PooledMean(Survey.EyeHeightSitting)),

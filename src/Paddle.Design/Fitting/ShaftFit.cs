@@ -15,13 +15,10 @@ public sealed record ShaftSection(
 public enum ShaftSizeSetBy
 {
     Hand,
-
     /// <summary>The strokes it must bear.</summary>
     Strokes,
-
     /// <summary>The thinnest and thickest shafts made.</summary>
     Limits,
-
     /// <summary>The design it was tried in: with what hand and strokes asked for, it would not have met its aims.</summary>
     Aims,
 }
@@ -84,8 +81,8 @@ internal static class ShaftFit
     /// <remarks>Source: elementary beam theory; that the trade's shaft suffices is common practice. The design's own strength check has the last word.</remarks>
     public static double ForStrokesMm(double bodyMassKg, PaddleDuty duty, double freeboardMm, BladeSizes blade, double bladeLengthMm, SuggestedWood wood)
     {
-        double force = EffortArea.MassScale(bodyMassKg / EffortArea.ReferenceBodyMassKg) * Duties.StrengthOverTouring(duty);
-        double lever = (freeboardMm + (blade.PressureAt * bladeLengthMm)) / (LengthRules.DefaultFreeboardMm + (TradeBlade.PressureAt * TradeBlade.LengthMm));
+        var force = EffortArea.MassScale(bodyMassKg / EffortArea.ReferenceBodyMassKg) * Duties.StrengthOverTouring(duty);
+        var lever = (freeboardMm + (blade.PressureAt * bladeLengthMm)) / (LengthRules.DefaultFreeboardMm + (TradeBlade.PressureAt * TradeBlade.LengthMm));
         return TradeMm * Math.Cbrt(force * lever / wood.StrengthOverCherry); // theory F38
     }
 
@@ -97,14 +94,14 @@ internal static class ShaftFit
     /// <returns>The section, sizes to 0.1 mm.</returns>
     public static ShaftSection Fit(double handLengthMm, double strokesMm, PaddlerPreferences preferences)
     {
-        double wish = preferences.SensitiveJoints ? JointsShare : preferences.LightCarry ? LightShare : 1;
-        double hand = Math.Min(wish * ForHandMm(handLengthMm), LargestForHandMm);
-        double girth = EquivalentDiameterMm(1, OvalRatio);
-        double strokes = strokesMm * girth / Math.Cbrt(OvalRatio * OvalRatio);
-        double target = Math.Clamp(Math.Max(hand, strokes), SmallestMm, LargestMm);
-        double width = target / girth;
-        double thickness = width * OvalRatio;
-        bool slim = width < SlimWidthMm;
+        var wish = preferences.SensitiveJoints ? JointsShare : preferences.LightCarry ? LightShare : 1;
+        var hand = Math.Min(wish * ForHandMm(handLengthMm), LargestForHandMm);
+        var girth = EquivalentDiameterMm(1, OvalRatio);
+        var strokes = strokesMm * girth / Math.Cbrt(OvalRatio * OvalRatio);
+        var target = Math.Clamp(Math.Max(hand, strokes), SmallestMm, LargestMm);
+        var width = target / girth;
+        var thickness = width * OvalRatio;
+        var slim = width < SlimWidthMm;
         return new ShaftSection(
             Math.Round(target, 1),
             Math.Round(ForceOverHandLength * handLengthMm, 1),

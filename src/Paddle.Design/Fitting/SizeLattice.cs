@@ -19,12 +19,12 @@ internal static class SizeLattice
     {
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(stepMm);
         const double Slack = 1e-9; // a limit written as a multiple of the step must count as one
-        double stockFirst = shortestStockMm is { } s ? Math.Ceiling((s / stepMm) - Slack) : double.NegativeInfinity;
-        double stockLast = longestStockMm is { } l ? Math.Floor((l / stepMm) + Slack) : double.PositiveInfinity;
+        var stockFirst = shortestStockMm is { } s ? Math.Ceiling((s / stepMm) - Slack) : double.NegativeInfinity;
+        var stockLast = longestStockMm is { } l ? Math.Floor((l / stepMm) + Slack) : double.PositiveInfinity;
 
         // Clamping keeps the nearest stock length when every customer lies beyond the stock.
-        double first = Math.Clamp(Math.Floor(customers.ShortestMm / stepMm), Math.Min(stockFirst, stockLast), stockLast);
-        double last = Math.Clamp(Math.Ceiling(customers.LongestMm / stepMm), Math.Min(stockFirst, stockLast), stockLast);
+        var first = Math.Clamp(Math.Floor(customers.ShortestMm / stepMm), Math.Min(stockFirst, stockLast), stockLast);
+        var last = Math.Clamp(Math.Ceiling(customers.LongestMm / stepMm), Math.Min(stockFirst, stockLast), stockLast);
         return stockFirst > stockLast
             ? []
             : [.. Enumerable.Range(0, (int)(last - first) + 1).Select(i => Multiple(first + i, stepMm))];
@@ -43,25 +43,19 @@ internal static class SizeLattice
         LengthDistribution customers, IReadOnlyList<double> lengthsMm, int mostSizes, CancellationToken cancellation = default)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(mostSizes, 1);
-        if (lengthsMm.Count == 0)
-        {
-            throw new ArgumentException("At least one length must be allowed.", nameof(lengthsMm));
-        }
+        if (lengthsMm.Count == 0) throw new ArgumentException("At least one length must be allowed.", nameof(lengthsMm));
 
-        int count = lengthsMm.Count;
-        int most = Math.Min(mostSizes, count);
+        var count = lengthsMm.Count;
+        var most = Math.Min(mostSizes, count);
         var table = new HalfStepTable(customers, lengthsMm);
         double[] tail = [.. Enumerable.Range(0, count).Select(table.Above)];
         double[] best = [.. Enumerable.Range(0, count).Select(table.Below)];
         var previous = new int[most][];
         var answers = new List<BestSizes>(most);
-        for (int k = 1; k <= most; k++)
+        for (var k = 1; k <= most; k++)
         {
             cancellation.ThrowIfCancellationRequested();
-            if (k > 1)
-            {
-                (best, previous[k - 1]) = Next(table, best, k - 1);
-            }
+            if (k > 1) (best, previous[k - 1]) = Next(table, best, k - 1);
 
             answers.Add(Answer(lengthsMm, best, tail, previous, k));
         }
@@ -83,15 +77,12 @@ internal static class SizeLattice
     /// not M².</summary>
     private static void Fill(HalfStepTable table, double[] best, double[] next, int[] previous, int from, int to, int lowest, int highest)
     {
-        if (from > to)
-        {
-            return;
-        }
+        if (from > to) return;
 
-        int middle = (from + to) / 2;
-        for (int i = lowest; i <= Math.Min(highest, middle - 1); i++)
+        var middle = (from + to) / 2;
+        for (var i = lowest; i <= Math.Min(highest, middle - 1); i++)
         {
-            double cost = best[i] + table.Between(i, middle); // theory F30
+            var cost = best[i] + table.Between(i, middle); // theory F30
             if (cost < next[middle])
             {
                 next[middle] = cost;
@@ -105,18 +96,15 @@ internal static class SizeLattice
 
     private static BestSizes Answer(IReadOnlyList<double> lengthsMm, double[] best, double[] tail, int[][] previous, int k)
     {
-        int last = k - 1;
-        for (int j = k; j < best.Length; j++)
+        var last = k - 1;
+        for (var j = k; j < best.Length; j++)
         {
-            if (best[j] + tail[j] < best[last] + tail[last])
-            {
-                last = j;
-            }
+            if (best[j] + tail[j] < best[last] + tail[last]) last = j;
         }
 
-        double misfit = best[last] + tail[last];
+        var misfit = best[last] + tail[last];
         var sizes = new double[k];
-        for (int level = k - 1; level >= 0; level--)
+        for (var level = k - 1; level >= 0; level--)
         {
             sizes[level] = lengthsMm[last];
             last = level > 0 ? previous[level][last] : last;
@@ -138,9 +126,9 @@ internal static class SizeLattice
             _lengths = lengthsMm;
             _share = new double[(2 * lengthsMm.Count) - 1];
             _moment = new double[_share.Length];
-            for (int h = 0; h < _share.Length; h++)
+            for (var h = 0; h < _share.Length; h++)
             {
-                double at = h % 2 == 0 ? lengthsMm[h / 2] : (lengthsMm[h / 2] + lengthsMm[(h / 2) + 1]) / 2;
+                var at = h % 2 == 0 ? lengthsMm[h / 2] : (lengthsMm[h / 2] + lengthsMm[(h / 2) + 1]) / 2;
                 _share[h] = customers.Share(at);
                 _moment[h] = customers.Moment(at);
             }
@@ -157,9 +145,9 @@ internal static class SizeLattice
         /// <summary>Misfit of the customers between neighbouring sizes i and j.</summary>
         public double Between(int i, int j)
         {
-            int middle = i + j;
-            double toShorter = (_moment[middle] - _moment[2 * i]) - (_lengths[i] * (_share[middle] - _share[2 * i]));
-            double toLonger = (_lengths[j] * (_share[2 * j] - _share[middle])) - (_moment[2 * j] - _moment[middle]);
+            var middle = i + j;
+            var toShorter = (_moment[middle] - _moment[2 * i]) - (_lengths[i] * (_share[middle] - _share[2 * i]));
+            var toLonger = (_lengths[j] * (_share[2 * j] - _share[middle])) - (_moment[2 * j] - _moment[middle]);
             return toShorter + toLonger; // theory F28
         }
     }

@@ -7,10 +7,8 @@ internal enum CustomerQuantity
 {
     /// <summary>Overall length of the paddle that fits, mm.</summary>
     OverallLength,
-
     /// <summary>Hand spacing, mm.</summary>
     HandSpacing,
-
     /// <summary>Stature, mm.</summary>
     Stature,
 }
@@ -111,13 +109,10 @@ internal static class SizeRun
     public static SizeRunOutcome Advise(SizeRunRequest request, CancellationToken cancellation = default)
     {
         var refusals = SizeRunChecks.Check(request);
-        if (refusals.Count > 0)
-        {
-            return new SizeRunOutcome(null, refusals);
-        }
+        if (refusals.Count > 0) return new SizeRunOutcome(null, refusals);
 
         cancellation.ThrowIfCancellationRequested();
-        double extra = LengthRules.OwnGeometryMm(GripPattern.Of(GripStyle.Pear).HandMm, 0, request.FreeboardMm, request.BladeLengthMm);
+        var extra = LengthRules.OwnGeometryMm(GripPattern.Of(GripStyle.Pear).HandMm, 0, request.FreeboardMm, request.BladeLengthMm);
         LengthDistribution customers = request.Customers is { } list
             ? new CustomerLengths([.. list.Select(c => OverallLengthMm(c, extra))])
             : new NormalMixture([.. request.Groups!.Where(g => g.Share > 0).Select(g => Group(g, extra))]);
@@ -189,10 +184,10 @@ internal static class SizeRun
     {
         const int MostBins = 120;
         const double TailShare = 0.0005;
-        double low = Edge(customers, stepMm, TailShare);
-        double steps = Edge(customers, stepMm, 1 - TailShare) + 1 - low;
-        double stepsPerBin = Math.Ceiling(steps / MostBins);
-        int count = (int)Math.Ceiling(steps / stepsPerBin);
+        var low = Edge(customers, stepMm, TailShare);
+        var steps = Edge(customers, stepMm, 1 - TailShare) + 1 - low;
+        var stepsPerBin = Math.Ceiling(steps / MostBins);
+        var count = (int)Math.Ceiling(steps / stepsPerBin);
         double[] edges = [.. Enumerable.Range(0, count + 1).Select(i => SizeLattice.Multiple(low + (i * stepsPerBin), stepMm))];
         return
         [
@@ -206,19 +201,13 @@ internal static class SizeRun
     /// <summary>Last multiple of the step, as a number of steps, below which no more than a share of the customers lies.</summary>
     private static double Edge(LengthDistribution customers, double stepMm, double share)
     {
-        double first = Math.Floor(customers.ShortestMm / stepMm);
-        double last = Math.Ceiling(customers.LongestMm / stepMm);
+        var first = Math.Floor(customers.ShortestMm / stepMm);
+        var last = Math.Ceiling(customers.LongestMm / stepMm);
         while (last - first > 1)
         {
-            double middle = Math.Floor((first + last) / 2);
-            if (customers.Share(middle * stepMm) <= share)
-            {
-                first = middle;
-            }
-            else
-            {
-                last = middle;
-            }
+            var middle = Math.Floor((first + last) / 2);
+            if (customers.Share(middle * stepMm) <= share) first = middle;
+            else last = middle;
         }
 
         return first;
@@ -226,23 +215,12 @@ internal static class SizeRun
 
     private static IEnumerable<string> Reasons(SizeRunRequest request, IReadOnlyList<MisfitPoint> curve, BestSizes chosen)
     {
-        int k = chosen.SizesMm.Count;
+        var k = chosen.SizesMm.Count;
         yield return FormattableString.Invariant($"With {k} {(k == 1 ? "size" : "sizes")} a customer is {chosen.MeanMisfitMm:0.0} mm off on average.");
         if (k < request.Sizes)
-        {
             yield return FormattableString.Invariant($"Only {k} lengths on the step lie among these customers, so no more sizes can help.");
-        }
-
-        if (k > 1)
-        {
-            yield return FormattableString.Invariant($"Size number {k} bought {curve[k - 1].GainMm:0.0} mm.");
-        }
-
-        if (k < curve.Count)
-        {
-            yield return FormattableString.Invariant($"Size number {k + 1} would buy {curve[k].GainMm:0.0} mm more.");
-        }
-
+        if (k > 1) yield return FormattableString.Invariant($"Size number {k} bought {curve[k - 1].GainMm:0.0} mm.");
+        if (k < curve.Count) yield return FormattableString.Invariant($"Size number {k + 1} would buy {curve[k].GainMm:0.0} mm more.");
         if (request.Customers?.Any(c => c is { OverallLengthMm: null, HandSpacingMm: null }) == true)
         {
             yield return FormattableString.Invariant($"Statures were turned into hand spacings by the survey's line; people of one stature differ by {HandSpacingMethods.FromStatureLine.StandardErrorMm:0} mm (one standard deviation), which is not in the misfit.");

@@ -29,10 +29,8 @@ internal static class SizeRunChecks
     public static Range DeviationLimitsMm { get; } = new(1, 300);
 
     /// <returns>Refusals; empty when the request can be answered.</returns>
-    public static IReadOnlyList<InputRefusal> Check(SizeRunRequest request)
-    {
-        return [.. Settings(request).OfType<InputRefusal>(), .. Who(request).OfType<InputRefusal>().Take(MostReported)];
-    }
+    public static IReadOnlyList<InputRefusal> Check(SizeRunRequest request) =>
+        [.. Settings(request).OfType<InputRefusal>(), .. Who(request).OfType<InputRefusal>().Take(MostReported)];
 
     private static IEnumerable<InputRefusal?> Settings(SizeRunRequest r)
     {
@@ -85,8 +83,8 @@ internal static class SizeRunChecks
 
     private static IEnumerable<InputRefusal?> One(Customer c, int i)
     {
-        string at = FormattableString.Invariant($"/customers/{i}");
-        int given = (c.OverallLengthMm is null ? 0 : 1) + (c.HandSpacingMm is null ? 0 : 1) + (c.StatureMm is null ? 0 : 1);
+        var at = FormattableString.Invariant($"/customers/{i}");
+        var given = (c.OverallLengthMm is null ? 0 : 1) + (c.HandSpacingMm is null ? 0 : 1) + (c.StatureMm is null ? 0 : 1);
         if (given != 1)
         {
             yield return new InputRefusal(
@@ -101,7 +99,7 @@ internal static class SizeRunChecks
 
     private static IEnumerable<InputRefusal?> GroupOf(CustomerGroup g, int i)
     {
-        string at = FormattableString.Invariant($"/population/{i}");
+        var at = FormattableString.Invariant($"/population/{i}");
         yield return Within(at + "/share", g.Share, ShareLimits, "share", "shares are parts of one whole, none negative.");
         yield return Within(at + "/standardDeviationMm", g.StandardDeviationMm, DeviationLimitsMm, "mm", "no group of people is more alike or more unlike.");
         yield return g.Quantity switch

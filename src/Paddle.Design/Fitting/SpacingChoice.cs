@@ -16,16 +16,8 @@ internal sealed record SpacingChoice(double ValueMm, double StandardErrorMm, IRe
     public static SpacingChoice Of(PaddlerMeasurements paddler)
     {
         var estimates = new List<SpacingEstimate>();
-        if (paddler.ArmSpanMm is { } span)
-        {
-            estimates.Add(HandSpacingMethods.FromArmSpan(span));
-        }
-
-        if (paddler.StatureMm is { } stature)
-        {
-            estimates.Add(HandSpacingMethods.FromStature(stature));
-        }
-
+        if (paddler.ArmSpanMm is { } span) estimates.Add(HandSpacingMethods.FromArmSpan(span));
+        if (paddler.StatureMm is { } stature) estimates.Add(HandSpacingMethods.FromStature(stature));
         if (paddler.HandSpacingMm is { } bar)
         {
             var measured = HandSpacingMethods.FromBar(bar);

@@ -37,10 +37,10 @@ public sealed record SuggestedDesign(
     /// <returns>This design, its hand spacing changed where it must be.</returns>
     internal SuggestedDesign WithinLimits()
     {
-        double rest = OverallLengthMm - HandSpacingMm;
+        var rest = OverallLengthMm - HandSpacingMm;
         var (spacings, overalls) = (PaddleLengths.HandSpacingLimitsMm, PaddleLengths.OverallLimitsMm);
-        double least = Math.Max(spacings.Min, Math.Ceiling(overalls.Min - rest));
-        double most = Math.Min(spacings.Max, Math.Floor(overalls.Max - rest));
+        var least = Math.Max(spacings.Min, Math.Ceiling(overalls.Min - rest));
+        var most = Math.Min(spacings.Max, Math.Floor(overalls.Max - rest));
         return this with { HandSpacingMm = Math.Round(Math.Clamp(HandSpacingMm, least, most)) };
     }
 }

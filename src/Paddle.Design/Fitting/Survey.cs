@@ -117,17 +117,15 @@ internal static class Survey
     public static double ShareOfMen => (double)MenCount / (MenCount + WomenCount);
 
     /// <summary>Mean of a dimension over the whole survey, men and women in the proportion measured.</summary>
-    public static double PooledMean(SurveyDimension dimension)
-    {
-        return (ShareOfMen * dimension.Men.Mean) + ((1 - ShareOfMen) * dimension.Women.Mean);
-    }
+    public static double PooledMean(SurveyDimension dimension) =>
+        (ShareOfMen * dimension.Men.Mean) + ((1 - ShareOfMen) * dimension.Women.Mean);
 
     /// <summary>Standard deviation of a dimension over the whole survey, by the law of total variance: σ² = p σ_m² + (1 − p) σ_w² + p (1 −
     /// p)(μ_m − μ_w)².</summary>
     public static double PooledStandardDeviation(SurveyDimension dimension)
     {
-        double men = dimension.Men.StandardDeviation;
-        double women = dimension.Women.StandardDeviation;
+        var men = dimension.Men.StandardDeviation;
+        var women = dimension.Women.StandardDeviation;
         return Math.Sqrt(Pooled(men * men, women * women, dimension, dimension)); // theory F1
     }
 
@@ -136,8 +134,8 @@ internal static class Survey
     /// <returns>Covariance, mm².</returns>
     public static double PooledCovarianceWithStature(StatureLines lines)
     {
-        double men = lines.Men.Slope * Stature.Men.StandardDeviation * Stature.Men.StandardDeviation;
-        double women = lines.Women.Slope * Stature.Women.StandardDeviation * Stature.Women.StandardDeviation;
+        var men = lines.Men.Slope * Stature.Men.StandardDeviation * Stature.Men.StandardDeviation;
+        var women = lines.Women.Slope * Stature.Women.StandardDeviation * Stature.Women.StandardDeviation;
         return Pooled(men, women, Stature, lines.Dimension);
     }
 
@@ -146,11 +144,11 @@ internal static class Survey
     /// <param name="lines">Lines of men and women.</param>
     public static StatureLine PooledLine(StatureLines lines)
     {
-        double covariance = PooledCovarianceWithStature(lines);
-        double statureDeviation = PooledStandardDeviation(Stature);
-        double deviation = PooledStandardDeviation(lines.Dimension);
-        double slope = covariance / (statureDeviation * statureDeviation); // theory F2
-        double intercept = PooledMean(lines.Dimension) - (slope * PooledMean(Stature));
+        var covariance = PooledCovarianceWithStature(lines);
+        var statureDeviation = PooledStandardDeviation(Stature);
+        var deviation = PooledStandardDeviation(lines.Dimension);
+        var slope = covariance / (statureDeviation * statureDeviation); // theory F2
+        var intercept = PooledMean(lines.Dimension) - (slope * PooledMean(Stature));
         return new StatureLine(intercept, slope, Math.Sqrt((deviation * deviation) - (slope * covariance)));
     }
 
@@ -159,15 +157,15 @@ internal static class Survey
     /// <returns>Percentile, 0 to 100.</returns>
     public static double PooledPercentile(SurveyDimension dimension, double value)
     {
-        double men = Normal.CDF(dimension.Men.Mean, dimension.Men.StandardDeviation, value);
-        double women = Normal.CDF(dimension.Women.Mean, dimension.Women.StandardDeviation, value);
+        var men = Normal.CDF(dimension.Men.Mean, dimension.Men.StandardDeviation, value);
+        var women = Normal.CDF(dimension.Women.Mean, dimension.Women.StandardDeviation, value);
         return 100 * ((ShareOfMen * men) + ((1 - ShareOfMen) * women));
     }
 
     private static double Pooled(double menCovariance, double womenCovariance, SurveyDimension a, SurveyDimension b)
     {
-        double p = ShareOfMen;
-        double between = p * (1 - p) * (a.Men.Mean - a.Women.Mean) * (b.Men.Mean - b.Women.Mean);
+        var p = ShareOfMen;
+        var between = p * (1 - p) * (a.Men.Mean - a.Women.Mean) * (b.Men.Mean - b.Women.Mean);
         return (p * menCovariance) + ((1 - p) * womenCovariance) + between;
     }
 }

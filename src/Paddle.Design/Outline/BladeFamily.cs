@@ -14,7 +14,6 @@ public enum TailKind
 {
     /// <summary>One sweep from the widest point to a round tip.</summary>
     Rounded,
-
     /// <summary>Nearly straight sides, then a tip that turns the corner.</summary>
     Straight,
 }

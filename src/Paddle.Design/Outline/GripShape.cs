@@ -5,10 +5,8 @@ public enum GripStyle
 {
     /// <summary>Pear: widest a little below the top, flowing long into the shaft.</summary>
     Pear,
-
     /// <summary>Palm: a broad rounded top for the heel of the hand.</summary>
     Palm,
-
     /// <summary>T: a bar across the shaft to close the fingers round.</summary>
     T,
 }
@@ -18,7 +16,6 @@ public enum GripFaces
 {
     /// <summary>Both faces alike: the paddle may be turned over.</summary>
     Matching,
-
     /// <summary>One face hollowed for the palm, the other left full, for a straighter wrist.</summary>
     OneSided,
 }

@@ -53,7 +53,6 @@ internal enum TipFacing
 {
     /// <summary>Nothing.</summary>
     None,
-
     /// <summary>Glass cloth on both faces.</summary>
     GlassCloth,
 }

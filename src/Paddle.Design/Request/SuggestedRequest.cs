@@ -7,9 +7,8 @@ namespace Paddle.Design.Request;
 internal static class SuggestedRequest
 {
     /// <summary>The request. The shaft is pinned, as it fits the hand; the blade's thicknesses stay open for the solver.</summary>
-    public static DesignRequest ToRequest(this SuggestedDesign design)
-    {
-        return new()
+    public static DesignRequest ToRequest(this SuggestedDesign design) =>
+        new()
         {
             Label = design.Label,
             HandSpacingMm = design.HandSpacingMm,
@@ -33,7 +32,6 @@ internal static class SuggestedRequest
             Wood = new() { Species = design.Species },
             Loads = new() { Duty = DutyName(design.Duty), BodyMassKg = Math.Round(design.BodyMassKg, 1) },
         };
-    }
 
     /// <summary>A fitting's duty by the name of the design's: fitting comes before strength in the order of the work and has duties of its own.</summary>
     public static string DutyName(PaddleDuty duty) => Names.Duties.NameOf(Enum.Parse<Duty>(duty.ToString()));

@@ -38,8 +38,8 @@ internal readonly record struct Section(double HalfWidthMm, double HalfThickness
         get
         {
             double e = EdgeHalfThicknessMm, k = Crown;
-            double first = e * e * e / 2 + 3 * e * e * k * Moments.U1 + 3 * e * k * k * Moments.U2 + k * k * k * Moments.U3;
-            double cube = e * e * e + 3 * e * e * k * Moments.G1 + 3 * e * k * k * Moments.G2 + k * k * k * Moments.G3;
+            var first = e * e * e / 2 + 3 * e * e * k * Moments.U1 + 3 * e * k * k * Moments.U2 + k * k * k * Moments.U3;
+            var cube = e * e * e + 3 * e * e * k * Moments.G1 + 3 * e * k * k * Moments.G2 + k * k * k * Moments.G3;
             return cube > 0 ? HalfWidthMm * first / cube : 0;
         }
     }

@@ -5,10 +5,8 @@ public enum Zone
 {
     /// <summary>From the top to where the plain shaft begins.</summary>
     Grip,
-
     /// <summary>From the grip to the throat.</summary>
     Shaft,
-
     /// <summary>From the throat to the tip.</summary>
     Blade,
 }

@@ -5,10 +5,8 @@ public enum Duty
 {
     /// <summary>Lakes, day trips and hire, within reach of the shore.</summary>
     Touring,
-
     /// <summary>Rivers and long trips, where a broken paddle is a danger.</summary>
     Expedition,
-
     /// <summary>Racing and training for it.</summary>
     Racing,
 }

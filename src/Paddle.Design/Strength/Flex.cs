@@ -51,8 +51,8 @@ public sealed record Flex(double BenchFlexMm, double TipDeflectionMm, double Fir
             if (weight <= 0) continue;
             var (m, v) = UnitLoad(fine.Form, fine.X[i], centreOfPressureMm);
             var (mTip, vTip) = UnitLoad(fine.Form, fine.X[i], fine.Form.Places.OverallMm);
-            double bending = weight / (wood.ModulusMPa * fine.FlatSecondMoment[i]);
-            double shear = weight * ShearForm / (wood.ShearModulusMPa * fine.Area[i]);
+            var bending = weight / (wood.ModulusMPa * fine.FlatSecondMoment[i]);
+            var shear = weight * ShearForm / (wood.ShearModulusMPa * fine.Area[i]);
             bench += m * m * bending + v * v * shear;
             tip += m * mTip * bending + v * vTip * shear;
         }

@@ -5,13 +5,10 @@ public enum LoadAction
 {
     /// <summary>Water pressure growing with the square of the distance from the stroke's pivot.</summary>
     Stroke,
-
     /// <summary>Water pressure spread evenly over the face.</summary>
     EvenPressure,
-
     /// <summary>A thrust along the shaft on the tip, with a force sideways.</summary>
     TipThrust,
-
     /// <summary>A stroke's pressure, looked at where it bends the blade across the grain.</summary>
     AcrossTheGrain,
 }

@@ -37,7 +37,7 @@ internal sealed record FamilyBlade(string Family, double LengthMm, double WidthM
     /// <remarks>A factor on the width changes all moments alike and drops out.</remarks>
     internal double CentreOfPressureMm(double along, double pivotMm)
     {
-        double p = pivotMm / along;
+        var p = pivotMm / along;
         return along * (M3 + 2 * p * M2 + p * p * M1) / (M2 + 2 * p * M1 + p * p * M0);
     }
 }

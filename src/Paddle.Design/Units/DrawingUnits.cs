@@ -5,7 +5,6 @@ public enum DrawingUnits
 {
     /// <summary>Millimetres, to 0.1 mm, and grams.</summary>
     Metric,
-
     /// <summary>Inches and fractions, and ounces with grams beside.</summary>
     Inch,
 }
@@ -15,7 +14,6 @@ internal enum LengthRounding
 {
     /// <summary>To the nearest step; halves away from nothing.</summary>
     Nearest,
-
     /// <summary>To the step above: for thicknesses that a limit holds, where less wood would cross it.</summary>
     Up,
 }

@@ -27,8 +27,8 @@ internal static class FreshWater
         }
 
         // theory H1: Horner's form keeps the fifth power from losing digits.
-        double t = temperatureC;
-        double numerator = 999.83952
+        var t = temperatureC;
+        var numerator = 999.83952
             + (t * (16.952577
             + (t * (-7.9905127e-3
             + (t * (-46.241757e-6

@@ -69,11 +69,9 @@ internal static class PlateDrag
     {
         RequirePositive(coefficientSquare, nameof(coefficientSquare));
         if (!(angleDegrees >= 0 && angleDegrees <= 90))
-        {
             throw new ArgumentOutOfRangeException(nameof(angleDegrees), angleDegrees, "The angle must lie between 0 and 90 degrees.");
-        }
 
-        double sine = Math.Sin(angleDegrees * Math.PI / 180);
+        var sine = Math.Sin(angleDegrees * Math.PI / 180);
         return coefficientSquare * sine * sine; // theory H3
     }
 
@@ -147,17 +145,12 @@ internal static class PlateDrag
 
     private static void RequirePositive(double value, string name)
     {
-        if (!(value > 0 && double.IsFinite(value)))
-        {
-            throw new ArgumentOutOfRangeException(name, value, "Must be a positive finite number.");
-        }
+        if (!(value > 0 && double.IsFinite(value))) throw new ArgumentOutOfRangeException(name, value, "Must be a positive finite number.");
     }
 
     private static void RequireNotNegative(double value, string name)
     {
         if (!(value >= 0 && double.IsFinite(value)))
-        {
             throw new ArgumentOutOfRangeException(name, value, "Must be a finite number, zero or more.");
-        }
     }
 }

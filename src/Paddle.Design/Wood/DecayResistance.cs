@@ -8,10 +8,8 @@ internal enum DecayResistance
 {
     /// <summary>Slightly resistant or not resistant: the finish, end grain first, is all that keeps rot out.</summary>
     SlightOrNone,
-
     /// <summary>Moderately resistant.</summary>
     Moderate,
-
     /// <summary>Resistant or very resistant.</summary>
     Resistant,
 }

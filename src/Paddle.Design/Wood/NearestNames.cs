@@ -17,17 +17,10 @@ internal static class NearestNames
 
     private static int Closeness(string id, string text)
     {
-        if (text.Length == 0)
-        {
-            return 0;
-        }
+        if (text.Length == 0) return 0;
 
         var words = id.Split('-');
-        if (words.Contains(text))
-        {
-            return 0;
-        }
-
+        if (words.Contains(text)) return 0;
         return id.Contains(text, StringComparison.Ordinal) ? 1 : 2 + Math.Min(Slips(id, text), words.Min(word => Slips(word, text)));
     }
 
@@ -36,10 +29,7 @@ internal static class NearestNames
     {
         var above = new int[b.Length + 1];
         var row = new int[b.Length + 1];
-        for (var j = 0; j <= b.Length; j++)
-        {
-            above[j] = j;
-        }
+        for (var j = 0; j <= b.Length; j++) above[j] = j;
 
         for (var i = 1; i <= a.Length; i++)
         {

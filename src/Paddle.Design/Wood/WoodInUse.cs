@@ -104,9 +104,6 @@ public sealed record WoodInUse
 
     private static void Require(bool holds, double? value, string name, string range)
     {
-        if (!holds)
-        {
-            throw new ArgumentOutOfRangeException(name, value, $"Must lie in {range}.");
-        }
+        if (!holds) throw new ArgumentOutOfRangeException(name, value, $"Must lie in {range}.");
     }
 }

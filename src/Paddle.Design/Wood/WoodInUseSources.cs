@@ -53,10 +53,7 @@ internal static class WoodInUseSources
     {
         foreach (var sourced in species.Sources)
         {
-            if (sourced.Name == figure)
-            {
-                return sourced.Source;
-            }
+            if (sourced.Name == figure) return sourced.Source;
         }
 
         return "no source stated";

@@ -5,10 +5,8 @@ public enum GrainVerdict
 {
     /// <summary>Straight enough.</summary>
     Accept,
-
     /// <summary>Say so: the strength column already counts the loss, but knocks find it first.</summary>
     Warn,
-
     /// <summary>Not for a shaft or throat.</summary>
     Refuse,
 }
@@ -145,11 +143,7 @@ internal static class WoodSafety
     /// <returns>The refusal, or null when the stock is accepted.</returns>
     public static RefusedStock? RefusalOfTreatment(string treatment)
     {
-        if (treatment == NoTreatment)
-        {
-            return null;
-        }
-
+        if (treatment == NoTreatment) return null;
         return Find(RefusedTreatments, treatment) ?? new RefusedStock(
             treatment,
             "This treatment is not known here, so its dust and its effect on strength are not either.",
@@ -159,19 +153,13 @@ internal static class WoodSafety
     /// <summary>Why a species is refused, or null when it is not one of the poisonous woods.</summary>
     /// <param name="speciesId">Species as a request names it.</param>
     /// <returns>The refusal, or null.</returns>
-    public static RefusedStock? RefusalOfSpecies(string speciesId)
-    {
-        return Find(RefusedSpecies, speciesId);
-    }
+    public static RefusedStock? RefusalOfSpecies(string speciesId) => Find(RefusedSpecies, speciesId);
 
     private static RefusedStock? Find(IReadOnlyList<RefusedStock> list, string id)
     {
         foreach (var refused in list)
         {
-            if (refused.Id == id)
-            {
-                return refused;
-            }
+            if (refused.Id == id) return refused;
         }
 
         return null;

@@ -6,19 +6,14 @@ internal enum LineKind
 {
     /// <summary>Wide continuous: what is seen and traced.</summary>
     Visible,
-
     /// <summary>Narrow continuous: dimensions, leaders, stations.</summary>
     Narrow,
-
     /// <summary>Narrow dashed: what is hidden.</summary>
     Hidden,
-
     /// <summary>Narrow long-dashed dotted: centre lines.</summary>
     Centre,
-
     /// <summary>Narrow long-dashed double-dotted: the blank before it is cut.</summary>
     Blank,
-
     /// <summary>Thinnest continuous: grids and table rules.</summary>
     Fine,
 }

@@ -88,7 +88,7 @@ internal sealed class PdfInk
     {
         // Strokes are dear: a line of lettering that ends short of the window is left before it is drawn.
         var reach = Lettering.WidthMm(item.Text, item.HeightMm) + item.HeightMm;
-        Point at = item.At + by;
+        var at = item.At + by;
         if (window is { } w && (at.X + reach < w.Left || at.X - reach > w.Right || at.Y + reach < w.Top || at.Y - reach > w.Bottom)) return;
 
         // The sheet was laid out for any face a reader may have; the strokes run a little narrower.

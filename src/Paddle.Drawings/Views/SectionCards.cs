@@ -61,11 +61,7 @@ internal static class SectionCards
         foreach (var place in places)
         {
             var (cellWidth, cellHeight) = CellSize(place);
-            if (x > left && x + cellWidth > left + width)
-            {
-                (x, y, rowHeight) = (left, y + rowHeight + Gap, 0);
-            }
-
+            if (x > left && x + cellWidth > left + width) (x, y, rowHeight) = (left, y + rowHeight + Gap, 0);
             if (cells.Count > 0 && y + cellHeight > top + height)
             {
                 pages.Add((cells, y));
@@ -104,7 +100,7 @@ internal static class SectionCards
 
     private static void DrawGauge(Sketch sketch, double w, double c, Func<Point, Point> put)
     {
-        Point corner = put(new(-w, c));
+        var corner = put(new(-w, c));
         sketch.Path(SheetPath.Rectangle(corner.X, corner.Y, 2 * w, 2 * c), LineKind.Blank, Layer.Blank);
         var octagon = SectionPaths.Octagon(w, c);
         sketch.Path(SheetPath.Polyline(octagon.Select(put), closed: true), LineKind.Narrow, Layer.Gauge);

@@ -97,7 +97,7 @@ internal static class TileMapView
 
     private static double DrawMap(Sketch sketch, DesignReport report, Sheet half, TilePlan plan, DrawingUnits units, double x, double y, double width)
     {
-        double across = (plan.Columns - 1) * plan.StepX + plan.TileWidthMm;
+        var across = (plan.Columns - 1) * plan.StepX + plan.TileWidthMm;
         var scale = width / across;
         sketch.Path(
             FacePaths.Half(report.Outline, HalfTemplateView.OriginX, HalfTemplateView.CentreY(report, units)).Map(p => new(x + scale * p.X, y + scale * p.Y)),

@@ -96,7 +96,7 @@ public class RoundingTests
             Assert.True(bit.FlatLeftMm >= RoundOver.LeastFlatMm);
             for (var k = 0; k <= 90; k++)
             {
-                double angle = k * Math.PI / 180;
+                var angle = k * Math.PI / 180;
                 double x = a / 2 - bit.RadiusMm + bit.RadiusMm * Math.Cos(angle), y = b / 2 - bit.RadiusMm + bit.RadiusMm * Math.Sin(angle);
                 Assert.True(4 * (x * x / (a * a) + y * y / (b * b)) >= 1 - 1e-9);
             }

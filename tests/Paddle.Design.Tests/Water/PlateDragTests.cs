@@ -42,7 +42,7 @@ public class PlateDragTests
     [Fact]
     public void Band_runs_from_the_submerged_plate_to_the_flume()
     {
-        DragCoefficientBand band = PlateDrag.Band(5);
+        var band = PlateDrag.Band(5);
         Assert.Equal(1.204, band.Low, 1e-9);
         Assert.Equal(2.0, band.High); // Caplan and Gardner, flat plate in a flume
     }
@@ -91,7 +91,7 @@ public class PlateDragTests
     [InlineData(2.0, 80, 1.2, 1.334, 0.600)]
     public void Slip_and_efficiency_match_the_worked_values(double boatMS, double pullN, double coefficient, double slipMS, double efficiency)
     {
-        double slip = PlateDrag.SlipMS(pullN, coefficient, AreaM2, Density15);
+        var slip = PlateDrag.SlipMS(pullN, coefficient, AreaM2, Density15);
         Assert.Equal(slipMS, slip, 0.00051);
         Assert.Equal(efficiency, PlateDrag.FroudeEfficiency(boatMS, slip), 0.00051);
     }
@@ -102,7 +102,7 @@ public class PlateDragTests
     [Fact]
     public void A_fifth_more_area_takes_under_a_tenth_off_the_slip()
     {
-        double ratio = PlateDrag.SlipMS(100, 1.2, AreaM2 * 1.2, 999.1) / PlateDrag.SlipMS(100, 1.2, AreaM2, 999.1);
+        var ratio = PlateDrag.SlipMS(100, 1.2, AreaM2 * 1.2, 999.1) / PlateDrag.SlipMS(100, 1.2, AreaM2, 999.1);
         Assert.Equal(-0.087, ratio - 1, 0.00051);
     }
 
@@ -111,7 +111,7 @@ public class PlateDragTests
     [InlineData(180, 1.3, 0.09)]
     public void Force_slip_and_area_invert_each_other(double forceN, double coefficient, double areaM2)
     {
-        double slip = PlateDrag.SlipMS(forceN, coefficient, areaM2, 999);
+        var slip = PlateDrag.SlipMS(forceN, coefficient, areaM2, 999);
         Assert.Equal(forceN, PlateDrag.ForceN(coefficient, areaM2, slip, 999), 1e-9);
         Assert.Equal(areaM2, PlateDrag.AreaM2(forceN, coefficient, slip, 999), 1e-12);
     }

@@ -27,8 +27,6 @@ internal static class EquilibriumMoisture
     private static void RequireWithin(double value, double low, double high, string name, string unit)
     {
         if (!(value >= low && value <= high))
-        {
             throw new ArgumentOutOfRangeException(name, value, $"Must lie between {low} and {high} {unit}.");
-        }
     }
 }

@@ -15,11 +15,7 @@ internal static class LoadDuration
     /// <exception cref="ArgumentOutOfRangeException">Time below 1 s, where the curve was never fitted.</exception>
     public static double MadisonPercent(double seconds)
     {
-        if (!(seconds >= 1.0))
-        {
-            throw new ArgumentOutOfRangeException(nameof(seconds), seconds, "The Madison curve starts at 1 s.");
-        }
-
+        if (!(seconds >= 1.0)) throw new ArgumentOutOfRangeException(nameof(seconds), seconds, "The Madison curve starts at 1 s.");
         return (108.4 / Math.Pow(seconds, 0.04635)) + 18.3; // theory W16
     }
 }

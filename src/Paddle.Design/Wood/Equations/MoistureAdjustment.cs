@@ -66,29 +66,23 @@ internal static class MoistureAdjustment
     /// <summary>Mean modulus of rupture of straight-grained wood at a moisture, MPa: theory W1, else W2.</summary>
     /// <param name="moisturePercent">M, percent, 0 or more.</param>
     /// <returns>Modulus of rupture, MPa.</returns>
-    public static double ModulusOfRuptureMPa(WoodSpecies species, double moisturePercent)
-    {
-        return Adjust(species, species.ModulusOfRupture12MPa, species.ModulusOfRuptureGreenMPa,
+    public static double ModulusOfRuptureMPa(WoodSpecies species, double moisturePercent) =>
+        Adjust(species, species.ModulusOfRupture12MPa, species.ModulusOfRuptureGreenMPa,
             species.IsSoftwood ? SoftwoodRupturePercentPerPercent : HardwoodRupturePercentPerPercent, moisturePercent);
-    }
 
     /// <summary>Mean apparent modulus of elasticity of straight-grained wood at a moisture, MPa: theory W1, else W2.</summary>
     /// <param name="moisturePercent">M, percent, 0 or more.</param>
     /// <returns>Apparent modulus of elasticity, MPa.</returns>
-    public static double ModulusOfElasticityMPa(WoodSpecies species, double moisturePercent)
-    {
-        return Adjust(species, species.ModulusOfElasticity12MPa, species.ModulusOfElasticityGreenMPa,
+    public static double ModulusOfElasticityMPa(WoodSpecies species, double moisturePercent) =>
+        Adjust(species, species.ModulusOfElasticity12MPa, species.ModulusOfElasticityGreenMPa,
             species.IsSoftwood ? SoftwoodElasticityPercentPerPercent : HardwoodElasticityPercentPerPercent, moisturePercent);
-    }
 
     /// <summary>Mean compression strength parallel to the grain at a moisture, MPa: theory W1, else W2.</summary>
     /// <param name="moisturePercent">M, percent, 0 or more.</param>
     /// <returns>Compression strength, MPa.</returns>
-    public static double CompressionParallelMPa(WoodSpecies species, double moisturePercent)
-    {
-        return Adjust(species, species.CompressionParallel12MPa, species.CompressionParallelGreenMPa,
+    public static double CompressionParallelMPa(WoodSpecies species, double moisturePercent) =>
+        Adjust(species, species.CompressionParallel12MPa, species.CompressionParallelGreenMPa,
             CompressionPercentPerPercent, moisturePercent);
-    }
 
     private static double Adjust(WoodSpecies species, double at12, double? green, double percentPerPercent, double moisturePercent) =>
         green is { } known

@@ -11,10 +11,7 @@ internal static class TemperatureEffect
     public static double ClearWoodModulusChangePercent(double temperatureC)
     {
         if (!(temperatureC is >= -50.0 and <= 50.0))
-        {
             throw new ArgumentOutOfRangeException(nameof(temperatureC), temperatureC, "Table 5-15 runs from -50 to 50 degrees C.");
-        }
-
         return temperatureC < 20.0 ? 17.0 * (20.0 - temperatureC) / 70.0 : -7.0 * (temperatureC - 20.0) / 30.0; // theory W14
     }
 
@@ -26,10 +23,7 @@ internal static class TemperatureEffect
     {
         var fahrenheit = 32.0 + (1.8 * temperatureC);
         if (!(fahrenheit is >= -15.0 and <= 150.0))
-        {
             throw new ArgumentOutOfRangeException(nameof(temperatureC), temperatureC, "Table 5-16 runs from -26.1 to 65.6 degrees C.");
-        }
-
         return 7.8553 - (0.1108 * fahrenheit); // theory W15
     }
 }

@@ -39,11 +39,9 @@ internal static class WoodDensity
     /// <summary>Density of a species at moisture M, kg/m3: theory W10 and W11 from the printed specific gravity at 12 %.</summary>
     /// <param name="moisturePercent">M, percent.</param>
     /// <returns>rho, kg/m3.</returns>
-    public static double KgM3(WoodSpecies species, double moisturePercent)
-    {
-        return KgM3(
+    public static double KgM3(WoodSpecies species, double moisturePercent) =>
+        KgM3(
             SpecificGravityFrom12(species.SpecificGravity12, Shrinkage.VolumetricPercent(species), moisturePercent), moisturePercent);
-    }
 
     /// <summary>Most water the wood can hold: <c>MCmax = 100 (1.54 - Gb)/(1.54 Gb)</c>. Theory W12. Source: USDA Wood Handbook FPL-GTR-282,
     /// equation 4-3.</summary>

@@ -127,9 +127,6 @@ internal sealed partial class SpeciesEntry
 
     private void Require(bool holds, string fault)
     {
-        if (!holds)
-        {
-            throw new InvalidOperationException($"Wood species table, row '{Id}': {fault}.");
-        }
+        if (!holds) throw new InvalidOperationException($"Wood species table, row '{Id}': {fault}.");
     }
 }
