@@ -37,7 +37,7 @@ internal sealed record PersonInFull(
             yield return Rank(Survey.PooledPercentile(Survey.HandSpacing, spacing.ValueMm)) + " of the adults surveyed have a smaller hand spacing.";
 
         var from = paddler.StatureMm is null ? "at the stature that goes with these measurements" : "at this stature";
-        string? taken = (paddler.HandLengthMm, paddler.HandBreadthMm) switch
+        var taken = (paddler.HandLengthMm, paddler.HandBreadthMm) switch
         {
             (null, null) => FormattableString.Invariant($"Hand not measured: {handLengthMm:0} mm long and {handBreadthMm:0} mm broad is the survey's hand"),
             (null, _) => FormattableString.Invariant($"Hand length not measured: {handLengthMm:0} mm is the survey's"),
