@@ -52,17 +52,6 @@ internal static class BuildStages
         _ => "finished",
     };
 
-    /// <summary>The stage with a name of the contract, or null.</summary>
-    public static BuildStage? Find(string id)
-    {
-        foreach (var stage in All)
-        {
-            if (Id(stage) == id) return stage;
-        }
-
-        return null;
-    }
-
     /// <summary>A stage's title for a heading.</summary>
     public static string Title(BuildStage stage) => stage switch
     {

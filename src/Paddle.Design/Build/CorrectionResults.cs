@@ -18,8 +18,6 @@ internal enum CorrectionStatus
 /// <summary>Names of the statuses.</summary>
 internal static class CorrectionStatuses
 {
-    public static IReadOnlyList<CorrectionStatus> All { get; } = Enum.GetValues<CorrectionStatus>();
-
     /// <summary>The contract's name of a status.</summary>
     public static string Id(CorrectionStatus status) => status switch
     {

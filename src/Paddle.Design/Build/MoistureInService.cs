@@ -3,21 +3,10 @@ using Paddle.Design.Wood;
 
 namespace Paddle.Design.Build;
 
-/// <summary>How the growth rings lie in the board.</summary>
-internal enum RingDirection
-{
-    /// <summary>Rings along the face: the width is tangential, the thickness radial.</summary>
-    FlatSawn,
-    /// <summary>Rings square to the face: the width is radial, the thickness tangential.</summary>
-    QuarterSawn,
-}
-
 /// <summary>How one size changes between shop and water.</summary>
 /// <param name="FlatSawnMm">Change if flat-sawn, mm; negative when it shrinks.</param>
 internal sealed record SizeChange(string Id, double BuiltMm, double FlatSawnMm, double QuarterSawnMm)
 {
-    /// <summary>The change for one direction of the rings, mm.</summary>
-    public double For(RingDirection rings) => rings == RingDirection.FlatSawn ? FlatSawnMm : QuarterSawnMm;
 }
 
 /// <summary>A paddle built at one moisture and used at another. Theory M16.</summary>

@@ -24,21 +24,9 @@ internal static class Rounding
     /// <summary>Area of the ellipse over width times thickness, pi/4. Theory M3.</summary>
     public const double EllipseAreaShare = Math.PI / 4;
 
-    /// <summary>How far a polygon's corner stands out from the circle: <c>(1/cos(pi/n) - 1)/2</c> of the diameter. Theory M4. Source:
-    /// geometry of the regular polygon round a circle.</summary>
-    /// <param name="sides">n, 4 or more.</param>
-    public static double CornerHeightShare(int sides) => (1 / Math.Cos(Math.PI / sides) - 1) / 2;
-
     /// <summary>Wood left at the 45 degree corner of a square by a round-over bit, mm: <c>(sqrt 2 - 1)(w/2 - r)</c>. Theory M5. Source:
     /// distance from a quarter circle of radius r to one of radius w/2 along the diagonal.</summary>
     /// <param name="widthMm">w, mm.</param>
     /// <param name="radiusMm">r, mm.</param>
     public static double LeftAtCornerMm(double widthMm, double radiusMm) => (Math.Sqrt(2) - 1) * (widthMm / 2 - radiusMm); // theory M5
-
-    /// <summary>Area left of a rectangle after a round-over on all four edges, mm²: <c>ab - (4 - pi) r²</c>. Theory M5.</summary>
-    /// <param name="widthMm">a, mm.</param>
-    /// <param name="thicknessMm">b, mm.</param>
-    /// <param name="radiusMm">r, mm.</param>
-    public static double AreaAfterRoundOverMm2(double widthMm, double thicknessMm, double radiusMm) =>
-        widthMm * thicknessMm - (4 - Math.PI) * radiusMm * radiusMm; // theory M5
 }

@@ -41,15 +41,6 @@ public readonly record struct CubicBezier(
     /// <summary>dy/ds (mm) at the parameter <paramref name="s"/>.</summary>
     public double DY(double s) => Slope(Y0, Y1, Y2, Y3, s);
 
-    /// <summary>Signed curvature (1/mm) at the parameter <paramref name="s"/>; positive turns towards +y.</summary>
-    public double Curvature(double s)
-    {
-        double dx = DX(s), dy = DY(s);
-        var ddx = 6 * ((1 - s) * (X2 - 2 * X1 + X0) + s * (X3 - 2 * X2 + X1));
-        var ddy = 6 * ((1 - s) * (Y2 - 2 * Y1 + Y0) + s * (Y3 - 2 * Y2 + Y1));
-        return (dx * ddy - dy * ddx) / Math.Pow(dx * dx + dy * dy, 1.5);
-    }
-
     /// <summary>The parameter at which the piece passes <paramref name="x"/> (mm); clamped to 0..1 outside the piece.</summary>
     /// <remarks>Newton kept inside a shrinking bracket: x grows with s, but stands still at a vertical tangent.</remarks>
     public double ParameterAtX(double x, double guess = 0.5)

@@ -10,9 +10,6 @@ namespace Paddle.Design.Strength;
 /// </remarks>
 internal static class EdgeKnock
 {
-    /// <summary>Length of edge that the knock acts on, mm.</summary>
-    internal const double LengthMm = 20;
-
     // Stress beside the knock: σ = 0.8·P/t². As a moment on a strip, σ = 6m/t²: m = P·0.8/6 for each millimetre.
     private const double StressShape = 0.8;
     private const double MomentShape = StressShape / 6;

@@ -9,9 +9,6 @@ internal readonly record struct DragCoefficientBand(double Low, double High);
 /// coefficient does not depend on the Reynolds number at paddle speeds (about 1e5; from memory).</summary>
 internal static class PlateDrag
 {
-    /// <summary>Coefficient used where the blade's proportions are unknown. Source: Hoerner's plate data, 1.20 at aspect ratio 5.</summary>
-    public const double DefaultCoefficient = 1.2;
-
     /// <summary>Largest coefficient of a flat plate blade in a shallow flume. Source: Caplan and Gardner's flume data, as tabulated on a rowing-physics page.</summary>
     public const double FlumeCoefficient = 2.0;
 
@@ -56,25 +53,6 @@ internal static class PlateDrag
     /// <remarks>Sources: <see cref="Coefficient"/> and <see cref="FlumeCoefficient"/>. Both should be shown; neither is a prediction.</remarks>
     public static DragCoefficientBand Band(double aspectRatio) => new(Coefficient(aspectRatio), FlumeCoefficient);
 
-    /// <summary>Coefficient of a plate turned away from square: C_d(α) = C_d sin²α.</summary>
-    /// <param name="coefficientSquare">C_d square to the flow.</param>
-    /// <param name="angleDegrees">α, angle between plate and flow, degrees, 0 to 90 (90 is square).</param>
-    /// <returns>C_d at that angle.</returns>
-    /// <remarks>
-    /// Source: form of Caplan and Gardner's flume fit. Close to Hoerner's plate data (aspect ratio 5) from 70° to 90°
-    /// (3 % low at 70°), and 15 % low at 45°: use it near square only.
-    /// </remarks>
-    /// <exception cref="ArgumentOutOfRangeException">The angle lies outside 0 to 90 degrees.</exception>
-    public static double InclinedCoefficient(double coefficientSquare, double angleDegrees)
-    {
-        RequirePositive(coefficientSquare, nameof(coefficientSquare));
-        if (!(angleDegrees >= 0 && angleDegrees <= 90))
-            throw new ArgumentOutOfRangeException(nameof(angleDegrees), angleDegrees, "The angle must lie between 0 and 90 degrees.");
-
-        var sine = Math.Sin(angleDegrees * Math.PI / 180);
-        return coefficientSquare * sine * sine; // theory H3
-    }
-
     /// <summary>Drag force of a plate: F = ½ ρ C_d A s².</summary>
     /// <param name="coefficient">C_d, dimensionless.</param>
     /// <param name="areaM2">A, area of the blade under water, m².</param>
@@ -107,23 +85,6 @@ internal static class PlateDrag
         RequirePositive(areaM2, nameof(areaM2));
         RequirePositive(densityKgM3, nameof(densityKgM3));
         return Math.Sqrt(2 * forceN / (densityKgM3 * coefficient * areaM2)); // theory H5
-    }
-
-    /// <summary>Area that carries a force at a given slip: A = 2 F / (ρ C_d s²).</summary>
-    /// <param name="forceN">F, N, above 0.</param>
-    /// <param name="coefficient">C_d, dimensionless.</param>
-    /// <param name="slipMS">s, m/s, above 0.</param>
-    /// <param name="densityKgM3">ρ, water density, kg/m³.</param>
-    /// <returns>A, m².</returns>
-    /// <remarks>Source: <see cref="ForceN"/> solved for the area.</remarks>
-    /// <exception cref="ArgumentOutOfRangeException">An argument is not a positive finite number.</exception>
-    public static double AreaM2(double forceN, double coefficient, double slipMS, double densityKgM3)
-    {
-        RequirePositive(forceN, nameof(forceN));
-        RequirePositive(coefficient, nameof(coefficient));
-        RequirePositive(slipMS, nameof(slipMS));
-        RequirePositive(densityKgM3, nameof(densityKgM3));
-        return 2 * forceN / (densityKgM3 * coefficient * slipMS * slipMS); // theory H6
     }
 
     /// <summary>Froude efficiency of a propulsor that works by drag: η = V / (V + s), the share of the blade's power that reaches the

@@ -52,7 +52,7 @@ public sealed record WoodInUse
     /// span of 14 depths; the board's own grain is in it, so neither moisture nor slope is applied again. Strength stays the species': a
     /// stiff or heavy board is not credited with strength nobody tested.</summary>
     /// <param name="moisturePercent">
-    /// Moisture in use, percent, 0 to 40. What a request may ask is narrower: see <see cref="WoodSafety.IsMoistureAllowed"/>.
+    /// Moisture in use, percent, 0 to 40. What a request may ask is narrower: see <see cref="WoodSafety.MaximumMoisturePercent"/>.
     /// </param>
     /// <param name="slopeOfGrain">Rise over run of the grain, 0 to 1.</param>
     /// <param name="measuredDensityKgM3">Density as weighed, kg/m3, above 0; null for the book's.</param>

@@ -53,12 +53,6 @@ internal static class WoodSafety
     /// <summary>The one treatment that is accepted: none.</summary>
     public const string NoTreatment = "none";
 
-    /// <summary>Largest pin knot let pass, and only in the outer third of the blade, mm.</summary>
-    /// <remarks>
-    /// Pennsylvania Code title 34, 21.23 lets ladder rungs have none over 1/8 in (3.2 mm); the place is this service's choice.
-    /// </remarks>
-    public const double LargestPinKnotMm = 3.0;
-
     private const string Memory = "from memory";
 
     /// <summary>Treated or unknown stock that is refused, with reasons.</summary>
@@ -131,11 +125,6 @@ internal static class WoodSafety
             : slopeOfGrain <= RefuseSlopeOfGrain + RoundOff ? GrainVerdict.Warn
             : GrainVerdict.Refuse;
     }
-
-    /// <summary>True when a design may state this moisture.</summary>
-    /// <returns>True from 6 to 20 %.</returns>
-    public static bool IsMoistureAllowed(double moisturePercent) =>
-        moisturePercent is >= MinimumMoisturePercent and <= MaximumMoisturePercent;
 
     /// <summary>Why stock of a treatment is refused; null for <c>none</c>. A treatment this list does not know is refused too: what is not
     /// known to be harmless is not put into somebody's hands.</summary>

@@ -16,15 +16,6 @@ internal static class Dimension
         sketch.Text(text, (x0 + x1) / 2, y - 1.5, Lettering.FitHeightMm(text, height, Math.Max(8, x1 - x0 - 2 * ArrowMm)), Anchor.Middle);
     }
 
-    /// <summary>An upright dimension; its figure stands to the right.</summary>
-    public static void Upright(Sketch sketch, double x, double y0, double y1, string text, double height = Lettering.Figure)
-    {
-        sketch.Line(x, y0, x, y1, LineKind.Narrow, Layer.Marks);
-        Arrow(sketch, x, y0, 0, 1);
-        Arrow(sketch, x, y1, 0, -1);
-        sketch.Text(text, x + 2, (y0 + y1) / 2 - 2, height);
-    }
-
     /// <summary>An arrowhead at a place, its body lying in the given direction.</summary>
     public static void Arrow(Sketch sketch, double x, double y, double dx, double dy)
     {

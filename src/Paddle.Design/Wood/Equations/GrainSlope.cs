@@ -48,12 +48,4 @@ internal static class GrainSlope
         var below = (slope * slope) + acrossOverAlong;
         return 2 * acrossOverAlong * slope * (acrossOverAlong - 1) / (below * below);
     }
-
-    /// <summary>One slope from those seen on two adjoining faces: <c>s = sqrt(s1^2 + s2^2)</c>. Theory W5. Source: USDA Wood Handbook
-    /// chapter 5, from memory.</summary>
-    /// <param name="faceSlope">s1, rise over run on the face.</param>
-    /// <param name="edgeSlope">s2, rise over run on the edge.</param>
-    /// <returns>s, rise over run.</returns>
-    public static double Combine(double faceSlope, double edgeSlope) =>
-        Math.Sqrt((faceSlope * faceSlope) + (edgeSlope * edgeSlope)); // theory W5
 }

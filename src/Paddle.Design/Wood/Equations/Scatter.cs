@@ -14,9 +14,6 @@ internal static class Scatter
     /// <summary>Coefficient of variation of compression parallel to the grain; source as for <see cref="RuptureVariation"/>.</summary>
     public const double CompressionVariation = 0.18;
 
-    /// <summary>Coefficient of variation of shear parallel to the grain; source as for <see cref="RuptureVariation"/>.</summary>
-    public const double ShearVariation = 0.14;
-
     /// <summary>Coefficient of variation of specific gravity; source as for <see cref="RuptureVariation"/>.</summary>
     public const double SpecificGravityVariation = 0.10;
 

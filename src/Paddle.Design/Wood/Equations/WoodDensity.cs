@@ -42,18 +42,4 @@ internal static class WoodDensity
     public static double KgM3(WoodSpecies species, double moisturePercent) =>
         KgM3(
             SpecificGravityFrom12(species.SpecificGravity12, Shrinkage.VolumetricPercent(species), moisturePercent), moisturePercent);
-
-    /// <summary>Most water the wood can hold: <c>MCmax = 100 (1.54 - Gb)/(1.54 Gb)</c>. Theory W12. Source: USDA Wood Handbook FPL-GTR-282,
-    /// equation 4-3.</summary>
-    /// <param name="basicSpecificGravity">Gb, above 0 and below 1.54.</param>
-    /// <returns>MCmax, percent moisture.</returns>
-    public static double MaximumMoisturePercent(double basicSpecificGravity) =>
-        100.0 * (CellWallSpecificGravity - basicSpecificGravity) / (CellWallSpecificGravity * basicSpecificGravity); // theory W12
-
-    /// <summary>Moisture at which the wood sinks: <c>MCsink = 100 (1 - Gb)/Gb</c>. Theory W12. Source: USDA Wood Handbook FPL-GTR-282,
-    /// equation 4-4.</summary>
-    /// <param name="basicSpecificGravity">Gb, above 0.</param>
-    /// <returns>MCsink, percent moisture.</returns>
-    public static double SinkingMoisturePercent(double basicSpecificGravity) =>
-        100.0 * (1.0 - basicSpecificGravity) / basicSpecificGravity; // theory W12
 }
