@@ -1,3 +1,5 @@
+using Paddle.Design.Solid;
+
 namespace Paddle.Design.Balance;
 
 /// <summary>Where the paddle should balance.</summary>
@@ -22,3 +24,11 @@ public sealed record Aims(
     double? LeastBenchFlexMm,
     double? MostBenchFlexMm,
     double? MaximumMassG);
+
+/// <summary>Where a paddle should balance.</summary>
+internal static class BalanceTarget
+{
+    /// <summary>The aimed balance point, mm from the top of the grip along the shaft's line.</summary>
+    internal static double Mm(PaddleForm form, Aims aims) =>
+        aims.BalanceAt == BalanceAim.LowerHand ? form.Places.LowerHandMm : form.Places.ThroatMm;
+}

@@ -93,3 +93,32 @@ public sealed record DesignOutcome(IReadOnlyList<UnmetAim> Unmet)
         return new("balance", Math.Abs(balance.OffsetMm), asked.Aims.BalanceToleranceMm, "mm", OffBalanceWords.Say(balance, units), advice);
     }
 }
+
+/// <summary>How far off balance a finished paddle is, and what weight would close it.</summary>
+internal static class OffBalanceWords
+{
+    /// <summary>A sentence.</summary>
+    internal static string Say(BalanceResult balance, DrawingUnits units) =>
+        $"Finished, it balances {DrawnLength.Rough(Math.Abs(balance.OffsetMm), units)} {(balance.OffsetMm < 0 ? "above" : "below")} the aim; "
+        + $"{DrawnAmount.Mass(balance.Ballast.G, units)} let in {DrawnLength.Rough(balance.Ballast.AtMm, units)} from the top would close it.";
+}
+
+/// <summary>What being off balance counts for, in grams: nothing near the aim, and never more a millimetre than ballast is worth to a
+/// maker. Theory B9.</summary>
+internal static class BallastPrice
+{
+    /// <summary>Most that a millimetre of balance may cost, g/mm. Own choice: 10 mm, which a hand feels, for 30 g, which it feels as well.</summary>
+    internal const double MostGPerMm = 3;
+
+    /// <summary>Offset at which that price is reached, mm.</summary>
+    internal const double FullAtMm = 8;
+
+    /// <summary>Price (g) of an offset (mm) and its rate (g/mm): a parabola, then straight.</summary>
+    internal static (double PriceG, double RateGPerMm) Of(double offsetMm)
+    {
+        var off = Math.Abs(offsetMm);
+        return off <= FullAtMm
+            ? (MostGPerMm * off * off / (2 * FullAtMm), MostGPerMm * offsetMm / FullAtMm)
+            : (MostGPerMm * (off - FullAtMm / 2), MostGPerMm * Math.Sign(offsetMm));
+    }
+}

@@ -186,3 +186,124 @@ internal sealed record BoardTest(
             CultureInfo.InvariantCulture, $"This board is {word} than {count} of {outOf.Item2} of its species at the same moisture.");
     }
 }
+
+/// <summary>Modulus of a board from its sag between two supports under a weight at mid-span. Theory M18.</summary>
+internal static class SagFormula
+{
+    /// <summary>Modulus by the plain beam formula, all of the sag laid to bending: <c>E = P L³/(48 I y)</c>, I = b h³/12. Source: beam
+    /// tables, simply supported, centre load. Theory M18.</summary>
+    /// <param name="loadN">P, N.</param>
+    /// <param name="spanMm">L, mm.</param>
+    /// <param name="widthMm">b, mm.</param>
+    /// <param name="thicknessMm">h, mm.</param>
+    /// <param name="sagMm">y, mm: the difference with and without the load, so that the board's own weight drops out.</param>
+    /// <returns>E of this span and thickness alone, MPa: neither the true modulus nor the book's apparent one.</returns>
+    public static double PlainBeamModulusMPa(double loadN, double spanMm, double widthMm, double thicknessMm, double sagMm) =>
+        loadN * Cube(spanMm) / (48 * SecondMomentMm4(widthMm, thicknessMm) * sagMm); // theory M18
+
+    /// <summary>True modulus: the above times one plus the shear share of the sag (theory W19).</summary>
+    /// <param name="loadN">P, N.</param>
+    /// <param name="spanMm">L, mm.</param>
+    /// <param name="widthMm">b, mm.</param>
+    /// <param name="thicknessMm">h, mm.</param>
+    /// <param name="sagMm">y, mm.</param>
+    /// <param name="modulusOverShearModulus">E/G of the wood.</param>
+    public static double TrueModulusMPa(
+        double loadN, double spanMm, double widthMm, double thicknessMm, double sagMm, double modulusOverShearModulus) =>
+        PlainBeamModulusMPa(loadN, spanMm, widthMm, thicknessMm, sagMm)
+        * (1 + ElasticConstants.ShearShareOfSag(modulusOverShearModulus, spanMm / thicknessMm)); // theory M18
+
+    /// <summary>Sag of the board under its own weight at mid-span, overhanging ends lifting it: <c>5 w L⁴/(384 E I) - w a² L²/(16 E I)</c>.
+    /// Source: beam tables. Theory M18.</summary>
+    /// <param name="spanMm">L, mm; a is half of what reaches over.</param>
+    /// <param name="widthMm">b, mm.</param>
+    /// <param name="thicknessMm">h, mm.</param>
+    /// <param name="modulusMPa">E, MPa.</param>
+    public static double OwnWeightSagMm(
+        double massG, double lengthMm, double spanMm, double widthMm, double thicknessMm, double modulusMPa)
+    {
+        var w = massG * 1e-3 * 9.80665 / lengthMm; // N/mm
+        double over = (lengthMm - spanMm) / 2, stiffness = modulusMPa * SecondMomentMm4(widthMm, thicknessMm);
+        return (5 * w * Cube(spanMm) * spanMm / 384 - w * over * over * spanMm * spanMm / 16) / stiffness; // theory M18
+    }
+
+    internal static double SecondMomentMm4(double widthMm, double thicknessMm) => widthMm * Cube(thicknessMm) / 12;
+
+    private static double Cube(double x) => x * x * x;
+}
+
+/// <summary>Modulus of a board from the tone that it gives when hung free and tapped across the face. Theory M19.</summary>
+internal static class TapFormula
+{
+    /// <summary>First root of cos b cosh b = 1, the free bar's first bending mode. Source: any text on vibration.</summary>
+    public const double FirstRoot = 4.730040744862704;
+
+    /// <summary>Frequency of the first bending mode of a slender free bar: <c>f = b²/(2 pi) sqrt(E I/(m L³))</c>. Theory M19. Source:
+    /// Euler-Bernoulli beam, any text on vibration.</summary>
+    /// <param name="modulusMPa">E, MPa.</param>
+    /// <param name="massG">m, g.</param>
+    /// <param name="lengthMm">L, mm.</param>
+    /// <param name="thicknessMm">Thickness in the direction of the motion, mm.</param>
+    /// <returns>f, Hz.</returns>
+    public static double SlenderFrequencyHz(double modulusMPa, double massG, double lengthMm, double widthMm, double thicknessMm)
+    {
+        // N mm² over kg mm³ is 1000 s⁻².
+        var stiffness = modulusMPa * SagFormula.SecondMomentMm4(widthMm, thicknessMm);
+        return FirstRoot * FirstRoot / (2 * Math.PI)
+            * Math.Sqrt(1000 * stiffness / (massG * 1e-3 * lengthMm * lengthMm * lengthMm)); // theory M19
+    }
+
+    /// <summary>Factor by which shear and rotation lower f², so that the true modulus is the slender bar's times it: <c>1 + (h/L)²/12
+    /// (49.48 + 12.30 k E/G)</c>, k = 1.2. Theory M20. Source: Goens' approximation to the Timoshenko beam, from memory; with E/G = 2 and k
+    /// = 1.2 it gives the 6.585 (h/L)² of ASTM E1876 at a Poisson's ratio of 0 (from memory).</summary>
+    /// <param name="thicknessOverLength">h/L.</param>
+    /// <param name="modulusOverShearModulus">E/G.</param>
+    public static double ThickBarFactor(double thicknessOverLength, double modulusOverShearModulus) =>
+        1 + thicknessOverLength * thicknessOverLength / 12 * (49.48 + 12.30 * 1.2 * modulusOverShearModulus); // theory M20
+
+    /// <summary>Modulus by the plain beam formula, shear and rotation left out. Theory M19.</summary>
+    /// <param name="frequencyHz">f, Hz.</param>
+    /// <param name="massG">m, g.</param>
+    /// <param name="lengthMm">L, mm.</param>
+    /// <returns>E, MPa.</returns>
+    public static double PlainBeamModulusMPa(double frequencyHz, double massG, double lengthMm, double widthMm, double thicknessMm)
+    {
+        var ratio = frequencyHz / SlenderFrequencyHz(1, massG, lengthMm, widthMm, thicknessMm);
+        return ratio * ratio;
+    }
+
+    /// <summary>True modulus of a free bar from its first frequency. Theory M19 and M20.</summary>
+    /// <param name="frequencyHz">f, Hz.</param>
+    /// <param name="massG">m, g.</param>
+    /// <param name="lengthMm">L, mm.</param>
+    /// <param name="modulusOverShearModulus">E/G.</param>
+    /// <returns>E, MPa.</returns>
+    public static double TrueModulusMPa(
+        double frequencyHz, double massG, double lengthMm, double widthMm, double thicknessMm, double modulusOverShearModulus) =>
+        PlainBeamModulusMPa(frequencyHz, massG, lengthMm, widthMm, thicknessMm)
+        * ThickBarFactor(thicknessMm / lengthMm, modulusOverShearModulus);
+}
+
+/// <summary>Uncertainty of a result from those of its readings. Theory M17.</summary>
+/// <remarks>
+/// <c>u² = sum (df/dx_i u_i)²</c>, first order, independent readings. Source: law of propagation of uncertainty, ISO/IEC Guide
+/// 98-3 (GUM), from memory. The derivatives are central differences over the readings' own uncertainties.
+/// </remarks>
+internal static class Propagation
+{
+    internal static double StandardUncertainty(
+        Func<double[], double> f, IReadOnlyList<double> readings, IReadOnlyList<double> uncertainties)
+    {
+        var square = 0.0;
+        for (var i = 0; i < readings.Count; i++)
+        {
+            double[] up = [.. readings], down = [.. readings];
+            up[i] += uncertainties[i];
+            down[i] -= uncertainties[i];
+            var change = (f(up) - f(down)) / 2;
+            square += change * change;
+        }
+
+        return Math.Sqrt(square); // theory M17
+    }
+}

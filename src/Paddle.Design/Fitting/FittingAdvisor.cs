@@ -104,3 +104,79 @@ internal static class FittingAdvisor
         .. methods.Select(m => m.Role == "used" ? m with { Role = "basis" } : m),
     ];
 }
+
+/// <summary>A design ready to ask for: only the fields a fitting decides. Lengths are whole millimetres inside the ranges a design accepts.</summary>
+/// <param name="Label">Name of the design.</param>
+/// <param name="HandSpacingMm">S, mm.</param>
+/// <param name="FreeboardMm">c, lower hand to throat, mm.</param>
+/// <param name="BladeFamily">Trade name of the blade.</param>
+/// <param name="BladeLengthMm">L_b, mm.</param>
+/// <param name="BladeWidthMm">W, mm.</param>
+/// <param name="BendDegrees">Bend between shaft and blade, degrees.</param>
+/// <param name="Shaft">Shaft section that fits the hand and bears the strokes.</param>
+/// <param name="Grip">Grip that fits the hand.</param>
+/// <param name="Species">Wood suggested.</param>
+/// <param name="BodyMassKg">Body mass that the design's loads scale with, kg.</param>
+/// <param name="Duty">Duty that the design's loads follow from.</param>
+public sealed record SuggestedDesign(
+    string Label,
+    double HandSpacingMm,
+    double FreeboardMm,
+    string BladeFamily,
+    double BladeLengthMm,
+    double BladeWidthMm,
+    double BendDegrees,
+    ShaftSection Shaft,
+    GripSize Grip,
+    string Species,
+    double BodyMassKg,
+    PaddleDuty Duty)
+{
+    /// <summary>Body masses that a design's loads are given for, kg: a lighter child's paddle is made for the least.</summary>
+    public static Outline.Range LoadedMassLimitsKg { get; } = new(12, 250);
+
+    /// <summary>Overall length these sizes add up to, mm.</summary>
+    public double OverallLengthMm => LengthRules.OwnGeometryMm(Grip.TopHandMm, HandSpacingMm, FreeboardMm, BladeLengthMm);
+
+    /// <summary>The nearest design that is accepted: hand spacing and overall length both inside their limits, whole mm.</summary>
+    /// <returns>This design, its hand spacing changed where it must be.</returns>
+    internal SuggestedDesign WithinLimits()
+    {
+        var rest = OverallLengthMm - HandSpacingMm;
+        var (spacings, overalls) = (PaddleLengths.HandSpacingLimitsMm, PaddleLengths.OverallLimitsMm);
+        var least = Math.Max(spacings.Min, Math.Ceiling(overalls.Min - rest));
+        var most = Math.Min(spacings.Max, Math.Floor(overalls.Max - rest));
+        return this with { HandSpacingMm = Math.Round(Math.Clamp(HandSpacingMm, least, most)) };
+    }
+}
+
+/// <summary>A wood to suggest.</summary>
+/// <param name="Species">Its name in the catalogue of woods.</param>
+/// <param name="StrengthOverCherry">Mean bending strength over that of black cherry, dry.</param>
+/// <param name="Reason">Why this wood.</param>
+internal sealed record SuggestedWood(string Species, double StrengthOverCherry, string Reason)
+{
+    // Mean bending strengths at 12 % moisture, MPa: USDA Wood Handbook, table 5-3, from memory (the catalogue of woods holds them with their sources).
+    private const double CherryMPa = 85, AshMPa = 103, SpruceMPa = 70;
+
+    /// <summary>The wood for an outing.</summary>
+    /// <param name="duty">Duty: the harder ones ask for a strong wood.</param>
+    /// <param name="water">Kind of water: rocks ask for a tough wood whatever the wish.</param>
+    /// <param name="lightCarry">Whether weight counts on portages.</param>
+    /// <returns>The wood. Source: common practice, no source.</returns>
+    public static SuggestedWood For(PaddleDuty duty, WaterKind water, bool lightCarry)
+    {
+        if (water == WaterKind.FastWater) return Ash;
+        if (duty == PaddleDuty.Touring) return lightCarry ? Spruce : Cherry;
+        return lightCarry ? Cherry : Ash;
+    }
+
+    /// <summary>Black cherry: light enough, works well.</summary>
+    public static SuggestedWood Cherry { get; } = new("black-cherry", 1, "Wood: black cherry, a light hardwood that works cleanly.");
+
+    /// <summary>White ash: tough.</summary>
+    public static SuggestedWood Ash { get; } = new("white-ash", AshMPa / CherryMPa, "Wood: white ash, strong and tough enough for rocks, races and years of use.");
+
+    /// <summary>Sitka spruce: light.</summary>
+    public static SuggestedWood Spruce { get; } = new("sitka-spruce", SpruceMPa / CherryMPa, "Wood: Sitka spruce, as weight is to count; its shaft must be thicker, and it dents more easily.");
+}

@@ -58,3 +58,83 @@ internal sealed record PersonInFull(
         _ => FormattableString.Invariant($"About {percent:0} %"),
     };
 }
+
+/// <summary>Heights above the seat, mm, each with its standard error.</summary>
+/// <param name="SittingHeightMm">Crown.</param>
+/// <param name="EyeHeightMm">Eye.</param>
+/// <param name="ShoulderHeightMm">Shoulder (acromion).</param>
+/// <param name="SittingHeightErrorMm">Standard error of the crown's height.</param>
+/// <param name="EyeHeightErrorMm">Standard error of the eye's height.</param>
+/// <param name="ShoulderHeightErrorMm">Standard error of the shoulder's height.</param>
+/// <param name="Source">Where the heights come from.</param>
+internal sealed record SeatedBody(
+    double SittingHeightMm,
+    double EyeHeightMm,
+    double ShoulderHeightMm,
+    double SittingHeightErrorMm,
+    double EyeHeightErrorMm,
+    double ShoulderHeightErrorMm,
+    string Source)
+{
+    /// <summary>Heights of a person: from the sitting height where measured (less the survey's mean distance of eye and shoulder below the
+    /// crown), else from stature by the survey's pooled lines, else unknown.</summary>
+    /// <returns>The heights, or null where neither sitting height nor stature is known.</returns>
+    /// <remarks>Source: ANSUR II. With a measured sitting height the scatter of eye and shoulder is taken as that of the stature lines (assumption, an upper bound).</remarks>
+    public static SeatedBody? Of(PaddlerMeasurements paddler)
+    {
+        var crown = Survey.PooledLine(Survey.SittingHeightLines);
+        var eye = Survey.PooledLine(Survey.EyeHeightSittingLines);
+        var shoulder = Survey.PooledLine(Survey.ShoulderHeightSittingLines);
+        if (paddler.SittingHeightMm is { } measured)
+        {
+            var crownMean = Survey.PooledMean(Survey.SittingHeight);
+            return new SeatedBody( // theory F26
+                measured,
+                measured - (crownMean - Survey.PooledMean(Survey.EyeHeightSitting)),
+                measured - (crownMean - Survey.PooledMean(Survey.ShoulderHeightSitting)),
+                MeasurementCatalogue.SittingHeight.TypicalError,
+                eye.StandardErrorMm,
+                shoulder.StandardErrorMm,
+                "measured sitting height less the mean distances of " + Survey.Source);
+        }
+
+        return paddler.StatureMm is { } stature
+            ? new SeatedBody(
+                crown.At(stature), eye.At(stature), shoulder.At(stature),
+                crown.StandardErrorMm, eye.StandardErrorMm, shoulder.StandardErrorMm,
+                Survey.Source + ", lines from stature, both sexes")
+            : null;
+    }
+}
+
+/// <summary>Body mass of a person who was not weighed, from stature.</summary>
+internal static class BodyMass
+{
+    /// <summary>Body mass over stature squared of adults, kg/m². Source: age-standardised means of 2014, 24.2 (men) and 24.4 (women), NCD
+    /// Risk Factor Collaboration 2016 (summary).</summary>
+    public const double AdultIndex = (24.2 + 24.4) / 2;
+
+    // Up to here everybody is taken as a child, from there on as an adult; in between one turns into the other without a step
+    // (assumption, no source: a person of 1.5 m may be either).
+    private const double ChildUpToM = 1.40, AdultFromM = 1.70;
+
+    private const double MmPerM = 1000;
+
+    /// <summary>Body mass of a child: the mean of 2.120 exp(1.993 H), girls, and 2.379 exp(1.895 H), boys.</summary>
+    /// <param name="statureM">H, stature, m.</param>
+    /// <returns>m, kg.</returns>
+    /// <remarks>Source: Braillon 2017 (abstract), fitted to children of 2 to 18 years in twelve countries.</remarks>
+    public static double ChildKg(double statureM) =>
+        ((2.120 * Math.Exp(1.993 * statureM)) + (2.379 * Math.Exp(1.895 * statureM))) / 2; // theory F33
+
+    /// <summary>Body mass from stature alone: a child's, an adult's, or between the two.</summary>
+    /// <param name="statureMm">H, stature, mm.</param>
+    /// <returns>m, kg; it grows with stature without a step.</returns>
+    public static double FromStatureKg(double statureMm)
+    {
+        var stature = statureMm / MmPerM;
+        var t = Math.Clamp((stature - ChildUpToM) / (AdultFromM - ChildUpToM), 0, 1);
+        var adult = t * t * (3 - (2 * t));
+        return ((1 - adult) * ChildKg(stature)) + (adult * AdultIndex * stature * stature); // theory F34
+    }
+}

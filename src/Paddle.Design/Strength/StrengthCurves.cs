@@ -59,3 +59,31 @@ internal sealed record StrengthCurves(
         return deflections;
     }
 }
+
+/// <summary>What finite elements see beyond beam theory where the spine tapers. Theory L14.</summary>
+internal static class TaperAllowance
+{
+    private const double PerSlope = 1.5, From = 0.04, Full = 0.08;
+
+    /// <summary>Growth of the stress with the face's slope at a place.</summary>
+    internal static double PerSlopeAt(StationPattern pattern) =>
+        pattern.Segment.Zone == Zone.Blade ? PerSlope * Smooth.Step((pattern.Coordinate - From) / (Full - From)) : 0;
+
+    /// <summary>Stress over that of beam theory at a place where the face has a slope.</summary>
+    internal static double Factor(StationPattern pattern, double slope) => 1 + PerSlopeAt(pattern) * slope;
+}
+
+/// <summary>What is left of the wood's bending strength at the face of a tapering spine. Thinning cuts the grain: on one of the two faces
+/// the slope of the surface adds to the board's own slope of grain, and either face may be the one in tension. Theory L18.</summary>
+/// <param name="boardSlope">Slope of grain of the board, rise over run.</param>
+internal readonly struct TaperedGrain(double boardSlope)
+{
+    private readonly double ofBoard = GrainSlope.HankinsonFraction(boardSlope, GrainSlope.RuptureRatio);
+
+    /// <summary>Share of the board's bending strength left at a surface slope: W4 at both slopes together over W4 at the board's.</summary>
+    /// <param name="surfaceSlope">Slope of the face along the paddle, rise over run, 0 or more.</param>
+    internal double Share(double surfaceSlope) => GrainSlope.HankinsonFraction(boardSlope + surfaceSlope, GrainSlope.RuptureRatio) / ofBoard;
+
+    /// <summary>Derivative of <see cref="Share"/> by the surface slope.</summary>
+    internal double ShareRate(double surfaceSlope) => GrainSlope.HankinsonRate(boardSlope + surfaceSlope, GrainSlope.RuptureRatio) / ofBoard;
+}

@@ -1,3 +1,6 @@
+using System.Collections.Frozen;
+using Paddle.Design.Wood.Species;
+
 namespace Paddle.Design.Wood;
 
 /// <summary>One wood species as the books print it: means of small clear straight-grained specimens. They are neither design values nor the
@@ -105,4 +108,65 @@ internal sealed record WoodSpecies
     /// at 12 %.</summary>
     public double CrossGrainStrengthGreenMPa =>
         TensionPerpendicularGreenMPa ?? CrossGrainDefaultGreenMPa ?? CrossGrainStrength12MPa;
+}
+
+/// <summary>
+/// How well heartwood resists decay. Source: US Navy manual MO-312 table 2-1 and a reprint of the Forest Products
+/// Laboratory list. Sapwood of any species has none.
+/// </summary>
+internal enum DecayResistance
+{
+    /// <summary>Slightly resistant or not resistant: the finish, end grain first, is all that keeps rot out.</summary>
+    SlightOrNone,
+    /// <summary>Moderately resistant.</summary>
+    Moderate,
+    /// <summary>Resistant or very resistant.</summary>
+    Resistant,
+}
+
+/// <summary>How well a wood serves for a canoe paddle: a judgement, not a measurement; the reason stands beside it.</summary>
+internal enum Suitability
+{
+    /// <summary>A good paddle wood on every count that matters.</summary>
+    Recommended,
+    /// <summary>Makes a sound paddle if its stated weakness is respected.</summary>
+    Usable,
+    /// <summary>Possible, but something about it needs a second thought first.</summary>
+    Caution,
+}
+
+/// <summary>The woods a paddle can be designed in.</summary>
+internal static class WoodCatalogue
+{
+    private static readonly FrozenDictionary<string, WoodSpecies> ById = Load(
+        [.. NorthAmericanHardwoods.All, .. NorthAmericanSoftwoods.All, .. EuropeanHardwoods.All]);
+
+    /// <summary>Every species, sorted by id.</summary>
+    public static IReadOnlyList<WoodSpecies> All { get; } =
+        Array.AsReadOnly([.. ById.Values.OrderBy(species => species.Id, StringComparer.Ordinal)]);
+
+    /// <summary>The species with an id, or null. Ids are compared exactly.</summary>
+    /// <param name="id">Identifier, such as <c>white-ash</c>.</param>
+    /// <returns>The species, or null when the catalogue has none of that id.</returns>
+    public static WoodSpecies? Find(string id) => ById.GetValueOrDefault(id);
+
+    /// <summary>The ids nearest to one that was not found, nearest first: for an error message that helps.</summary>
+    /// <param name="count">How many to return at most.</param>
+    /// <returns>Up to <paramref name="count"/> ids.</returns>
+    public static IReadOnlyList<string> NearestIds(string wrong, int count = 3) =>
+        NearestNames.Rank(All.Select(species => species.Id), wrong, count);
+
+    /// <summary>Checks every row and indexes them by id.</summary>
+    /// <exception cref="InvalidOperationException">A row is malformed or an id occurs twice.</exception>
+    internal static FrozenDictionary<string, WoodSpecies> Load(IReadOnlyList<SpeciesEntry> entries)
+    {
+        var byId = new Dictionary<string, WoodSpecies>(entries.Count, StringComparer.Ordinal);
+        foreach (var entry in entries)
+        {
+            if (!byId.TryAdd(entry.Id, entry.ToSpecies()))
+                throw new InvalidOperationException($"Wood species table: the id '{entry.Id}' occurs twice.");
+        }
+
+        return byId.ToFrozenDictionary(StringComparer.Ordinal);
+    }
 }

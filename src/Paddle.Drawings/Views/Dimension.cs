@@ -1,3 +1,6 @@
+using Paddle.Design;
+using Paddle.Design.Build;
+using Paddle.Design.Units;
 using Paddle.Drawings.Sheets;
 
 namespace Paddle.Drawings.Views;
@@ -31,5 +34,36 @@ internal static class Dimension
             LineKind.Fine,
             Layer.Marks,
             Fill.Ink);
+    }
+}
+
+/// <summary>Round steps for the scales of a graph.</summary>
+internal static class Ticks
+{
+    /// <summary>1, 2 or 5 times a power of ten, at least the wanted step.</summary>
+    public static double Step(double wanted)
+    {
+        var power = Math.Pow(10, Math.Floor(Math.Log10(Math.Max(wanted, 1e-9))));
+        return wanted <= power ? power : wanted <= 2 * power ? 2 * power : wanted <= 5 * power ? 5 * power : 10 * power;
+    }
+}
+
+/// <summary>An even station of a drawing and the room that its figures have to either neighbour, mm.</summary>
+internal readonly record struct StationRoom(double XMm, double RoomMm);
+
+/// <summary>The even stations of a drawing: the same places as on the build sheet and in the table of offsets.</summary>
+internal static class StationText
+{
+    private const double GapMm = 5;
+
+    /// <summary>The stations in order.</summary>
+    public static IReadOnlyList<StationRoom> Places(DesignReport report, DrawingUnits units)
+    {
+        double[] xs = [.. StationPlan.Even(report.Specification.Form, units)];
+        return
+        [
+            .. xs.Select((x, i) => new StationRoom(
+                x, Math.Min(i > 0 ? x - xs[i - 1] : double.PositiveInfinity, i + 1 < xs.Length ? xs[i + 1] - x : double.PositiveInfinity) - GapMm)),
+        ];
     }
 }
