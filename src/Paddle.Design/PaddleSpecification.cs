@@ -16,25 +16,19 @@ public sealed record PaddleSpecification(PaddleForm Form, PinnedSizes Pinned, Wo
 {
     /// <summary>Lattice of sizes when none is asked for: what a caliper shows, mm.</summary>
     public const double CaliperMm = 0.1;
-
     /// <summary>Lattice of a shop that measures in inches: 1/32 in, mm.</summary>
     public const double ThirtySecondMm = 25.4 / 32;
 
     /// <summary>The finish, which weighs on the balance.</summary>
     public FinishChoice Finish { get; init; } = FinishChoice.Usual;
-
     /// <summary>Thickness of the maker's board as it lies in the rack, mm; null when any board may be bought.</summary>
     public double? BoardThicknessMm { get; init; }
-
     /// <summary>Units that the shop measures in: sentences about the design are in them.</summary>
     public DrawingUnits Units { get; init; }
-
     /// <summary>Step in which the solver's sizes are rounded, mm.</summary>
     public double LatticeMm { get; init; } = CaliperMm;
-
     /// <summary>Sizes that are pinned only because a solver chose them before: a design read back from its code.</summary>
     public SizeSet SolvedBefore { get; init; }
-
     /// <summary>The sizes that no maker fixed.</summary>
     public SizeSet Free => SolvedBefore | SizeSet.Open(Pinned);
 

@@ -8,19 +8,14 @@ public interface IDesignFile
 {
     /// <summary>File name, which also names it in a URL, such as <c>outline.svg</c>.</summary>
     string FileName { get; }
-
     /// <summary>Media type, such as <c>image/svg+xml</c>.</summary>
     string MediaType { get; }
-
     /// <summary>What is in it, in one sentence, for a list of files.</summary>
     string Description { get; }
-
     /// <summary>Changes whenever the same design would be written differently: part of a cache's key.</summary>
     string Version { get; }
-
     /// <summary>Whether <see cref="DrawingContext.Paper"/> changes what is written.</summary>
     bool DependsOnPaper { get; }
-
     /// <summary>Whether making it costs many times what the design itself costs.</summary>
     bool IsHeavy => false;
 

@@ -21,7 +21,6 @@ public sealed record BalanceResult(
 {
     /// <summary>Balance point less target, mm; negative when grip-heavy.</summary>
     public double OffsetMm => ActualMm - TargetMm;
-
     /// <summary>Whether it balances within the tolerance.</summary>
     public bool Achieved => Math.Abs(OffsetMm) <= ToleranceMm;
 }
@@ -47,23 +46,17 @@ internal static class BindingLimitList
 {
     /// <summary>Gain of a design that meets every aim: grams saved.</summary>
     internal const string Saved = "g";
-
     /// <summary>Gain while a strength is missed.</summary>
     internal const string OfSafety = "safety factor";
-
     /// <summary>Gain while the balance is missed.</summary>
     internal const string OfBalance = "mm of balance";
-
     /// <summary>Gain while the flex is missed.</summary>
     internal const string OfFlex = "mm of flex";
-
     private const string OfShape = "mm of shape";
     private const int N = DesignProblem.N;
     private const int Box = -1;
-
     // A limit further off than this does not hold the sizes; rounding leaves less than that.
     private const double BoxSteps = 4;
-
     // Limits worth less than this per unit, in g or in hundredths of the missed aim, are not what holds the design.
     private const double LeastWorth = 0.05;
 
@@ -163,8 +156,7 @@ internal static class BindingLimitList
         var (k, isLow) = ((stood - problem.RowCount) / 2, (stood - problem.RowCount) % 2 == 0);
         var byBoard = !isLow && k is not 0 and not 2 && asked.UsableThicknessMm is { } usable && problem.High[k] == usable;
         var id = asked.Fixed[k] is not null ? SizeLimits.Names[k] + ".pinned"
-            : byBoard ? "wood.boardThicknessMm"
-            : SizeLimits.Names[k] + (isLow ? ".min" : ".max");
+            : byBoard ? "wood.boardThicknessMm" : SizeLimits.Names[k] + (isLow ? ".min" : ".max");
         return (id, "mm", 1);
     }
 }

@@ -23,7 +23,6 @@ public sealed record DesignOutcome(IReadOnlyList<UnmetAim> Unmet)
 {
     /// <summary>Whether every aim is met.</summary>
     public bool IsMet => Unmet.Count == 0;
-
     /// <summary>Whether a strength is missed: such a design says so on everything that is made of it.</summary>
     public bool IsTooWeak => Unmet.Any(aim => aim.IsStrength);
 
@@ -109,7 +108,6 @@ internal static class BallastPrice
 {
     /// <summary>Most that a millimetre of balance may cost, g/mm. Own choice: 10 mm, which a hand feels, for 30 g, which it feels as well.</summary>
     internal const double MostGPerMm = 3;
-
     /// <summary>Offset at which that price is reached, mm.</summary>
     internal const double FullAtMm = 8;
 

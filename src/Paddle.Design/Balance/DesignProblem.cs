@@ -17,7 +17,6 @@ internal sealed class DesignProblem
 
     // The printed stations lie closer than the coarse grid: this much strength in hand keeps their worst place within the limit.
     private const double StationMargin = 0.004;
-
     private const double FarMm = 1000; // further than any paddle is off its balance
 
     // What a balance row is measured in, whatever the tolerance: a narrow one must not outweigh the rules of shape.
@@ -48,37 +47,26 @@ internal sealed class DesignProblem
 
     /// <summary>Least allowed of each size, mm.</summary>
     internal double[] Low { get; } = new double[N];
-
     /// <summary>Most allowed of each size, mm.</summary>
     internal double[] High { get; } = new double[N];
-
     /// <summary>Where to begin.</summary>
     internal double[] Start { get; } = new double[N];
-
     /// <summary>Mass of the wood at the last sizes evaluated, g.</summary>
     internal double MassG { get; private set; }
-
     /// <summary>Balance point of the finished paddle at the last sizes evaluated, mm along the shaft's line.</summary>
     internal double CentreMm { get; private set; }
-
     /// <summary>What is made least: the mass, and what being off balance counts for, g. Theory B1 and B9.</summary>
     internal double CostG { get; private set; }
-
     /// <summary>Gradient of the cost, g/mm.</summary>
     internal double[] CostGradient { get; } = new double[N];
-
     /// <summary>How far each row has been let go because nothing can reach it; 0 for the rest. Theory B4.</summary>
     internal double[] Give { get; }
-
     /// <summary>Rows at the last sizes evaluated; none may be negative.</summary>
     internal double[] Rows { get; }
-
     /// <summary>Gradients of the rows, one after the other.</summary>
     internal double[] RowGradients { get; }
-
     /// <summary>What each row stands for.</summary>
     internal Limit[] Limits { get; }
-
     /// <summary>How many rows there are at the last sizes evaluated.</summary>
     internal int RowCount { get; private set; }
 
@@ -410,8 +398,7 @@ internal sealed class DesignProblem
         for (var r = 0; r < shapeRows.Length; r++)
         {
             var row = shapeRows[r];
-            var most = row.Constant
-                + Math.Max(row.FirstWeight * Low[row.First], row.FirstWeight * High[row.First])
+            var most = row.Constant + Math.Max(row.FirstWeight * Low[row.First], row.FirstWeight * High[row.First])
                 + Math.Max(row.SecondWeight * Low[row.Second], row.SecondWeight * High[row.Second]);
             if (most < 0) shapeRows[r] = row with { Constant = row.Constant - most };
         }

@@ -35,10 +35,8 @@ internal sealed class QuadraticProgram
 
     /// <summary>How many unknowns it has.</summary>
     internal int Unknowns => n;
-
     /// <summary>Indices of the rows that hold the solution, after <see cref="Solve"/>.</summary>
     internal ReadOnlySpan<int> Active => active.AsSpan(0, activeCount);
-
     /// <summary>Multipliers of <see cref="Active"/>, none negative.</summary>
     internal ReadOnlySpan<double> Multipliers => multipliers.AsSpan(0, activeCount);
 

@@ -29,7 +29,6 @@ internal readonly record struct ShapeRow(
     ];
 
     private bool IsDifference => FirstWeight == 1 && SecondWeight == -1;
-
     private bool IsMean => FirstWeight == 0.5 && SecondWeight == 0.5;
 
     /// <summary>The limits that the solver can still do something about: at least one of the two sizes is free.</summary>

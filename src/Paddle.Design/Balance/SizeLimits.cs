@@ -74,10 +74,8 @@ internal static class SizeLimits
 
     /// <summary>Wood that must stay between the hollowed faces of a grip, mm: 3/8 in (common practice, no source).</summary>
     public const double LeastGripCoreMm = 9.5;
-
     /// <summary>Smallest mean of width and thickness at the lower hand, mm: 1 1/8 in less a shaving.</summary>
     public const double LeastMeanAtLowerHandMm = 28;
-
     /// <summary>Smallest mean of width and thickness just below the grip, mm: 7/8 in (common practice: 7/8 to 1 in; no hand closes there).</summary>
     public const double LeastMeanAtGripMm = 22.2;
 
@@ -87,7 +85,6 @@ internal static class SizeLimits
 
     /// <summary>Least that the tip, all round, is thicker than the side edges, mm (common practice: 1–2, against knocks).</summary>
     public const double LeastTipOverEdgeMm = 1;
-
     /// <summary>Most that the spine near the tip stands above the edge, mm (common practice: edge + 1 to 3).</summary>
     public const double MostTipOverEdgeMm = 3;
 

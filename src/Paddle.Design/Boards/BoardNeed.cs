@@ -18,8 +18,7 @@ public enum FiveQuarterVerdict
 /// <param name="Stock">The thinnest surfaced stock of that thickness.</param>
 /// <param name="FiveQuarter">5/4 stock of the same kind of wood.</param>
 /// <param name="Verdict">Whether that holds the paddle.</param>
-internal sealed record BoardNeed(
-    double ThickestMm, double NeededMm, BoardStock Stock, BoardStock FiveQuarter, FiveQuarterVerdict Verdict)
+internal sealed record BoardNeed(double ThickestMm, double NeededMm, BoardStock Stock, BoardStock FiveQuarter, FiveQuarterVerdict Verdict)
 {
     /// <summary>Wood planed off each face of a flat rough board, mm: 1.0-1.5, common practice, no source; the least of it.</summary>
     public const double RoughFaceMm = 1.0;
@@ -33,8 +32,7 @@ internal sealed record BoardNeed(
         var needed = thickestMm + 2 * PaddleSpecification.SurfacedFaceMm; // theory M6
         var fiveQuarter = BoardStock.FiveQuarter(isSoftwood);
         var verdict = needed <= fiveQuarter.ThicknessMm + Hair ? FiveQuarterVerdict.Surfaced
-            : thickestMm + 2 * RoughFaceMm <= fiveQuarter.RoughMm + Hair ? FiveQuarterVerdict.Rough
-            : FiveQuarterVerdict.No;
+            : thickestMm + 2 * RoughFaceMm <= fiveQuarter.RoughMm + Hair ? FiveQuarterVerdict.Rough : FiveQuarterVerdict.No;
         return new(thickestMm, needed, BoardStock.Holding(needed, isSoftwood), fiveQuarter, verdict);
     }
 

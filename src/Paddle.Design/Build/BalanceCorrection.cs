@@ -24,7 +24,6 @@ internal sealed record BalanceCorrection(
 {
     /// <summary>Standard uncertainty of a hand-made cut, as a share of its depth. Common practice, no source.</summary>
     public const double CutVariation = 0.15;
-
     // Further off than this no reading is, however often it is taken: the paddle or the design is another. Own choice.
     private const double BeyondBelief = 6;
 
@@ -46,8 +45,7 @@ internal sealed record BalanceCorrection(
         var blank = Blank.For(
             report.Stations, WoodCatalogue.Find(wood.SpeciesId)?.IsSoftwood ?? false, build.Saw,
             build.BoardThicknessMm ?? report.Specification.BoardThicknessMm);
-        StageModel Model(BuildStage at) =>
-            StageModel.Of(report, StageSolid.Of(fine, blank, at, build.Saw), fine, reading, build.Saw);
+        StageModel Model(BuildStage at) => StageModel.Of(report, StageSolid.Of(fine, blank, at, build.Saw), fine, reading, build.Saw);
         var model = Model(reading.Stage);
         var doubt = Doubted(report, reading, model, Model);
         if (doubt is not null && (!reading.MeasuredAgain || doubt.IsBeyondBelief))
@@ -231,8 +229,7 @@ internal sealed record Forecast(double MassG, double BalanceMm, double StandardU
 /// <param name="BalanceMm">Balance point, mm.</param>
 /// <param name="ChanceInTolerance">Chance that it ends in tolerance, 0 to 1.</param>
 /// <param name="Weakest">The load case nearest to its least factor, or furthest below it.</param>
-internal sealed record Corrected(
-    double MassG, double BalanceMm, double ChanceInTolerance, CaseResult Weakest, double BenchFlexMm);
+internal sealed record Corrected(double MassG, double BalanceMm, double ChanceInTolerance, CaseResult Weakest, double BenchFlexMm);
 
 /// <summary>What the readings make of the paddle.</summary>
 /// <param name="Explanation">What explains them.</param>

@@ -66,7 +66,6 @@ internal sealed record ReadingTest(IReadOnlyList<ReadingDoubt> Doubts, double Mi
 {
     // One honest reading in a thousand is doubted; doubting it costs a weighing, believing a false one the paddle.
     private const double Level = 0.001;
-
     // More slips than this at once are no slips: the stage or the paddle is another.
     private const int MostDoubts = 5;
 
@@ -103,10 +102,7 @@ internal sealed record ReadingTest(IReadOnlyList<ReadingDoubt> Doubts, double Mi
 
         var (mean, covariance, misfit) = Fit(deviation, kept);
         var doubts = aside.Select(row => Doubt(row, mean, covariance, lengthMm)).Where(doubt => doubt.Deviations > Most);
-        return new(
-            [.. doubts.OrderByDescending(doubt => doubt.Deviations)],
-            misfit,
-            MostSquare(kept.Count));
+        return new([.. doubts.OrderByDescending(doubt => doubt.Deviations)], misfit, MostSquare(kept.Count));
     }
 
     private static double MostSquare(int readings) => ChiSquared.InvCDF(Math.Max(1, readings), 1 - Level);

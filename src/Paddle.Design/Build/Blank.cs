@@ -19,7 +19,6 @@ internal sealed record Blank(
 
     /// <summary>Whether it is the maker's own board, and no stock to be bought.</summary>
     public bool IsOwn { get; init; }
-
     /// <summary>Wood to plane away between the board and the thickest section, both faces together, mm.</summary>
     public double OverMm => ThicknessMm - ThickestSectionMm;
 
@@ -66,7 +65,6 @@ internal static class StationPlan
 {
     private const double CloseToTipMm = 100;
     private const double CloseToThroatMm = 60;
-
     // Nearer to a mark than this a pencil's line would cover both.
     private const double ApartMm = 0.5;
 

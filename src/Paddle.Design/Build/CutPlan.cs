@@ -150,10 +150,8 @@ internal sealed record CutGoal(double AimMm, double ToleranceMm, double PlannedM
 
     /// <summary>Whether the paddle exactly to plan is in tolerance.</summary>
     internal bool IsMetByPlan => Math.Abs(PlannedMm - AimMm) <= ToleranceMm;
-
     /// <summary>Least balance that is in tolerance, mm.</summary>
     internal double LowMm => Low(ToleranceMm);
-
     /// <summary>Most balance that is, mm.</summary>
     internal double HighMm => High(ToleranceMm);
 
@@ -187,7 +185,6 @@ internal static class ScrapedCut
 {
     /// <summary>Step of a cut, mm of full thickness.</summary>
     internal const double StepMm = 0.1;
-
     /// <summary>Least cut that is asked for, mm of full thickness.</summary>
     internal const double LeastMm = 0.2;
 

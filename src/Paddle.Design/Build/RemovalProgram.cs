@@ -15,7 +15,6 @@ internal static class RemovalProgram
 {
     // Dearer than wood: a millimetre of missed balance costs more grams than there are in a paddle.
     internal const double MissG = 1e4;
-
     // A gram too heavy is dear as well, but less than a millimetre off balance.
     internal const double HeavyG = MissG / 100;
 
@@ -175,7 +174,6 @@ internal static class RemovalLimits
 {
     /// <summary>Most that one correction takes off a zone, mm of full thickness; beyond it, it is another design. Own choice.</summary>
     internal const double MostMm = 4;
-
     private const int Halvings = 30;
 
     /// <summary>Most that may come off at each station, mm of full thickness; 0 where a limit is reached already.</summary>
@@ -198,8 +196,7 @@ internal static class RemovalLimits
             var most = Math.Min(MostMm, 2 * solid.HalfThickness[i] - LeastThicknessMm(solid, i));
             if (most <= 0) continue;
             var place = i;
-            bool Holds(double removed) =>
-                IsStrong(solid, place, removed, moments, loads, wood, reserve);
+            bool Holds(double removed) => IsStrong(solid, place, removed, moments, loads, wood, reserve);
             limits[i] = Holds(most) ? most : Bisect(Holds, most);
         }
 

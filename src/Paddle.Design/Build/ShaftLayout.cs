@@ -108,7 +108,6 @@ internal static class RoundOver
     public const double LeastFlatMm = 3;
 
     private static readonly double[] SoldMm = [6, 8, 10, 12, 16, 20];
-
     private static readonly double[] SoldIn = [1.0 / 8, 3.0 / 16, 1.0 / 4, 5.0 / 16, 3.0 / 8, 1.0 / 2, 5.0 / 8, 3.0 / 4];
 
     /// <summary>Bits that never cut into the oval: <c>r &lt;= b/2</c>, and leave the bearing its flat: <c>r &lt;= (b - 3 mm)/2</c>, b being
@@ -123,9 +122,7 @@ internal static class RoundOver
         var sold = units == DrawingUnits.Metric ? SoldMm : SoldIn.Select(inches => inches * DrawnLength.MmPerInch);
         return
         [
-            .. sold.Where(radius => radius <= (smaller - LeastFlatMm) / 2)
-                .OrderDescending()
-                .Take(3)
+            .. sold.Where(radius => radius <= (smaller - LeastFlatMm) / 2).OrderDescending().Take(3)
                 .Select(radius => new RoundOverChoice(
                     radius, smaller - 2 * radius, Rounding.LeftAtCornerMm((smaller + larger) / 2, radius), DrawnLength.Text(radius, units))),
         ];
@@ -147,7 +144,6 @@ internal sealed record SparGauge(
 {
     /// <summary>Share of the width at which the gauge scribes: 7/24.</summary>
     public const double Share = 7.0 / 24;
-
     // 24 parts of 1/64 in: such a gauge is set out with a rule, 7, 10 and 7 marks of it at a time.
     private const double InchStepMm = 24 * DrawnLength.MmPerInch / 64;
 

@@ -29,18 +29,13 @@ internal sealed class StageEstimate
     }
 
     internal static int Unknowns => FirstZone + CorrectionZones.All.Count;
-
     /// <summary>Relative density, change along the board, thickness error of every zone (mm).</summary>
     internal double[] Theta { get; private set; }
-
     internal Matrix<double> Covariance { get; private set; }
-
     /// <summary>Density at the design's balance point, kg/m³.</summary>
     internal double DensityKgM3 => report.Specification.Wood.DensityKgM3 * (1 + Theta[Density]);
-
     /// <summary>Standard uncertainty of the density, kg/m³.</summary>
     internal double DensityUncertaintyKgM3 => report.Specification.Wood.DensityKgM3 * Math.Sqrt(Covariance[Density, Density]);
-
     /// <summary>Change of density from the grip end to the tip end, as a fraction of it.</summary>
     internal double EndToEnd => Theta[Change];
 
@@ -48,8 +43,7 @@ internal sealed class StageEstimate
     internal double ThicknessErrorMm(CorrectionZone zone) => Theta[FirstZone + (int)zone];
 
     /// <summary>Standard uncertainty of a zone's thickness error, mm.</summary>
-    internal double ThicknessUncertaintyMm(CorrectionZone zone) =>
-        Math.Sqrt(Covariance[FirstZone + (int)zone, FirstZone + (int)zone]);
+    internal double ThicknessUncertaintyMm(CorrectionZone zone) => Math.Sqrt(Covariance[FirstZone + (int)zone, FirstZone + (int)zone]);
 
     /// <summary>Place along the board in board lengths, 0 at the design's balance point.</summary>
     internal static double PlaceOf(DesignReport report, double alongMm) =>
@@ -97,8 +91,7 @@ internal sealed class StageEstimate
     }
 
     private static StationPattern At(double coordinate, Zone zone) =>
-        StationPattern.At(
-            Segment.All.First(segment => segment.Zone == zone && coordinate <= segment.To + 1e-12), coordinate);
+        StationPattern.At(Segment.All.First(segment => segment.Zone == zone && coordinate <= segment.To + 1e-12), coordinate);
 }
 
 /// <summary>What a reading is of.</summary>
@@ -181,13 +174,10 @@ internal sealed class StageModel
 
     /// <summary>Unknowns as planned: no error but the cuts already taken.</summary>
     internal double[] Mean { get; }
-
     /// <summary>Standard deviation of each unknown about it.</summary>
     internal double[] Deviation { get; }
-
     /// <summary>Full thickness already taken beyond the plan, mm, by zone.</summary>
     internal double[] TakenMm { get; }
-
     /// <summary>What the thicknesses that the maker works to are printed to, rounded up, mm.</summary>
     internal double StepMm => report.Specification.Units == DrawingUnits.Metric ? 0.1 : DrawnLength.MmPerInch / 32;
 

@@ -22,19 +22,14 @@ internal sealed class StageSolid
     }
 
     public BuildStage Stage { get; }
-
     /// <summary>The board.</summary>
     public Blank Blank { get; }
-
     /// <summary>Volume, mm³.</summary>
     public double VolumeMm3 { get; }
-
     /// <summary>Balance point of even wood, mm from the finished top of the grip along the shaft's line.</summary>
     public double CentreMm { get; }
-
     /// <summary>The nodes of the sum from the top end to the bottom end.</summary>
     internal IReadOnlyList<StageNode> Nodes { get; }
-
     /// <summary>Index of the node that stands for the first place of <see cref="StationGrid.Fine"/>.</summary>
     internal int FirstPlace { get; }
 
@@ -194,8 +189,7 @@ internal static class SawnOutline
         if (low > high) return 0;
 
         double Reach(double centre) =>
-            outline.HalfBreadthMm(centre)
-            + Math.Sqrt(Math.Max(0, allowanceMm * allowanceMm - (xMm - centre) * (xMm - centre)));
+            outline.HalfBreadthMm(centre) + Math.Sqrt(Math.Max(0, allowanceMm * allowanceMm - (xMm - centre) * (xMm - centre)));
 
         // Golden-section search: over so short a stretch the line bends one way, so there is one highest reach; a ten-thousandth
         // of a millimetre in place is far less in height, which is level there.

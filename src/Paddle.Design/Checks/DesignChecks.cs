@@ -43,8 +43,7 @@ internal static class DesignChecks
         "balance.offset", Math.Abs(balance.OffsetMm), balance.ToleranceMm, "mm", CheckStatus.Warn, Asked, "Finished, it balances where asked.",
         OffBalanceWords.Say(balance, units)));
 
-    private static void AddStrength(
-        List<DesignCheck> checks, StrengthCheck strength, WoodInUse wood, Loads loads)
+    private static void AddStrength(List<DesignCheck> checks, StrengthCheck strength, WoodInUse wood, Loads loads)
     {
         foreach (var result in strength.Cases)
         {

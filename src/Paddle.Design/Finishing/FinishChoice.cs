@@ -26,7 +26,6 @@ public sealed record FinishChoice(SurfaceFinish Blade, int BladeCoats, SurfaceFi
 
     /// <summary>Whether anything goes on at all.</summary>
     public bool IsBare => !TipReinforcement && On(Blade, BladeCoats) == SurfaceFinish.None && On(Shaft, ShaftCoats) == SurfaceFinish.None;
-
     /// <summary>Whether two finishes meet, at the end of the shaft: only there is a masking line to draw.</summary>
     public bool Meet => On(Blade, BladeCoats) != On(Shaft, ShaftCoats);
 

@@ -46,31 +46,22 @@ internal sealed record FinishPlan(
 {
     /// <summary>Area that a litre of varnish covers, m². Common practice within makers' sheets of 9.8-24.5; take it as ± 30 %.</summary>
     public const double VarnishM2PerLitre = 12;
-
     /// <summary>The same for the first coat, which soaks in.</summary>
     public const double FirstVarnishM2PerLitre = 10;
-
     /// <summary>The same for oil: 400 square feet a US gallon, a maker's sheet, read.</summary>
     public const double OilM2PerLitre = 9.8;
-
     /// <summary>Loss in brush and cup, as a share of what stays on. Common practice, no source.</summary>
     public const double Loss = 0.25;
-
     /// <summary>How far coverage may be off either way, as a share: makers' sheets differ by 2.5 to 1.</summary>
     public const double CoverageVariation = 0.3;
-
     /// <summary>Dry film of one coat, mm: 25-37 µm on a maker's sheet for the coverage above, its thick end taken.</summary>
     public const double DryFilmMm = 0.0375;
-
     /// <summary>Density of dry varnish, kg/m³. Common practice, no source.</summary>
     public const double DryVarnishKgM3 = 1100;
-
     /// <summary>Share of the film sanded off between coats: common practice, 10-20 %, no source.</summary>
     public const double SandedOff = 1.0 / 6;
-
     /// <summary>Oil that stays in the wood, g per m² and coat: 10-20 g on 0.107 m² in three coats, common practice, no source.</summary>
     public const double OilGPerM2Coat = 15 / 0.107 / 3;
-
     private const double MaskingUpShaftMm = 25;
 
     // A boat-owners' association's schedule thins the first three coats so; the waits are its own, shortened (common practice).

@@ -16,13 +16,10 @@ internal sealed record TipReinforcement(
 {
     /// <summary>Weight of a usual cloth, g/m²: 6 oz a square yard.</summary>
     public const double UsualClothGM2 = 203;
-
     /// <summary>Resin for the weave filled, over the cloth's weight. Source: a hobby boatbuilding page on resin use, read.</summary>
     public const double ResinPerCloth = 2;
-
     /// <summary>Resin that bare wood soaks up besides, g/m²: 50-100, common practice, no source.</summary>
     public const double SoakGM2 = 75;
-
     private const double GlassGCm3 = 2.55;  // E-glass, from memory
     private const double EpoxyGCm3 = 1.15;  // cured epoxy, from memory
     private const double WrapMm = 10;

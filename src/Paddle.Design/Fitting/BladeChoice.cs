@@ -76,10 +76,8 @@ public sealed record ChosenBlade(BladeSizes Family, double LengthMm, double Widt
 {
     /// <summary>Area, mm², by the family's area factor.</summary>
     public double AreaMm2 => Family.AreaMm2(LengthMm, WidthMm);
-
     /// <summary>Length to make, whole mm.</summary>
     public double MadeLengthMm => Math.Round(LengthMm);
-
     /// <summary>Width to make, whole mm.</summary>
     public double MadeWidthMm => Math.Round(WidthMm);
 }
@@ -90,7 +88,6 @@ internal static class BladeChoice
 {
     /// <summary>Bend of a bent-shaft paddle, degrees: 12 is the most usual (common practice, no source; 5 to 15 is the trade's range).</summary>
     public const double BentShaftDegrees = 12;
-
     /// <summary>Hand spacing for which the families' default lengths are meant, mm: 35 in, a practitioner's figure (common practice, no source).</summary>
     public const double ReferenceSpacingMm = 889;
 

@@ -27,33 +27,23 @@ internal static class EffortArea
 {
     /// <summary>Body mass of the reference paddler, kg (service's own choice).</summary>
     public const double ReferenceBodyMassKg = 75;
-
     /// <summary>Share of boat and gear that a paddler moves besides the own body, kg (assumption, no source: half a 30 kg canoe and a day's kit).</summary>
     public const double GearKg = 20;
-
     /// <summary>Reference boat speed, m/s: easy touring (common practice 1.3 to 1.8, no source).</summary>
     public const double ReferenceSpeedMS = 1.5;
-
     /// <summary>Hull drag per paddler at the reference speed and mass, N (assumption, no source).</summary>
     public const double ReferenceDragN = 20;
-
     /// <summary>Reference cadence, strokes a minute. Source: forum and mailing-list reports of 35 to 50 in touring canoes.</summary>
     public const double ReferenceStrokesPerMinute = 45;
-
     /// <summary>Reference day, h of paddling; that where none is given (assumption, no source).</summary>
     public const double ReferenceHours = 4;
-
     /// <summary>Share of the cycle spent pulling at the reference (assumption, no source: 0.5 to 0.6).</summary>
     public const double ReferenceDuty = 0.5;
-
     /// <summary>Growth of time with distance that a body can keep up, T ∝ d^1.06. Source: Riegel 1981, as quoted in running pages.</summary>
     public const double EnduranceExponent = 1.06;
-
     /// <summary>Mean pull a trained paddler holds, N per kg^(2/3). Source: Ho, Smith and O'Meara 2009 (abstract), sub-elite dragon-boat paddlers, 5.5 ± 1.4.</summary>
     public const double SustainedPullPerMass = 5.5;
-
     private const double SecondsPerMinute = 60;
-
     /// <summary>Pull of the reference paddler, N: 40.</summary>
     public const double ReferencePullN = ReferenceDragN / ReferenceDuty;
 

@@ -134,7 +134,6 @@ public sealed record SuggestedDesign(
 {
     /// <summary>Body masses that a design's loads are given for, kg: a lighter child's paddle is made for the least.</summary>
     public static Outline.Range LoadedMassLimitsKg { get; } = new(12, 250);
-
     /// <summary>Overall length these sizes add up to, mm.</summary>
     public double OverallLengthMm => LengthRules.OwnGeometryMm(Grip.TopHandMm, HandSpacingMm, FreeboardMm, BladeLengthMm);
 
@@ -173,10 +172,8 @@ internal sealed record SuggestedWood(string Species, double StrengthOverCherry, 
 
     /// <summary>Black cherry: light enough, works well.</summary>
     public static SuggestedWood Cherry { get; } = new("black-cherry", 1, "Wood: black cherry, a light hardwood that works cleanly.");
-
     /// <summary>White ash: tough.</summary>
     public static SuggestedWood Ash { get; } = new("white-ash", AshMPa / CherryMPa, "Wood: white ash, strong and tough enough for rocks, races and years of use.");
-
     /// <summary>Sitka spruce: light.</summary>
     public static SuggestedWood Spruce { get; } = new("sitka-spruce", SpruceMPa / CherryMPa, "Wood: Sitka spruce, as weight is to count; its shaft must be thicker, and it dents more easily.");
 }

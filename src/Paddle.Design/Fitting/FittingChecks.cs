@@ -5,19 +5,14 @@ internal static class FittingChecks
 {
     /// <summary>Lowest body mass over stature squared accepted, kg/m² (assumption, no source: below anybody fit to paddle).</summary>
     public const double LowestMassIndex = 11;
-
     /// <summary>Highest body mass over stature squared accepted, kg/m² (assumption, no source).</summary>
     public const double HighestMassIndex = 70;
-
     /// <summary>Lowest cadence accepted, strokes a minute (assumption, no source).</summary>
     public const double LowestStrokesPerMinute = 20;
-
     /// <summary>Highest cadence accepted, strokes a minute. Source: elite dragon-boat racing reaches 80 to 90 (Ho, Smith and O'Meara 2009); margin assumed.</summary>
     public const double HighestStrokesPerMinute = 110;
-
     /// <summary>Shortest day's paddling accepted, h (assumption, no source).</summary>
     public const double LowestHoursPerDay = 0.25;
-
     /// <summary>Longest day's paddling accepted, h (assumption, no source).</summary>
     public const double HighestHoursPerDay = 18;
 
@@ -39,8 +34,7 @@ internal static class FittingChecks
         var pairs = Pairs(paddler).ToList();
         refusals.AddRange(pairs.Where(p => p.Apart > HandSpacingMethods.RefusalStandardErrors).Select(Contradiction));
         refusals.AddRange(MassIndex(paddler));
-        var cautions = pairs.Where(p => p.Apart > HandSpacingMethods.WarningStandardErrors).Select(Doubt)
-            .Concat(Extrapolations(paddler))
+        var cautions = pairs.Where(p => p.Apart > HandSpacingMethods.WarningStandardErrors).Select(Doubt).Concat(Extrapolations(paddler))
             .ToList();
         return (refusals, cautions);
     }

@@ -87,20 +87,15 @@ internal static class FittingCautions
 {
     /// <summary>Lean of the shaft at which the grip hand's height is judged, degrees (assumption, no source).</summary>
     private const double LeanDegrees = 20;
-
     /// <summary>Strokes a day above which a day counts as long: 6 h at 45 a minute (derived).</summary>
     private const double LongDayStrokes = 16_000;
-
     /// <summary>Water temperature below which the cold-water rule is printed, °C. Source: US Coast Guard page (about 70 °F).</summary>
     private const double ColdWaterC = 21;
-
     private const double Mm2PerCm2 = 100;
 
     public static IEnumerable<FittingCaution> Of(
         FittingStory story, double fittedMm, RuleSpread spread, SeatedBody? seated, double seatHeightMm, IReadOnlyList<MethodResult> lengths) =>
-        Length(story.Design, fittedMm, spread, lengths)
-            .Concat(Reach(story, seated, seatHeightMm))
-            .Concat(Blade(story))
+        Length(story.Design, fittedMm, spread, lengths).Concat(Reach(story, seated, seatHeightMm)).Concat(Blade(story))
             .Concat(Strokes(story))
             .Concat(OnTheWater(story.Water));
 

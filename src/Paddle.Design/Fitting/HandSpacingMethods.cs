@@ -19,25 +19,18 @@ internal static class HandSpacingMethods
 
     /// <summary>Intercept of S = −14.1 + 0.4995 span, mm. Source: ANSUR II, derived.</summary>
     public const double SpanInterceptMm = -14.1;
-
     /// <summary>Slope of S on arm span. Source: ANSUR II, derived.</summary>
     public const double SpanSlope = 0.4995;
-
     /// <summary>Scatter of people about the arm-span line, mm. Source: ANSUR II, derived.</summary>
     public const double SpanScatterMm = 20;
-
     /// <summary>Repeat error of a careful bar test, mm (assumption, no source).</summary>
     public const double BarErrorMm = 10;
-
     /// <summary>Error of stature measured at home, mm (assumption, no source).</summary>
     public const double HomeStatureErrorMm = 10;
-
     /// <summary>Error of arm span measured at home, mm (assumption, no source).</summary>
     public const double HomeSpanErrorMm = 15;
-
     /// <summary>Number of standard errors beyond which a measurement and an estimate are reported as at odds.</summary>
     public const double WarningStandardErrors = 2.5;
-
     /// <summary>Number of standard errors beyond which two measurements cannot both be right.</summary>
     public const double RefusalStandardErrors = 5;
 
@@ -180,10 +173,8 @@ internal static class ElbowAngle
 {
     /// <summary>Upper arm as a fraction of stature. Source: Drillis and Contini 1966, from memory; the survey gives 0.191 between neighbouring landmarks.</summary>
     public const double UpperArmOverStature = 0.186;
-
     /// <summary>Error of judging a square elbow by eye, degrees (assumption, no source).</summary>
     public const double JudgementDegrees = 3;
-
     /// <summary>Change of hand spacing per degree of elbow angle near 90°, mm. Source: derived from <see cref="SpacingMm"/> at the survey's mean man.</summary>
     public const double SpacingMmPerDegree = 12;
 

@@ -7,61 +7,42 @@ internal static class RefusalCodes
 {
     /// <summary>A value outside its range.</summary>
     public const string OutOfRange = "out-of-range";
-
     /// <summary>A value of the right kind that this place does not take.</summary>
     public const string NotAccepted = "not-accepted";
-
     /// <summary>A name that is not known here.</summary>
     public const string UnknownName = "unknown-name";
-
     /// <summary>A value of another kind than this place takes.</summary>
     public const string WrongType = "wrong-type";
-
     /// <summary>A body that is not the JSON this address reads.</summary>
     public const string NotJson = "not-json";
-
     /// <summary>A value that must be given.</summary>
     public const string Missing = "missing";
-
     /// <summary>One fact given in two places that do not agree.</summary>
     public const string GivenTwice = "given-twice";
-
     /// <summary>Lengths that leave no room for one another.</summary>
     public const string LengthsDisagree = "lengths-disagree";
-
     /// <summary>Sizes that no one paddle can have together.</summary>
     public const string SizesDisagree = "sizes-disagree";
-
     /// <summary>A size that the board cannot give.</summary>
     public const string BeyondBoard = "beyond-board";
-
     /// <summary>A wood or a treatment that must not be used.</summary>
     public const string UnsafeWood = "unsafe-wood";
-
     /// <summary>Nothing gives a hand spacing.</summary>
     public const string NoWayToHandSpacing = "no-way-to-hand-spacing";
-
     /// <summary>Two measurements that cannot belong to one person.</summary>
     public const string MeasurementsContradict = "measurements-contradict";
-
     /// <summary>A body mass that nobody of this stature has.</summary>
     public const string BodyMassImpossible = "body-mass-impossible";
-
     /// <summary>A seat under water.</summary>
     public const string SeatBelowWater = "seat-below-water";
-
     /// <summary>Customers given twice or not at all.</summary>
     public const string CustomersOrGroups = "customers-or-groups";
-
     /// <summary>A customer with no figure, or with more than one.</summary>
     public const string OneFigureEach = "one-figure-each";
-
     /// <summary>Shares that add up to nothing.</summary>
     public const string NoShares = "no-shares";
-
     /// <summary>A shortest stock length above the longest.</summary>
     public const string StockLimitsCross = "stock-limits-cross";
-
     /// <summary>No length on the step between the stock limits.</summary>
     public const string NoLengthOnStep = "no-length-on-step";
 }
@@ -117,10 +98,7 @@ internal sealed record LengthConflict(IReadOnlyList<string> Fields, double Follo
 internal static class LengthFields
 {
     public const string HandSpacing = "handSpacingMm";
-
     public const string Freeboard = "freeboardMm";
-
     public const string Overall = "overallLengthMm";
-
     public const string Blade = "blade.lengthMm";
 }

@@ -20,19 +20,15 @@ internal sealed record PaddleLengths(double HandSpacingMm, double FreeboardMm, d
 {
     /// <summary>Freeboard when none follows from the other lengths, mm (common practice: 25–50, no source).</summary>
     public const double DefaultFreeboardMm = 38;
-
     // A grip hand may sit lower than its pattern says, but its middle stays on the grip.
     private const double LeastTopHandMm = 5, MostTopHandMm = 60, MostTopHandShareOfGrip = 0.7;
 
     /// <summary>Hand spacings that fit a person, from a child of 0.9 m up, mm (service's own limits).</summary>
     public static Range HandSpacingLimitsMm { get; } = new(400, 1100);
-
     /// <summary>Freeboards, mm (service's own limits; custom is 25–50).</summary>
     public static Range FreeboardLimitsMm { get; } = new(0, 150);
-
     /// <summary>Overall lengths, mm (service's own limits).</summary>
     public static Range OverallLimitsMm { get; } = new(800, 2100);
-
     /// <summary>Blade lengths, mm (service's own limits).</summary>
     public static Range BladeLengthLimitsMm { get; } = new(350, 1000);
 
@@ -87,8 +83,7 @@ internal sealed record PaddleLengths(double HandSpacingMm, double FreeboardMm, d
                 + $"spacing of {Show(spacing)} mm; an overall length of {Show(fits)} mm would fit this blade."));
     }
 
-    private static LengthsResult FreeboardFollows(
-        double hand, double spacing, double overall, double blade, bool usualBlade, double grip)
+    private static LengthsResult FreeboardFollows(double hand, double spacing, double overall, double blade, bool usualBlade, double grip)
     {
         var freeboard = Tidy(overall - hand - spacing - blade);
         var fits = new Range(Tidy(FreeboardLimitsMm.Min + overall - freeboard), Tidy(FreeboardLimitsMm.Max + overall - freeboard));
@@ -113,8 +108,7 @@ internal sealed record PaddleLengths(double HandSpacingMm, double FreeboardMm, d
                 + $"blade of {Show(blade)} mm; with this spacing and freeboard an overall length of {Show(fits)} mm would fit."));
     }
 
-    private static LengthsResult HandFollows(
-        double hand, double spacing, double freeboard, double overall, double blade, double grip)
+    private static LengthsResult HandFollows(double hand, double spacing, double freeboard, double overall, double blade, double grip)
     {
         var top = Tidy(overall - spacing - freeboard - blade);
         var limits = TopHandLimitsMm(grip);
@@ -235,28 +229,20 @@ internal static class LengthRules
 {
     /// <summary>Shortest clear shaft between lower hand and water, mm (common practice, no source).</summary>
     public const double LowestFreeboardMm = 25;
-
     /// <summary>Longest clear shaft between lower hand and water, mm (common practice, no source).</summary>
     public const double HighestFreeboardMm = 50;
-
     /// <summary>Usual clear shaft between lower hand and water, mm (common practice, no source; middle of 25 to 50).</summary>
     public const double DefaultFreeboardMm = 38;
-
     /// <summary>Seat height above the water where none is given, mm (assumption, no source: seat above hull 178 to 279, draught 75 to 125).</summary>
     public const double DefaultSeatHeightMm = 130;
-
     /// <summary>Nose below the eye, mm (assumption, no source).</summary>
     public const double NoseBelowEyeMm = 45;
-
     /// <summary>Chin height over stature. Source: Drillis and Contini 1966 from memory, confirmed by ANSUR II (0.868, 0.867).</summary>
     public const double ChinOverStature = 0.870;
-
     /// <summary>Nose height over stature (about the standing eye height less 45 mm; the 45 mm is an assumption).</summary>
     public const double NoseOverStature = 0.91;
-
     /// <summary>Scatter of one rule against another of the same style, mm, one standard deviation (assumption, no source: two inches).</summary>
     public const double RuleScatterMm = 50;
-
     /// <summary>Standard errors by which a length must lie outside its style's rules to be worth a word.</summary>
     public const double FlaggedStandardErrors = 2;
 

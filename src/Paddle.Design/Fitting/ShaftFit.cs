@@ -30,28 +30,20 @@ internal static class ShaftFit
 {
     /// <summary>Diameter over hand length that the hand finds most comfortable. Source: Kong and Lowe 2005 (abstract).</summary>
     public const double ComfortOverHandLength = 0.197;
-
     /// <summary>Diameter over hand length that lets the hand grip hardest. Source: Rossi et al., about 2014 (abstract).</summary>
     public const double ForceOverHandLength = 0.179;
-
     /// <summary>The trade's round hardwood shaft, mm: 1 1/8 in. Source: a book on canoe paddles, as quoted on a carving blog.</summary>
     public const double TradeMm = 28.6;
-
     /// <summary>Thinnest shaft suggested, mm: 7/8 in, a child's (common practice, no source).</summary>
     public const double SmallestMm = 22;
-
     /// <summary>Thickest shaft suggested, mm (Kong and Lowe 2005: 30 to 40 rated best).</summary>
     public const double LargestMm = 40;
-
     /// <summary>Long over short axis (common practice, no source: 1.1 to 1.25).</summary>
     public const double OvalRatio = 1.15;
-
     // Sparing the joints: a little more to hold than the hand likes; carrying light: a little less (service's own choices).
     private const double JointsShare = 1.05, LightShare = 0.94;
-
     /// <summary>Thickest shaft that a hand alone asks for, mm: as carved in hardwood (calibrated on what makers carve). Strokes may ask for more.</summary>
     public const double LargestForHandMm = 30.5;
-
     // A slim shaft thins a little to the grip (common practice, no source: 2 to 3 mm); thicker ones are left to the design.
     private const double SlimWidthMm = 25, SlimTaperMm = 2;
 
@@ -129,16 +121,12 @@ internal static class GripFit
 {
     /// <summary>Pear or palm grip width over hand breadth (common practice, no source: 0.75 to 0.9).</summary>
     public const double WidthOverHandBreadth = 0.825;
-
     /// <summary>Grip length over hand length (assumption, no source: brings the mean hand to the middle of the trade's 70 to 100 mm).</summary>
     public const double LengthOverHandLength = 0.45;
-
     /// <summary>Shortest pear or palm grip, mm (common practice, no source).</summary>
     public const double ShortestMm = 70;
-
     /// <summary>Longest pear or palm grip, mm (common practice, no source).</summary>
     public const double LongestMm = 100;
-
     /// <summary>Room to add to the hand breadth on a T grip, mm (common practice, no source).</summary>
     public const double TeeAllowanceMm = 15;
 

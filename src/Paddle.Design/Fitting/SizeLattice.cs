@@ -27,9 +27,7 @@ internal static class SizeLattice
         // Clamping keeps the nearest stock length when every customer lies beyond the stock.
         var first = Math.Clamp(Math.Floor(customers.ShortestMm / stepMm), Math.Min(stockFirst, stockLast), stockLast);
         var last = Math.Clamp(Math.Ceiling(customers.LongestMm / stepMm), Math.Min(stockFirst, stockLast), stockLast);
-        return stockFirst > stockLast
-            ? []
-            : [.. Enumerable.Range(0, (int)(last - first) + 1).Select(i => Multiple(first + i, stepMm))];
+        return stockFirst > stockLast ? [] : [.. Enumerable.Range(0, (int)(last - first) + 1).Select(i => Multiple(first + i, stepMm))];
     }
 
     /// <summary>A multiple of the step without the last binary digits: 61 × 25.4 reads 1549.4.</summary>
@@ -161,7 +159,6 @@ internal abstract class LengthDistribution
 {
     /// <summary>Shortest length worth looking at, mm.</summary>
     public abstract double ShortestMm { get; }
-
     /// <summary>Longest length worth looking at, mm.</summary>
     public abstract double LongestMm { get; }
 
@@ -196,7 +193,6 @@ internal sealed class CustomerLengths : LengthDistribution
 
     /// <inheritdoc/>
     public override double ShortestMm => _sorted[0];
-
     /// <inheritdoc/>
     public override double LongestMm => _sorted[^1];
 
@@ -249,7 +245,6 @@ internal sealed class NormalMixture : LengthDistribution
 
     /// <inheritdoc/>
     public override double ShortestMm => _groups.Min(g => g.MeanMm - (TailDeviations * g.StandardDeviationMm));
-
     /// <inheritdoc/>
     public override double LongestMm => _groups.Max(g => g.MeanMm + (TailDeviations * g.StandardDeviationMm));
 

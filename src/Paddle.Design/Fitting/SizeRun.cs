@@ -99,7 +99,6 @@ internal static class SizeRun
 {
     /// <summary>Most sizes asked for, and the length of the misfit curve.</summary>
     public const int MostSizes = 8;
-
     /// <summary>Blade length where none is given, mm: that of the ottertail, as a fitting on a lake gives it to a hand spacing of 35 in.</summary>
     public const double DefaultBladeLengthMm = 620;
 
@@ -128,8 +127,7 @@ internal static class SizeRun
     }
 
     private static double OverallLengthMm(Customer c, double extraMm) =>
-        c.OverallLengthMm
-        ?? (extraMm + (c.HandSpacingMm ?? HandSpacingMethods.FromStatureLine.At(c.StatureMm ?? double.NaN)));
+        c.OverallLengthMm ?? (extraMm + (c.HandSpacingMm ?? HandSpacingMethods.FromStatureLine.At(c.StatureMm ?? double.NaN)));
 
     /// <summary>A group as a normal of overall length; a group of statures keeps the scatter of people about the line.</summary>
     private static NormalGroup Group(CustomerGroup g, double extraMm)
@@ -149,8 +147,7 @@ internal static class SizeRun
     {
         double[] shares = [.. Catchments(chosen.SizesMm).Select(c => customers.Share(c.UptoMm) - customers.Share(c.AboveMm))];
         var counts = request.FleetCount is { } n ? FleetCounts.Share(shares, n) : null;
-        var sizes = chosen.SizesMm
-            .Select((l, i) => new FleetSize(Math.Round(l, 1), Math.Round(l - extraMm, 1), shares[i], counts?[i]))
+        var sizes = chosen.SizesMm.Select((l, i) => new FleetSize(Math.Round(l, 1), Math.Round(l - extraMm, 1), shares[i], counts?[i]))
             .ToList();
         IReadOnlyList<MisfitPoint> curve = best
             .Select((b, i) => new MisfitPoint(i + 1, b.MeanMisfitMm, i == 0 ? null : best[i - 1].MeanMisfitMm - b.MeanMisfitMm, b.SizesMm))

@@ -6,25 +6,19 @@ namespace Paddle.Design.Fitting;
 internal static class SizeRunChecks
 {
     public const int MostCustomers = 100_000;
-
     /// <summary>Most groups in one mixture.</summary>
     public const int MostGroups = 20;
-
     /// <summary>Most refusals of single customers reported: the first ones tell the caller enough.</summary>
     private const int MostReported = 20;
 
     /// <summary>Steps between lengths, mm.</summary>
     public static Range StepLimitsMm { get; } = new(1, 100);
-
     /// <summary>Paddles in a fleet.</summary>
     public static Range FleetLimits { get; } = new(1, 1_000_000);
-
     /// <summary>Overall lengths of paddles that customers may name, mm; wider than what is designed, for fleets as they are.</summary>
     public static Range OverallLimitsMm { get; } = new(800, 2200);
-
     /// <summary>Shares of groups, in any unit: they are taken in proportion.</summary>
     public static Range ShareLimits { get; } = new(0, 1_000_000_000);
-
     /// <summary>Standard deviations of groups of people, mm.</summary>
     public static Range DeviationLimitsMm { get; } = new(1, 300);
 

@@ -36,43 +36,31 @@ internal static class Survey
 {
     /// <summary>How the survey is named in results.</summary>
     public const string Source = "ANSUR II, 2012 US Army Anthropometric Survey, public raw data (Gordon et al. 2014, NATICK/TR-15/007)";
-
     /// <summary>Men measured.</summary>
     public const int MenCount = 4082;
-
     /// <summary>Women measured.</summary>
     public const int WomenCount = 1986;
-
     /// <summary>Shortest person measured, mm.</summary>
     public const double ShortestStatureMm = 1409;
-
     /// <summary>Tallest person measured, mm.</summary>
     public const double TallestStatureMm = 1993;
 
     /// <summary>Stature, mm.</summary>
     public static readonly SurveyDimension Stature = new("statureMm", new(1756.2, 68.6, 1648, 1870), new(1628.5, 64.2, 1525, 1740));
-
     /// <summary>Arm span, mm.</summary>
     public static readonly SurveyDimension ArmSpan = new("armSpanMm", new(1814.2, 84.6, 1680, 1957), new(1660.3, 83.0, 1529, 1803));
-
     /// <summary>Sitting height, mm.</summary>
     public static readonly SurveyDimension SittingHeight = new("sittingHeightMm", new(918.3, 35.7, 860, 977), new(856.6, 33.1, 803, 912));
-
     /// <summary>Eye height, sitting, mm.</summary>
     public static readonly SurveyDimension EyeHeightSitting = new("eyeHeightSittingMm", new(804.5, 33.2, 750, 860), new(747.7, 30.4, 698, 799));
-
     /// <summary>Shoulder (acromial) height, sitting, mm; derived per person as sitting height − (stature − standing acromial height).</summary>
     public static readonly SurveyDimension ShoulderHeightSitting = new("shoulderHeightSittingMm", new(602.8, 30.8, 552, 653), new(563.2, 27.8, 515, 609));
-
     /// <summary>Shoulder breadth (biacromial), mm.</summary>
     public static readonly SurveyDimension ShoulderBreadth = new("shoulderBreadthMm", new(415.7, 19.2, 384, 447), new(365.3, 18.3, 335, 396));
-
     /// <summary>Hand length, mm.</summary>
     public static readonly SurveyDimension HandLength = new("handLengthMm", new(193.3, 9.9, 177, 210), new(181.1, 10.1, 165, 199));
-
     /// <summary>Hand breadth across the knuckles (metacarpal), mm.</summary>
     public static readonly SurveyDimension HandBreadth = new("handBreadthMm", new(88.3, 4.4, 81, 96), new(78.2, 3.8, 72, 85));
-
     /// <summary>Body mass, kg.</summary>
     public static readonly SurveyDimension BodyMass = new("bodyMassKg", new(85.5, 14.2, 64, 111), new(67.8, 11.0, 51, 87));
 
@@ -88,22 +76,16 @@ internal static class Survey
 
     /// <summary>Arm span from stature.</summary>
     public static readonly StatureLines ArmSpanLines = new(ArmSpan, new(29.4, 1.0162, 48), new(-63.6, 1.0586, 48));
-
     /// <summary>Sitting height from stature.</summary>
     public static readonly StatureLines SittingHeightLines = new(SittingHeight, new(205.8, 0.4057, 22), new(215.8, 0.3935, 21));
-
     /// <summary>Eye height, sitting, from stature.</summary>
     public static readonly StatureLines EyeHeightSittingLines = new(EyeHeightSitting, new(158.0, 0.3681, 22), new(181.1, 0.3479, 21));
-
     /// <summary>Shoulder height, sitting, from stature.</summary>
     public static readonly StatureLines ShoulderHeightSittingLines = new(ShoulderHeightSitting, new(78.9, 0.2983, 23), new(119.0, 0.2728, 22));
-
     /// <summary>Hand length from stature.</summary>
     public static readonly StatureLines HandLengthLines = new(HandLength, new(21.7, 0.0977, 7.4), new(16.2, 0.1012, 7.7));
-
     /// <summary>Hand breadth from stature.</summary>
     public static readonly StatureLines HandBreadthLines = new(HandBreadth, new(35.8, 0.0298, 3.9), new(32.1, 0.0283, 3.4));
-
     /// <summary>Hand spacing from stature.</summary>
     public static readonly StatureLines HandSpacingLines = new(HandSpacing, new(14.8, 0.4994, 33), new(-47.1, 0.5297, 30));
 

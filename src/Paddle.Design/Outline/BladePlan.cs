@@ -9,7 +9,6 @@ public sealed class BladePlan
 {
     // A shoulder handle longer than this makes the shoulder bulge before it turns; found by looking at all families.
     private const double LongestShoulderHandle = 0.60;
-
     // How long the shaft's direction carries on into the shoulder: half the shoulder lets the blade flow out of the shaft.
     private const double ThroatHandle = 0.50;
 
@@ -57,9 +56,7 @@ public sealed class BladePlan
         var rise = half - BladeShape.NominalShaftHalfWidthMm;
 
         // Theory O5: tail handles f (along) and g (down), as fractions; its area fraction is 0.5 + 0.3g + f(0.3 - 0.15g).
-        double Reach(double g) => Math.Min(
-            family.TailReach,
-            LongestShoulderHandle * widest / run * Math.Sqrt((1 - g) * half / rise));
+        double Reach(double g) => Math.Min(family.TailReach, LongestShoulderHandle * widest / run * Math.Sqrt((1 - g) * half / rise));
         double Area(double g) => 0.5 + 0.3 * g + Reach(g) * (0.3 - 0.15 * g);
 
         // The squarer the tip, the shorter its first handle must be: the area rises with g to a peak and falls again. The rising side is

@@ -66,9 +66,7 @@ public readonly record struct CubicBezier(
     {
         // ∫ Bi(s) B'j(s) ds for cubics, times the control values.
         double dx0 = X1 - X0, dx1 = X2 - X1, dx2 = X3 - X2;
-        return (Y0 * (10 * dx0 + 4 * dx1 + dx2)
-                + Y1 * (6 * dx0 + 6 * dx1 + 3 * dx2)
-                + Y2 * (3 * dx0 + 6 * dx1 + 6 * dx2)
+        return (Y0 * (10 * dx0 + 4 * dx1 + dx2) + Y1 * (6 * dx0 + 6 * dx1 + 3 * dx2) + Y2 * (3 * dx0 + 6 * dx1 + 6 * dx2)
                 + Y3 * (dx0 + 4 * dx1 + 10 * dx2)) / 20;
     }
 

@@ -8,7 +8,6 @@ public sealed class HalfBreadthCurve
 {
     // x·y·x' of a cubic is a polynomial of degree 8: five Gauss points integrate it exactly.
     private static readonly GaussRule Gauss = new(5);
-
     private readonly CubicBezier[] pieces;
 
     /// <summary>Joins pieces end to end.</summary>
@@ -17,10 +16,8 @@ public sealed class HalfBreadthCurve
 
     /// <summary>The pieces from small to large x.</summary>
     public ReadOnlySpan<CubicBezier> Pieces => pieces;
-
     /// <summary>Where the curve begins, mm.</summary>
     public double StartMm => pieces[0].X0;
-
     public double EndMm => pieces[^1].X3;
 
     /// <summary>Half-breadth (mm) at x (mm); 0 outside the curve.</summary>
@@ -103,6 +100,5 @@ internal sealed class GaussRule
     }
 
     internal double[] Abscissas { get; }
-
     internal double[] Weights { get; }
 }

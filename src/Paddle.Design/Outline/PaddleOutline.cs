@@ -10,7 +10,6 @@ public sealed record PaddlePlaces(double TopHandMm, double GripEndMm, double Low
 {
     /// <summary>Between the hands, mm.</summary>
     public double HandSpacingMm => LowerHandMm - TopHandMm;
-
     /// <summary>Throat to tip, mm.</summary>
     public double BladeMm => OverallMm - ThroatMm;
 }
@@ -22,8 +21,7 @@ internal static class PaddleOutline
     /// <param name="places">Places along the paddle.</param>
     /// <param name="shaftWidthMm">Full width of the shaft from the lower hand to the throat, mm.</param>
     /// <param name="upperWidthMm">Full width of the shaft just below the grip, mm.</param>
-    public static HalfBreadthCurve Draw(
-        PaddlePlaces places, GripShape grip, BladePlan blade, double shaftWidthMm, double upperWidthMm)
+    public static HalfBreadthCurve Draw(PaddlePlaces places, GripShape grip, BladePlan blade, double shaftWidthMm, double upperWidthMm)
     {
         double half = shaftWidthMm / 2, upper = upperWidthMm / 2;
         return new(

@@ -12,16 +12,12 @@ internal static class DesignDefaults
 {
     /// <summary>Blade family when neither family nor offsets are given: widest nearest the lower hand, kind to the joints.</summary>
     public const string BladeFamily = "ottertail";
-
     /// <summary>Grip style when none is given (common practice, no source).</summary>
     public const string GripStyle = "pear";
-
     /// <summary>Moisture when none is given, percent: the basis of the published strengths (USDA Wood Handbook table 5-3).</summary>
     public const double MoisturePercent = 12;
-
     /// <summary>Slope of grain when none is given, 1 in 25: what a careful eye still passes as straight (common practice, no source).</summary>
     public const double SlopeOfGrain = 0.04;
-
     /// <summary>How far off balance is still good when nothing is said, mm (service's own choice).</summary>
     public const double BalanceToleranceMm = 12;
 

@@ -71,7 +71,6 @@ internal static class Names
 
     /// <summary>Ways of putting a paddle together.</summary>
     public static NameTable<ConstructionKind> Constructions { get; } = new(("one-piece", ConstructionKind.OnePiece));
-
     public static NameTable<Duty> Duties { get; } = new([.. DutyRule.All.Select(rule => (rule.Id, rule.Duty))]);
 
     public static NameTable<SurfaceFinish> Finishes { get; } =
@@ -79,7 +78,6 @@ internal static class Names
 
     /// <summary>Reinforcements of the tip.</summary>
     public static NameTable<TipFacing> TipFacings { get; } = new(("none", TipFacing.None), ("glass-cloth", TipFacing.GlassCloth));
-
     /// <summary>Systems of measure.</summary>
     public static NameTable<DrawingUnits> Units { get; } = new(("metric", DrawingUnits.Metric), ("inch", DrawingUnits.Inch));
 }

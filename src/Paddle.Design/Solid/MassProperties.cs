@@ -23,7 +23,6 @@ public sealed record MassProperties(
     double BladeSurfaceCm2)
 {
     public double TotalG => GripG + ShaftG + BladeG;
-
     /// <summary>Surface in all, cm².</summary>
     public double SurfaceCm2 => GripSurfaceCm2 + ShaftSurfaceCm2 + BladeSurfaceCm2;
 
@@ -60,8 +59,7 @@ public sealed record MassProperties(
         double centre = first / total, centreAcross = firstAcross / total;
         var toKgM2 = gramsPerMm3 * 1e-9;
         var aboutCentre = (second - total * (centre * centre + centreAcross * centreAcross)) * toKgM2;
-        double About(double at) =>
-            aboutCentre + total * ((centre - at) * (centre - at) + centreAcross * centreAcross) * toKgM2;
+        double About(double at) => aboutCentre + total * ((centre - at) * (centre - at) + centreAcross * centreAcross) * toKgM2;
         return new(
             volume[0] * gramsPerMm3,
             volume[1] * gramsPerMm3,

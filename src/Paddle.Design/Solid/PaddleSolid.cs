@@ -22,7 +22,6 @@ public sealed record PaddleForm(PaddlePlaces Places, GripShape Grip, BladeShape 
         Places.GripEndMm, Places.LowerHandMm - Places.GripEndMm, Places.ThroatMm - Places.LowerHandMm, Places.BladeMm);
 
     public double BendCosine => Math.Cos(BendDegrees * Math.PI / 180);
-
     public double BendSine => Math.Sin(BendDegrees * Math.PI / 180);
 
     /// <summary>x (mm) of a place of a segment.</summary>
@@ -37,8 +36,7 @@ public sealed record PaddleForm(PaddlePlaces Places, GripShape Grip, BladeShape 
 
     /// <summary>Distance (mm) from the top of the grip measured along the shaft's line: x itself down to the throat, foreshortened by the
     /// bend below it. This is the coordinate in which the paddle balances on a finger. Theory S10.</summary>
-    public double AlongShaftMm(double xMm) =>
-        xMm <= Places.ThroatMm ? xMm : Places.ThroatMm + (xMm - Places.ThroatMm) * BendCosine;
+    public double AlongShaftMm(double xMm) => xMm <= Places.ThroatMm ? xMm : Places.ThroatMm + (xMm - Places.ThroatMm) * BendCosine;
 
     /// <summary>The places that a report prints: no more than 10 mm apart, and one at every knot.</summary>
     public StationGrid PrintedGrid() => StationGrid.Printed(Lengths, Blade.WidestAt, 10);
@@ -73,40 +71,28 @@ public sealed class PaddleSolid
 
     /// <summary>What fixes the solid apart from its sizes.</summary>
     public PaddleForm Form { get; }
-
     /// <summary>The nine sizes.</summary>
     public PaddleSizes Sizes { get; }
-
     /// <summary>The places.</summary>
     public StationGrid Grid { get; }
-
     /// <summary>The outline on the face.</summary>
     public HalfBreadthCurve Outline { get; }
-
     /// <summary>x of each place, mm, along the paddle's centre line.</summary>
     public double[] X { get; }
-
     /// <summary>Half-widths w, mm.</summary>
     public double[] HalfWidth { get; }
-
     /// <summary>Half-thicknesses at the centre c, mm.</summary>
     public double[] HalfThickness { get; }
-
     /// <summary>Half-thicknesses at the edge e, mm.</summary>
     public double[] EdgeHalfThickness { get; }
-
     /// <summary>Areas of the sections, mm².</summary>
     public double[] Area { get; }
-
     /// <summary>Second moments of the sections for bending across the faces, mm⁴.</summary>
     public double[] FlatSecondMoment { get; }
-
     /// <summary>Slopes of the steeper face along the paddle, rise over run, none negative: how far the taper cuts the grain.</summary>
     public double[] FaceSlope { get; }
-
     /// <summary>Parameters of the outline's Béziers at the places.</summary>
     internal double[] CurveParameter { get; }
-
     /// <summary>How many places there are.</summary>
     public int Count => X.Length;
 

@@ -24,8 +24,7 @@ internal readonly record struct Section(double HalfWidthMm, double HalfThickness
         get
         {
             double e = EdgeHalfThicknessMm, k = Crown;
-            return 4.0 / 3 * HalfWidthMm
-                * (e * e * e + 3 * e * e * k * Moments.G1 + 3 * e * k * k * Moments.G2 + k * k * k * Moments.G3);
+            return 4.0 / 3 * HalfWidthMm * (e * e * e + 3 * e * e * k * Moments.G1 + 3 * e * k * k * Moments.G2 + k * k * k * Moments.G3);
         }
     }
 
@@ -61,13 +60,10 @@ public readonly record struct SectionMoments(double P, double R, double G1, doub
 {
     /// <summary>∫0..1 u·g du.</summary>
     public double U1 { get; private init; }
-
     /// <summary>∫0..1 u·g² du.</summary>
     public double U2 { get; private init; }
-
     /// <summary>∫0..1 u·g³ du.</summary>
     public double U3 { get; private init; }
-
     /// <summary>Ellipse of the shaft: p = 2, r = ½.</summary>
     public static SectionMoments Ellipse { get; } = For(2, 0.5);
 

@@ -10,10 +10,8 @@ internal static class SpineProfile
 {
     /// <summary>Place of the throat thickness, fraction of the blade.</summary>
     public const double Throat = 0.08;
-
     /// <summary>Place of the middle thickness, fraction of the blade.</summary>
     public const double Middle = 0.5;
-
     /// <summary>Place of the tip thickness, fraction of the blade.</summary>
     public const double Tip = 0.92;
 
@@ -70,7 +68,6 @@ internal static class GripProfile
 {
     /// <summary>γ at which the rounded top has reached full thickness.</summary>
     public const double CapEnd = 0.16;
-
     /// <summary>γ at which the crest begins to run into the shaft.</summary>
     public const double CrestEnd = 0.36;
 
@@ -95,10 +92,8 @@ internal static class BladeBlend
 {
     /// <summary>Down to here the section stays the shaft's ellipse: the most bent stretch keeps the shaft's depth and roundness.</summary>
     public const double ShoulderStart = SpineProfile.Throat;
-
     /// <summary>Where the shaft's ellipse has become the blade's section with its full edge.</summary>
     public const double ShoulderEnd = 0.25;
-
     /// <summary>Where the ridge has become a round crown.</summary>
     public const double RidgeEnd = 0.92;
 

@@ -7,7 +7,6 @@ namespace Paddle.Design.Solid;
 public sealed class StationGrid
 {
     private static readonly ConcurrentDictionary<(int Segment, int Count), StationPattern[]> Even = new();
-
     private readonly StationPattern[] patterns;
 
     private StationGrid(StationPattern[] patterns)
@@ -19,15 +18,11 @@ public sealed class StationGrid
 
     /// <summary>The coarse Gauss grid on which the solver works.</summary>
     public static StationGrid Coarse { get; } = Gauss([3, 2, 4, 3, 2, 5, 6, 4, 4, 3]);
-
     /// <summary>The fine Gauss grid from which the report's sums come.</summary>
     public static StationGrid Fine { get; } = Gauss([6, 6, 12, 5, 3, 6, 10, 10, 14, 10]);
-
     /// <summary>The patterns in order.</summary>
     public ReadOnlySpan<StationPattern> Patterns => patterns;
-
     public int LowerHandPlace { get; }
-
     /// <summary>The first place on the blade, at the throat.</summary>
     public int FirstBladePlace { get; }
 

@@ -27,31 +27,22 @@ public sealed class StationPattern
     }
 
     public Segment Segment { get; }
-
     /// <summary>Place in the segment's own coordinate.</summary>
     public double Coordinate { get; }
-
     /// <summary>Quadrature weight in the segment's own coordinate; 0 where the place only serves to look at the solid.</summary>
     public double Weight { get; }
-
     /// <summary>Pure numbers of the section.</summary>
     public SectionMoments Moments { get; }
-
     /// <summary>Share of the lower shaft's sizes, against the upper shaft's.</summary>
     public double LowerShare { get; }
-
     /// <summary>Share of the edge thickness.</summary>
     public double EdgeShare { get; }
-
     /// <summary>Share of the grip's hollow.</summary>
     public double HollowShare => Weights.Hollow;
-
     /// <summary>How the sizes mix into the thickness.</summary>
     internal ThicknessWeights Weights { get; }
-
     /// <summary>How they mix into the thickness's change along the segment's coordinate.</summary>
     internal ThicknessWeights Rates { get; }
-
     internal PerimeterPattern Perimeter { get; }
 
     /// <param name="weight">Quadrature weight in that coordinate.</param>
@@ -106,9 +97,7 @@ internal readonly record struct ThicknessWeights(double Grip, double Upper, Spin
     }
 
     internal double Sum(PaddleSizes sizes, in SpineSlopes slopes, double hollowMm) =>
-        Grip * sizes.GripThicknessMm
-        + Upper * sizes.UpperThicknessMm
-        + Spine.Shaft * sizes.ShaftThicknessMm
+        Grip * sizes.GripThicknessMm + Upper * sizes.UpperThicknessMm + Spine.Shaft * sizes.ShaftThicknessMm
         + Spine.Throat * sizes.ThroatThicknessMm
         + Spine.Middle * sizes.MiddleThicknessMm
         + Spine.Tip * sizes.TipThicknessMm
@@ -153,7 +142,6 @@ public sealed record Segment(Zone Zone, double From, double To, bool ClosesAtSta
 {
     /// <summary>The shaft from the grip to the lower hand.</summary>
     public static Segment UpperShaft { get; } = new(Zone.Shaft, 0, 1);
-
     /// <summary>The shaft from the lower hand to the throat.</summary>
     public static Segment LowerShaft { get; } = new(Zone.Shaft, 0, 1);
 

@@ -10,8 +10,7 @@ internal static class BendingMoments
     /// <param name="loadCase">The case; one across the grain has the moments of its stroke.</param>
     /// <param name="bucklingN">Thrust at which the shaft would buckle, N: how near it is decides how far a thrust's moments grow.</param>
     /// <param name="moments">Receives the moments, one for each place.</param>
-    internal static void Fill(
-        PaddleSolid solid, BladePressure pressure, LoadCase loadCase, double bucklingN, Span<double> moments)
+    internal static void Fill(PaddleSolid solid, BladePressure pressure, LoadCase loadCase, double bucklingN, Span<double> moments)
     {
         FirstOrder(solid, pressure, loadCase, moments);
         if (loadCase.ThrustN == 0) return;

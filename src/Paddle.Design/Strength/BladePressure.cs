@@ -13,7 +13,6 @@ internal sealed class BladePressure
 {
     private const int Powers = 4;
     private static readonly GaussRule Gauss = new(3);
-
     private readonly double[] moments; // Powers for each blade place
     private readonly double throatMm;
     private readonly int firstPlace;
@@ -26,7 +25,6 @@ internal sealed class BladePressure
 
     /// <summary>Area of the blade's face, mm².</summary>
     public double AreaMm2 => moments[0];
-
     /// <summary>x of the face's centroid, mm: the resultant of an even pressure.</summary>
     public double CentroidMm => throatMm + moments[1] / moments[0];
 

@@ -25,10 +25,8 @@ internal static class CrossGrainBending
 {
     /// <summary>λ: share of the twist that stress along rays carries.</summary>
     internal const double TwistShare = 0.30;
-
     /// <summary>Share of the stress along the grain that appears across it.</summary>
     internal const double CurlShare = 0.008;
-
     /// <summary>Where the looking begins, fraction of the blade: above it the section is still more shaft than plate.</summary>
     internal const double From = 0.20;
 

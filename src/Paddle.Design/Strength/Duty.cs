@@ -48,10 +48,8 @@ internal sealed record DutyRule(
 
     public static IReadOnlyList<DutyRule> All { get; } =
     [
-        new(Duty.Touring, "touring", 5.0, 14.0, 0.40, 2.5, 1.3, EasyStroke,
-            "14.0 N per kg^(2/3): sub-elite mean peak + 1 SD, " + Ho),
-        new(Duty.Expedition, "expedition", 5.0, 16.3, 0.40, 3.0, 1.5, EasyStroke,
-            "16.3 N per kg^(2/3): elite mean peak, " + Ho),
+        new(Duty.Touring, "touring", 5.0, 14.0, 0.40, 2.5, 1.3, EasyStroke, "14.0 N per kg^(2/3): sub-elite mean peak + 1 SD, " + Ho),
+        new(Duty.Expedition, "expedition", 5.0, 16.3, 0.40, 3.0, 1.5, EasyStroke, "16.3 N per kg^(2/3): elite mean peak, " + Ho),
         new(Duty.Racing, "racing", 7.9, 21.1, 0.33, 3.0, 1.3,
             "7.9 N per kg^(2/3): an elite paddler's mean force, " + Ho + ", taken as the peak of a training stroke (assumption); 0.33 of static "
             + "strength for ten million strokes: EN 1995-2 annex A, from memory",

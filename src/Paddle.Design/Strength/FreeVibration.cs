@@ -13,8 +13,7 @@ internal static class FreeVibration
     /// <param name="x">Places in rising order, mm.</param>
     /// <param name="massPerLength">Mass per length at each place, kg/mm.</param>
     /// <param name="stiffness">EI at each place, N·mm².</param>
-    internal static double FirstFrequencyHz(
-        ReadOnlySpan<double> x, ReadOnlySpan<double> massPerLength, ReadOnlySpan<double> stiffness)
+    internal static double FirstFrequencyHz(ReadOnlySpan<double> x, ReadOnlySpan<double> massPerLength, ReadOnlySpan<double> stiffness)
     {
         var count = x.Length;
         Span<double> mass = stackalloc double[count];

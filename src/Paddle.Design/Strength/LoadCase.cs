@@ -23,19 +23,14 @@ public sealed record LoadCase(string Id, LoadAction Action, double ForceN, doubl
 {
     /// <summary>Force sideways on the tip, across the faces, N; of a thrust only.</summary>
     public double SideForceN { get; init; }
-
     /// <summary>Distance of the stroke's pivot above the throat, mm; of a stroke only. Theory L5.</summary>
     public double PivotMm { get; init; }
-
     /// <summary>Share of the strength of a five-minute test that a load of this duration and number may use. Theory L17.</summary>
     public double StrengthShare { get; init; } = 1;
-
     /// <summary>Whether the case bends the paddle along its length.</summary>
     public bool BendsAlongTheGrain => Action != LoadAction.AcrossTheGrain;
-
     /// <summary>Thrust along the shaft, N; 0 unless the case is one.</summary>
     internal double ThrustN => Action == LoadAction.TipThrust ? ForceN : 0;
-
     /// <summary>Name to print in a sentence.</summary>
     public string Name => Id.Replace('-', ' ');
 }
@@ -51,7 +46,6 @@ internal static class StrokePivots
 {
     /// <summary>Distance of the easy stroke's pivot above the throat, mm.</summary>
     public const double TouringMm = 100;
-
     /// <summary>Distance of the hard stroke's pivot above the throat, mm.</summary>
     public const double HardMm = 450;
 }

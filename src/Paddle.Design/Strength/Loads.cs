@@ -9,10 +9,8 @@ public sealed record Loads(Duty Duty, double BodyMassKg, IReadOnlyList<LoadCase>
 {
     /// <summary>Body mass when none is given, kg.</summary>
     public const double UnknownBodyMassKg = 75;
-
     /// <summary>Weight that a maker hangs at the centre of pressure to check the flex, N.</summary>
     public const double BenchN = 50;
-
     /// <summary>Peak over mean force of a stroke: 16.3/7.9. Source: elite dragon-boat paddlers, Ho, Smith and O'Meara 2009 (abstract).</summary>
     public const double PeakOverMean = 2.06;
 
@@ -27,7 +25,6 @@ public sealed record Loads(Duty Duty, double BodyMassKg, IReadOnlyList<LoadCase>
 
     private const double DragOfFlatBlade = 1.2; // mean of the band of plate drag for a blade's aspect, theory H6
     private const double GravityMS2 = 9.80665;
-
     private const string Instantaneous = "; 1.10 on strength for its duration: EN 1995-1-1, instantaneous, in the ICE Manual table 19.9";
 
     /// <summary>Every load case, in the order in which a report lists them.</summary>
@@ -39,7 +36,6 @@ public sealed record Loads(Duty Duty, double BodyMassKg, IReadOnlyList<LoadCase>
 
     /// <summary>The cases that bend the paddle along its length: those that the sizes are chosen for.</summary>
     public IReadOnlyList<LoadCase> AlongTheGrain { get; private init; } = [.. Cases.Where(loadCase => loadCase.BendsAlongTheGrain)];
-
     /// <summary>The easy stroke, whose pressure also gives the centre of pressure and the hands' forces.</summary>
     public LoadCase Touring => Cases.First(loadCase => loadCase.Action == LoadAction.Stroke);
 

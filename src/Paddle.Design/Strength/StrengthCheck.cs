@@ -10,7 +10,6 @@ public sealed record StrengthCheck(IReadOnlyList<CaseResult> Cases, double Buckl
 {
     /// <summary>The case nearest to its least factor, or furthest below it.</summary>
     public CaseResult Governing => Cases.MinBy(result => result.Margin)!;
-
     /// <summary>Least margin of the cases that the sizes are chosen for.</summary>
     internal double AlongTheGrainMargin => Cases.Where(result => result.Case.BendsAlongTheGrain).Min(result => result.Margin);
 
@@ -108,10 +107,8 @@ public sealed record CaseResult(
 {
     /// <summary>Strength over stress where that is least.</summary>
     public double SafetyFactor => StrengthMPa / StressMPa;
-
     /// <summary>Safety factor over the least factor asked of the case: 1 or more when it holds.</summary>
     public double Margin => SafetyFactor / Case.LeastFactor;
-
     /// <summary>Mean strength over stress.</summary>
     public double SafetyFactorOnMean => MeanStrengthMPa / StressMPa;
 }

@@ -9,13 +9,10 @@ internal static class StrokeStep
 {
     /// <summary>Water temperature, °C.</summary>
     public const double WaterC = 15;
-
     /// <summary>Touring speed of a canoe, m/s (common practice: 1.3–1.8).</summary>
     public const double BoatSpeedMS = 1.5;
-
     /// <summary>Height that a stroke lifts the paddle, m (engineering assumption: 0.30–0.40).</summary>
     public const double LiftM = 0.35;
-
     /// <summary>Strokes in a day's touring: six hours at 45 a minute (trip reports give about 1 000 an hour and more).</summary>
     public const double StrokesPerDay = 16200;
 

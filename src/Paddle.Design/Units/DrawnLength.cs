@@ -8,16 +8,12 @@ internal static class DrawnLength
 {
     /// <summary>Millimetres in an inch, exactly.</summary>
     public const double MmPerInch = 25.4;
-
     /// <summary>Lengths above this (mm) are printed to 1/16 in, others to 1/32 in.</summary>
     public const double FineUpToMm = 300;
-
     // Keeps 28.6 mm, which is stored a hair above itself, from being pushed up a whole step.
     private const double Hair = 1e-6;
-
     // A size stated to a tenth of a millimetre is known to half of one: 28.6 mm is a 1 1/8 in shaft, not one of 1 5/32 in.
     private const double SameOnARuleMm = 0.05;
-
     // Shavings are set with the finest marks of a rule, 1/64 in.
     private const int FinestMarks = 64;
     private const double ShavingUpToMm = 3.5;

@@ -11,7 +11,6 @@ internal static class PlateDrag
 {
     /// <summary>Largest coefficient of a flat plate blade in a shallow flume. Source: Caplan and Gardner's flume data, as tabulated on a rowing-physics page.</summary>
     public const double FlumeCoefficient = 2.0;
-
     /// <summary>Largest aspect ratio at which the fit below was checked.</summary>
     public const double LargestFittedAspectRatio = 20;
 

@@ -8,10 +8,7 @@ internal static class NearestNames
     public static IReadOnlyList<string> Rank(IEnumerable<string> ids, string wrong, int count)
     {
         var text = string.Join('-', wrong.ToLowerInvariant().Split([' ', '_', '-'], StringSplitOptions.RemoveEmptyEntries));
-        return [.. ids
-            .OrderBy(id => Closeness(id, text))
-            .ThenBy(id => Slips(id, text))
-            .ThenBy(id => id, StringComparer.Ordinal)
+        return [.. ids.OrderBy(id => Closeness(id, text)).ThenBy(id => Slips(id, text)).ThenBy(id => id, StringComparer.Ordinal)
             .Take(Math.Max(count, 0))];
     }
 

@@ -6,43 +6,30 @@ public sealed record WoodInUse
 {
     /// <summary>Identifier of the species.</summary>
     public required string SpeciesId { get; init; }
-
     /// <summary>Whether it is sold and carved as a softwood.</summary>
     public required bool IsSoftwood { get; init; }
-
     /// <summary>Moisture the values hold at, percent of ovendry mass.</summary>
     public required double MoisturePercent { get; init; }
-
     /// <summary>Slope of grain, rise over run.</summary>
     public required double SlopeOfGrain { get; init; }
-
     /// <summary>Density with its water, kg/m3.</summary>
     public required double DensityKgM3 { get; init; }
-
     /// <summary>Apparent modulus of elasticity (span of 14 depths, shear sag included), MPa.</summary>
     public required double ApparentModulusMPa { get; init; }
-
     /// <summary>True longitudinal modulus EL, for bending with shear counted apart, MPa.</summary>
     public required double ModulusMPa { get; init; }
-
     /// <summary>Shear modulus along the grain, MPa.</summary>
     public required double ShearModulusMPa { get; init; }
-
     /// <summary>Mean bending strength, MPa.</summary>
     public required double MeanBendingStrengthMPa { get; init; }
-
     /// <summary>Bending strength that 19 sticks in 20 exceed, MPa.</summary>
     public required double BendingStrengthMPa { get; init; }
-
     /// <summary>Compression strength along the grain that 19 sticks in 20 exceed, MPa.</summary>
     public required double CompressionStrengthMPa { get; init; }
-
     /// <summary>Mean tension strength across the grain, MPa.</summary>
     public required double MeanCrossGrainStrengthMPa { get; init; }
-
     /// <summary>Tension strength across the grain that 19 sticks in 20 exceed, MPa.</summary>
     public required double CrossGrainStrengthMPa { get; init; }
-
     /// <summary>Where each value came from, one line a value.</summary>
     public required IReadOnlyList<string> Sources { get; init; }
 

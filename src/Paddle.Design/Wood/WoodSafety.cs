@@ -41,7 +41,6 @@ internal static class WoodSafety
 
     /// <summary>Driest wood a design may state, percent: a heated room in winter, 30 % humidity, brings wood to about 6 %.</summary>
     public const double MinimumMoisturePercent = 6.0;
-
     /// <summary>Wettest wood a design may state, percent: above it fungi grow and the stick is not fit to shape or glue.</summary>
     public const double MaximumMoisturePercent = 20.0;
 
@@ -52,7 +51,6 @@ internal static class WoodSafety
 
     /// <summary>The one treatment that is accepted: none.</summary>
     public const string NoTreatment = "none";
-
     private const string Memory = "from memory";
 
     /// <summary>Treated or unknown stock that is refused, with reasons.</summary>
@@ -122,8 +120,7 @@ internal static class WoodSafety
     {
         const double RoundOff = 1e-9;
         return slopeOfGrain <= WarnSlopeOfGrain + RoundOff ? GrainVerdict.Accept
-            : slopeOfGrain <= RefuseSlopeOfGrain + RoundOff ? GrainVerdict.Warn
-            : GrainVerdict.Refuse;
+            : slopeOfGrain <= RefuseSlopeOfGrain + RoundOff ? GrainVerdict.Warn : GrainVerdict.Refuse;
     }
 
     /// <summary>Why stock of a treatment is refused; null for <c>none</c>. A treatment this list does not know is refused too: what is not

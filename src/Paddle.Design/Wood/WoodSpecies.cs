@@ -10,44 +10,30 @@ internal sealed record WoodSpecies
 {
     /// <summary>Identifier in requests: lower-case words joined by hyphens, such as <c>white-ash</c>.</summary>
     public required string Id { get; init; }
-
     public required string CommonName { get; init; }
-
     public required string BotanicalName { get; init; }
-
     /// <summary>True for a conifer.</summary>
     public required bool IsSoftwood { get; init; }
-
     /// <summary>G12: ovendry mass over volume at 12 % moisture, relative to water.</summary>
     public required double SpecificGravity12 { get; init; }
-
     /// <summary>Gb: ovendry mass over green volume, relative to water; null where none is published.</summary>
     public required double? SpecificGravityGreen { get; init; }
-
     /// <summary>Apparent modulus of elasticity at 12 %, MPa: centre load, span 14 times the depth, shear sag included.</summary>
     public required double ModulusOfElasticity12MPa { get; init; }
-
     /// <summary>Apparent modulus of elasticity, green, MPa; null where none is published.</summary>
     public required double? ModulusOfElasticityGreenMPa { get; init; }
-
     /// <summary>Modulus of rupture (bending strength) at 12 %, MPa.</summary>
     public required double ModulusOfRupture12MPa { get; init; }
-
     /// <summary>Modulus of rupture, green, MPa; null where none is published.</summary>
     public required double? ModulusOfRuptureGreenMPa { get; init; }
-
     /// <summary>Compression strength parallel to the grain at 12 %, MPa.</summary>
     public required double CompressionParallel12MPa { get; init; }
-
     /// <summary>Compression strength parallel to the grain, green, MPa; null where none is published.</summary>
     public required double? CompressionParallelGreenMPa { get; init; }
-
     /// <summary>Shear strength parallel to the grain at 12 %, MPa; null where none is published.</summary>
     public required double? ShearParallel12MPa { get; init; }
-
     /// <summary>Tension strength perpendicular to the grain at 12 %, MPa; null where the table prints a dash.</summary>
     public required double? TensionPerpendicular12MPa { get; init; }
-
     /// <summary>Tension strength perpendicular to the grain, green, MPa; null where the table prints a dash.</summary>
     public required double? TensionPerpendicularGreenMPa { get; init; }
 
@@ -57,46 +43,32 @@ internal sealed record WoodSpecies
 
     /// <summary>Green companion of <see cref="CrossGrainDefault12MPa"/>, MPa, by the same rule.</summary>
     public required double? CrossGrainDefaultGreenMPa { get; init; }
-
     /// <summary>Mp, the moisture in percent at which strength meets its green value on drying (table 5-13).</summary>
     public required double MpPercent { get; init; }
-
     /// <summary>Tangential shrinkage, green to ovendry, percent of the green dimension.</summary>
     public required double ShrinkageTangentialPercent { get; init; }
-
     /// <summary>Radial shrinkage, green to ovendry, percent of the green dimension.</summary>
     public required double ShrinkageRadialPercent { get; init; }
-
     /// <summary>Volumetric shrinkage, green to ovendry, percent of the green volume; null where none is published.</summary>
     public required double? ShrinkageVolumetricPercent { get; init; }
-
     /// <summary>Side hardness at 12 %, N; null where none is published.</summary>
     public required double? SideHardness12N { get; init; }
-
     /// <summary>ET/EL, tangential over longitudinal true modulus; null where none is published.</summary>
     public required double? TangentialModulusRatio { get; init; }
-
     /// <summary>GLR/EL, shear modulus in the longitudinal-radial plane over EL; null where none is published.</summary>
     public required double? ShearModulusRatioLR { get; init; }
-
     /// <summary>GLT/EL, shear modulus in the longitudinal-tangential plane over EL; null where none is published.</summary>
     public required double? ShearModulusRatioLT { get; init; }
-
     /// <summary>Decay resistance of the heartwood.</summary>
     public required DecayResistance DecayResistance { get; init; }
-
     /// <summary>Judgement of the wood for a paddle.</summary>
     public required Suitability Suitability { get; init; }
-
     /// <summary>Why <see cref="Suitability"/> is what it is.</summary>
     public required string SuitabilityReason { get; init; }
-
     /// <summary>Cautions that go with this species, beside those for any wood in <see cref="WoodSafety.DustCautions"/>.</summary>
     public required IReadOnlyList<SafetyNote> SafetyNotes { get; init; }
-
     /// <summary>True when the strengths come from trade pages only: too weak a source for a strict check.</summary>
     public required bool WeakSource { get; init; }
-
     /// <summary>Every figure of this species with its unit and source.</summary>
     public required IReadOnlyList<SourcedFigure> Sources { get; init; }
 
@@ -106,8 +78,7 @@ internal sealed record WoodSpecies
 
     /// <summary>Tension strength across the grain when green that a design may use, MPa: published, else the stated default, else the value
     /// at 12 %.</summary>
-    public double CrossGrainStrengthGreenMPa =>
-        TensionPerpendicularGreenMPa ?? CrossGrainDefaultGreenMPa ?? CrossGrainStrength12MPa;
+    public double CrossGrainStrengthGreenMPa => TensionPerpendicularGreenMPa ?? CrossGrainDefaultGreenMPa ?? CrossGrainStrength12MPa;
 }
 
 /// <summary>

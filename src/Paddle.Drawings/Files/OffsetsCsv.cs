@@ -16,13 +16,9 @@ namespace Paddle.Drawings.Files;
 internal sealed class OffsetsCsv : IDesignFile
 {
     public string FileName => "offsets.csv";
-
     public string MediaType => "text/csv";
-
     public string Description => "Table of offsets: half-breadth and thicknesses at stations, in millimetres and inch fractions.";
-
     public string Version => "2";
-
     public bool DependsOnPaper => false;
 
     public void Write(DesignReport report, DrawingContext context, Stream output, CancellationToken cancellation = default)

@@ -11,7 +11,6 @@ internal sealed class StlStream(byte[] header, SolidMesh mesh) : Stream
 {
     /// <summary>Length of the header with the count of facets.</summary>
     public const int HeaderBytes = 84;
-
     private const int FacetBytes = 50;
 
     private readonly byte[] current = new byte[FacetBytes];
@@ -20,11 +19,8 @@ internal sealed class StlStream(byte[] header, SolidMesh mesh) : Stream
     private long position;
 
     public override bool CanRead => true;
-
     public override bool CanSeek => true;
-
     public override bool CanWrite => false;
-
     public override long Length => HeaderBytes + FacetBytes * (long)mesh.FacetCount;
 
     public override long Position

@@ -14,15 +14,10 @@ internal sealed class TemplateDxf : IDesignFile
     private const double GapMm = 60;
 
     public string FileName => "template.dxf";
-
     public string MediaType => "image/vnd.dxf";
-
     public string Description => "Face, half template and sections for CAD or a cutter, on named layers, in millimetres.";
-
     public string Version => "2";
-
     public bool DependsOnPaper => false;
-
     public bool IsHeavy => true;
 
     public void Write(DesignReport report, DrawingContext context, Stream output, CancellationToken cancellation = default) =>

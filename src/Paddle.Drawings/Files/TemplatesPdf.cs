@@ -17,15 +17,10 @@ internal sealed class TemplatesPdf : IDesignFile
     private const double NoticeLineMm = 8;
 
     public string FileName => "templates.pdf";
-
     public string MediaType => "application/pdf";
-
     public string Description => "Half template and section cards at true scale, to print on A4, Letter, A3 or a roll.";
-
     public string Version => "2";
-
     public bool DependsOnPaper => true;
-
     public bool IsHeavy => true;
 
     public void Write(DesignReport report, DrawingContext context, Stream output, CancellationToken cancellation = default)

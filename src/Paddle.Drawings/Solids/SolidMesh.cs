@@ -20,14 +20,12 @@ internal sealed class SolidMesh
     private const double RingSpacingMm = 4;
     private const double OutlineToleranceMm = 0.03;
     private const int ChordsPerQuarter = 20;
-
     // How far before the ends the last rings lie: the closing cones are this shallow.
     private const double EndMm = 0.03;
 
     private readonly Corner[][] rings;
     private readonly Corner top;
     private readonly Corner tip;
-
     // Index of each band's first facet, and behind them the count of all.
     private readonly int[] firstOfBand;
 
@@ -42,8 +40,7 @@ internal sealed class SolidMesh
         var reach = solid.HalfThickness[throatRing] * mitre + 0.05;
         rings =
         [
-            .. Enumerable.Range(0, xs.Length)
-                .Where(i => mitre == 0 || i == throatRing || Math.Abs(xs[i] - form.Places.ThroatMm) > reach)
+            .. Enumerable.Range(0, xs.Length).Where(i => mitre == 0 || i == throatRing || Math.Abs(xs[i] - form.Places.ThroatMm) > reach)
                 .Select(i => Ring(solid, i, profile, i == throatRing ? mitre : 0)),
         ];
         top = ToCorner(profile.At(0, 0), 0);

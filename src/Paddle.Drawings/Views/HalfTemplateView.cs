@@ -13,9 +13,7 @@ internal static class HalfTemplateView
     /// <summary>Radius of the hang hole, mm.</summary>
     public const double HoleRadiusMm = 4;
     private const double RowMm = 8;
-
     public const string PathId = "half-template";
-
     /// <summary>x of the top of the grip on the sheet, mm.</summary>
     public const double OriginX = 46;
 

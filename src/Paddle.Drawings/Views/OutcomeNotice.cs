@@ -12,10 +12,8 @@ internal static class OutcomeNotice
 {
     /// <summary>First words of a paddle that is too weak.</summary>
     public const string TooWeak = "DO NOT BUILD: this paddle is too weak.";
-
     /// <summary>First words of one that misses another aim.</summary>
     public const string Missed = "NOT ALL THAT WAS ASKED:";
-
     private const double LineShare = 1.6;
 
     /// <summary>Whether there is anything to say.</summary>
@@ -26,8 +24,7 @@ internal static class OutcomeNotice
 
     /// <summary>The first line alone; empty when every aim is met.</summary>
     public static string Headline(DesignOutcome outcome) => outcome.IsMet ? ""
-        : outcome.IsTooWeak ? TooWeak
-        : $"{Missed} {Join(outcome.Unmet.Select(aim => Subject(aim.Code)))}.";
+        : outcome.IsTooWeak ? TooWeak : $"{Missed} {Join(outcome.Unmet.Select(aim => Subject(aim.Code)))}.";
 
     /// <summary>The headline, then what is missed and what to do about it; none for a sound design.</summary>
     public static IReadOnlyList<string> Lines(DesignReport report, DrawingUnits units)

@@ -159,7 +159,6 @@ internal static class SectionPaths
 {
     /// <summary>Octagon line from each edge, as a share of the face: 1 − 1/√2, so that all eight facets touch the ellipse.</summary>
     public const double EightSide = 0.2928932188134524;
-
     /// <summary>Sixteen-side line from each corner of the octagon, as a share of the facet, by the geometry of the regular figures.</summary>
     public const double SixteenSide = 0.2598915325;
 

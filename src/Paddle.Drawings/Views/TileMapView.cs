@@ -128,22 +128,17 @@ internal sealed record TilePlan(double PageWidthMm, double PageHeightMm, int Col
 {
     /// <summary>Edge that printers leave white, mm; common practice, no source.</summary>
     public const double MarginMm = 10;
-
     /// <summary>How far neighbours overlap, mm; common practice, no source.</summary>
     public const double OverlapMm = 10;
-
     /// <summary>Strip for a label of one line, mm.</summary>
     public const double OneLineMm = 8;
 
     /// <summary>Drawing on one tile across, mm.</summary>
     public double TileWidthMm => PageWidthMm - 2 * MarginMm;
-
     /// <summary>Drawing on one tile down, mm.</summary>
     public double TileHeightMm => PageHeightMm - 2 * MarginMm - LabelMm;
-
     /// <summary>From one tile to the next across, mm.</summary>
     public double StepX => TileWidthMm - OverlapMm;
-
     /// <summary>From one tile to the next down, mm.</summary>
     public double StepY => TileHeightMm - OverlapMm;
 

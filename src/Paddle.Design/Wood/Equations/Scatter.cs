@@ -10,10 +10,8 @@ internal static class Scatter
 
     /// <summary>Coefficient of variation of modulus of elasticity; source as for <see cref="RuptureVariation"/>.</summary>
     public const double ElasticityVariation = 0.22;
-
     /// <summary>Coefficient of variation of compression parallel to the grain; source as for <see cref="RuptureVariation"/>.</summary>
     public const double CompressionVariation = 0.18;
-
     /// <summary>Coefficient of variation of specific gravity; source as for <see cref="RuptureVariation"/>.</summary>
     public const double SpecificGravityVariation = 0.10;
 

@@ -40,6 +40,5 @@ internal static class WoodDensity
     /// <param name="moisturePercent">M, percent.</param>
     /// <returns>rho, kg/m3.</returns>
     public static double KgM3(WoodSpecies species, double moisturePercent) =>
-        KgM3(
-            SpecificGravityFrom12(species.SpecificGravity12, Shrinkage.VolumetricPercent(species), moisturePercent), moisturePercent);
+        KgM3(SpecificGravityFrom12(species.SpecificGravity12, Shrinkage.VolumetricPercent(species), moisturePercent), moisturePercent);
 }
