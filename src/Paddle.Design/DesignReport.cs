@@ -12,14 +12,11 @@ namespace Paddle.Design;
 /// <summary>A finished design and everything known about it.</summary>
 /// <param name="Specification">What was asked, every default filled in.</param>
 /// <param name="Sizes">The nine sizes, rounded to what a caliper or an inch rule shows.</param>
-/// <param name="Outline">The outline on the face.</param>
 /// <param name="Stations">The solid at places no more than 10 mm apart.</param>
 /// <param name="Mass">Mass, balance point and swing of the bare wood.</param>
 /// <param name="Strength">Every load case.</param>
 /// <param name="Flex">Bench flex and first frequency.</param>
-/// <param name="Stroke">In the water.</param>
 /// <param name="Outcome">How the aims came out.</param>
-/// <param name="Checks">Every check with its limit.</param>
 /// <param name="Cautions">What can hurt, with sources.</param>
 public sealed record DesignReport(
     PaddleSpecification Specification,

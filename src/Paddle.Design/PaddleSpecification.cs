@@ -10,7 +10,6 @@ namespace Paddle.Design;
 /// <summary>A paddle to be designed, every default filled in; only the sizes left to the solver are open.</summary>
 /// <param name="Form">Places, grip, blade outline and bend.</param>
 /// <param name="Pinned">Sizes that the maker fixes; null ones are the solver's to choose.</param>
-/// <param name="Wood">The wood as it will be used.</param>
 /// <param name="Loads">The forces it must stand.</param>
 public sealed record PaddleSpecification(PaddleForm Form, PinnedSizes Pinned, WoodInUse Wood, Loads Loads, Aims Aims)
 {

@@ -36,7 +36,6 @@ internal interface IBlockwiseDesignFile : IDesignFile
 
 /// <summary>What a drawing needs to know beside the design.</summary>
 /// <param name="Label">The owner's name for the design; any text, printed safely.</param>
-/// <param name="Units">Units to letter in.</param>
 /// <param name="EngineVersion">Version of the service that computed the design.</param>
 /// <param name="DesignCode">Code by which the design can be had again, or null.</param>
 /// <param name="Paper">Paper of printed templates.</param>

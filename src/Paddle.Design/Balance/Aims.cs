@@ -11,7 +11,6 @@ public enum BalanceAim
 }
 
 /// <summary>What the maker asks of the design.</summary>
-/// <param name="BalanceAt">Where it should balance.</param>
 /// <param name="BalanceToleranceMm">How far off that is still good, mm.</param>
 /// <param name="MinimumSafetyFactor">Least safety factor in every load case, on 5th-percentile strength.</param>
 /// <param name="LeastBenchFlexMm">Least bench flex, mm, or null.</param>

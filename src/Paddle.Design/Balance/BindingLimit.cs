@@ -26,7 +26,6 @@ public sealed record BalanceResult(
 }
 
 /// <summary>A weight let in that would bring the finished paddle to its aim: named and priced, not built in. Theory M14.</summary>
-/// <param name="G">The weight, g.</param>
 /// <param name="AtMm">Where, mm from the top of the grip: near the tip, or at the grip hand.</param>
 public sealed record Ballast(double G, double AtMm)
 {
@@ -209,6 +208,5 @@ internal enum LimitGroup
 /// <summary>One limit of the design problem: a row that must not turn negative.</summary>
 /// <param name="Id">Name to print.</param>
 /// <param name="Group">The aim it belongs to.</param>
-/// <param name="Unit">Unit in which it is loosened.</param>
 /// <param name="RowPerUnit">How much the row gains when the limit is loosened by one unit.</param>
 internal readonly record struct Limit(string Id, LimitGroup Group, string Unit, double RowPerUnit);

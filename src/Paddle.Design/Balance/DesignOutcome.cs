@@ -10,7 +10,6 @@ namespace Paddle.Design.Balance;
 /// <param name="Value">What the design reaches.</param>
 /// <param name="Unit">Unit of both; empty for a factor.</param>
 /// <param name="Message">What is missed, in a sentence.</param>
-/// <param name="Advice">What to change.</param>
 public sealed record UnmetAim(string Code, double Value, double Limit, string Unit, string Message, string Advice)
 {
     /// <summary>Whether the paddle is too weak: a danger, where every other aim is a wish.</summary>

@@ -169,7 +169,6 @@ internal sealed class DesignProblem
     /// <summary>Lets go of the rows of a group that hold the solution and are broken there: to where they are, and a little more, so that
     /// the last hundredths of a hopeless limit do not drive every other size to its end. A balance out of reach is left to its price.
     /// Theory B4.</summary>
-    /// <param name="multipliers">Multipliers of the rows at the solution.</param>
     internal void LetGo(LimitGroup group, ReadOnlySpan<double> multipliers)
     {
         var worst = -1;

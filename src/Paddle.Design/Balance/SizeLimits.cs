@@ -38,7 +38,6 @@ internal static class SizeLimits
     public static double SmallShare(double handSpacingMm) => Math.Clamp(handSpacingMm / SmallSpacingMm, 22.0 / 28, 1);
 
     /// <summary>Limits for the solver, in the same order, mm.</summary>
-    /// <param name="isSoftwood">Softwoods are carved thicker.</param>
     /// <param name="smallShare">Share of an adult's sizes; spine and edges keep it at both ends, the shaft may be as thick as its loads ask.</param>
     /// <param name="usableThicknessMm">Thickness that the maker's board leaves, mm, or null; no thickness may exceed it.</param>
     /// <param name="latticeMm">Step of the sizes, mm: a limit between two of them moves to the nearer.</param>

@@ -24,8 +24,6 @@ internal sealed record BoardNeed(double ThickestMm, double NeededMm, BoardStock 
     public const double RoughFaceMm = 1.0;
 
     /// <summary>The board for a thickest section.</summary>
-    /// <param name="thickestMm">Thickest finished section, mm.</param>
-    /// <param name="isSoftwood">Softwood or hardwood sizes.</param>
     public static BoardNeed For(double thickestMm, bool isSoftwood)
     {
         const double Hair = 1e-6;
@@ -57,8 +55,6 @@ internal sealed record BoardNeed(double ThickestMm, double NeededMm, BoardStock 
 }
 
 /// <summary>A thickness that boards are sold in.</summary>
-/// <param name="Name">Name in the trade.</param>
-/// <param name="ThicknessMm">Surfaced thickness, mm.</param>
 internal sealed record BoardStock(string Name, double ThicknessMm)
 {
     /// <summary>Least thickness as sawn and kiln-dried, mm; null where none is known.</summary>
@@ -83,11 +79,9 @@ internal sealed record BoardStock(string Name, double ThicknessMm)
     private const int FiveQuarterPlace = 1;
 
     /// <summary>5/4 stock of a kind of wood.</summary>
-    /// <param name="isSoftwood">Softwood or hardwood sizes.</param>
     public static BoardStock FiveQuarter(bool isSoftwood) => Sold(isSoftwood)[FiveQuarterPlace];
 
     /// <summary>The thinnest stock of at least a thickness; planed-up rough stock of just that thickness beyond the last.</summary>
-    /// <param name="isSoftwood">Softwood or hardwood sizes.</param>
     public static BoardStock Holding(double thicknessMm, bool isSoftwood) =>
         Sold(isSoftwood).FirstOrDefault(stock => stock.ThicknessMm >= thicknessMm - 1e-9)
         ?? new("planed from rough stock", Math.Ceiling(thicknessMm));

@@ -7,10 +7,8 @@ namespace Paddle.Design.Build;
 
 /// <summary>From a weighing and a balance point in the middle of the build to the least wood that brings the aim. Theory M22 to
 /// M27.</summary>
-/// <param name="Status">What it comes to.</param>
 /// <param name="Doubt">Why readings are doubted; null when they are not.</param>
 /// <param name="Outlook">What the readings make of the paddle; null when they are not believed.</param>
-/// <param name="AimMm">Aimed balance point, mm.</param>
 /// <param name="Removals">Wood to take off beyond the plan; none when nothing is needed.</param>
 /// <param name="ThicknessPlacesMm">Places of the thickness readings in their order, mm from the top of the grip.</param>
 internal sealed record BalanceCorrection(
@@ -195,7 +193,6 @@ internal sealed record Doubt(IReadOnlyList<ReadingDoubt> Readings, BuildStage? F
 /// <param name="MassG">Grams that come off.</param>
 /// <param name="ThicknessMm">Full thickness off the middle in the heart of the zone, mm, running out to nothing at edges and ends.</param>
 /// <param name="FromMm">Where the zone begins, mm from the top of the grip.</param>
-/// <param name="ToMm">Where it ends.</param>
 internal sealed record Removal(CorrectionZone Zone, double MassG, double ThicknessMm, double FromMm, double ToMm)
 {
     /// <summary>Of the thickness, off each face, mm.</summary>
@@ -220,13 +217,11 @@ internal sealed record Explanation(
     IReadOnlyList<double> ThicknessErrorsMm);
 
 /// <summary>A predicted finished paddle.</summary>
-/// <param name="BalanceMm">Balance point, mm.</param>
 /// <param name="StandardUncertaintyMm">Standard uncertainty of the balance point, mm.</param>
 /// <param name="ChanceInTolerance">Chance that it ends in tolerance, 0 to 1.</param>
 internal sealed record Forecast(double MassG, double BalanceMm, double StandardUncertaintyMm, double ChanceInTolerance);
 
 /// <summary>The paddle after the correction, its strength looked at again on the real solid.</summary>
-/// <param name="BalanceMm">Balance point, mm.</param>
 /// <param name="ChanceInTolerance">Chance that it ends in tolerance, 0 to 1.</param>
 /// <param name="Weakest">The load case nearest to its least factor, or furthest below it.</param>
 internal sealed record Corrected(double MassG, double BalanceMm, double ChanceInTolerance, CaseResult Weakest, double BenchFlexMm);

@@ -69,12 +69,9 @@ internal static class StationPlan
     private const double ApartMm = 0.5;
 
     /// <summary>Distance between even stations, mm.</summary>
-    /// <param name="units">Units of the maker's rule.</param>
     public static double StepMm(DrawingUnits units) => units == DrawingUnits.Metric ? 50 : 2 * DrawnLength.MmPerInch;
 
     /// <summary>The stations in order.</summary>
-    /// <param name="form">The paddle's places and outline.</param>
-    /// <param name="units">Units of the maker's rule.</param>
     public static IReadOnlyList<Station> Of(PaddleForm form, DrawingUnits units)
     {
         var marks = Marks(form);
@@ -87,8 +84,6 @@ internal static class StationPlan
     }
 
     /// <summary>The even places alone, mm: those that a rule is laid along for.</summary>
-    /// <param name="form">The paddle's places and outline.</param>
-    /// <param name="units">Units of the maker's rule.</param>
     public static IEnumerable<double> Even(PaddleForm form, DrawingUnits units)
     {
         var places = form.Places;

@@ -19,7 +19,6 @@ internal sealed record TapReading(double FrequencyHz) : StiffnessReading;
 
 /// <summary>Standard uncertainties of the readings; the defaults are what a tape, a caliper, a kitchen scale and a phone give.</summary>
 /// <param name="SagMm">Sag, mm.</param>
-/// <param name="MoisturePercent">Moisture, points.</param>
 /// <remarks>Defaults: common practice, no source.</remarks>
 internal sealed record ReadingErrors(
     double LengthMm = 1,
@@ -33,7 +32,6 @@ internal sealed record ReadingErrors(
     double MoisturePercent = 1);
 
 /// <summary>A board as read.</summary>
-/// <param name="SpeciesId">Id of the wood.</param>
 /// <param name="Stiffness">Sag or tap, or null for density alone.</param>
 /// <param name="Errors">Reading errors, or null for the defaults.</param>
 internal sealed record BoardReading(
@@ -50,7 +48,6 @@ internal sealed record BoardReading(
 /// <param name="Value">At the board's moisture.</param>
 /// <param name="At12Percent">At 12 % moisture.</param>
 /// <param name="ZScore">Standard deviations above the species' published mean at 12 %.</param>
-/// <param name="Compared">The same in words.</param>
 internal sealed record BoardProperty(double Value, double StandardUncertainty, double At12Percent, double ZScore, string Compared);
 
 /// <summary>Stiffness of a board, each modulus under its own name.</summary>
@@ -72,8 +69,6 @@ internal sealed record BoardStiffness(
     BoardProperty ApparentModulusMPa);
 
 /// <summary>A remark to a maker under a name that does not change.</summary>
-/// <param name="Code">Its name.</param>
-/// <param name="Text">The remark.</param>
 internal sealed record CodedNote(string Code, string Text);
 
 /// <summary>What a board's own readings say of it.</summary>
@@ -243,7 +238,6 @@ internal static class TapFormula
     /// <param name="modulusMPa">E, MPa.</param>
     /// <param name="massG">m, g.</param>
     /// <param name="lengthMm">L, mm.</param>
-    /// <param name="thicknessMm">Thickness in the direction of the motion, mm.</param>
     /// <returns>f, Hz.</returns>
     public static double SlenderFrequencyHz(double modulusMPa, double massG, double lengthMm, double widthMm, double thicknessMm)
     {

@@ -10,7 +10,6 @@ namespace Paddle.Design.Build;
 
 /// <summary>What the maker chooses about the build.</summary>
 /// <param name="BoardThicknessMm">Thickness of the board as measured, mm, or null for the design's own or the next standard surfaced one.</param>
-/// <param name="Saw">The saw that cuts the outline.</param>
 internal sealed record BuildOptions(double? BoardThicknessMm = null, OutlineSaw Saw = OutlineSaw.BandSaw);
 
 /// <summary>What the caliper and the rule should read at one numbered station.</summary>
@@ -24,13 +23,10 @@ internal sealed record StageStation(int Number, double XMm, double ThicknessMm, 
 /// <summary>One stage of the build sheet.</summary>
 /// <param name="Id">Its name in the contract.</param>
 /// <param name="Allowance">Wood left on.</param>
-/// <param name="MassG">Mass, g, with its band.</param>
 /// <param name="BalanceMm">Balance point, mm from the finished top of the grip along the shaft's line, with its band.</param>
 /// <param name="Stations">What the caliper should read.</param>
-/// <param name="Mark">What to mark and do.</param>
 /// <param name="StopWhen">The sign to stop.</param>
 /// <param name="NextMoveMm">How far the balance point is expected to move at the next stage, mm; positive towards the tip.</param>
-/// <param name="NextMove">The same in words.</param>
 /// <param name="Cautions">What can hurt.</param>
 internal sealed record StageSheet(
     BuildStage Stage,
@@ -50,12 +46,9 @@ internal sealed record StageSheet(
 /// <summary>From board to finished paddle.</summary>
 /// <param name="Units">Units of every sentence, and of the even stations.</param>
 /// <param name="Outcome">How the design's aims came out: a paddle that is too weak is not to be built.</param>
-/// <param name="Blank">The board.</param>
 /// <param name="Stages">Every stage in order.</param>
 /// <param name="ShaftLines">Eight- and sixteen-side lines at the shaft's stations.</param>
-/// <param name="Gauge">A spar gauge for them.</param>
 /// <param name="RoundOvers">Round-over bits that may be used.</param>
-/// <param name="Sanding">Sanding by zone.</param>
 /// <param name="Finish">What goes on, with quantities and days.</param>
 /// <param name="WithFinish">Mass and balance with it on: those of the last stage.</param>
 /// <param name="Tip">A reinforced tip of usual cloth.</param>
@@ -222,11 +215,8 @@ internal static class BuildAssumptions
 }
 
 /// <summary>Sanding of one zone.</summary>
-/// <param name="Zone">Zone of the paddle.</param>
 /// <param name="Grits">Grits in order, P grades (FEPA, ISO 6344).</param>
 /// <param name="RemovesMm">Wood that the sequence takes from each face, mm, at most.</param>
-/// <param name="Why">Why it stops there.</param>
-/// <param name="Source">Where it comes from.</param>
 internal sealed record SandingStep(string Zone, IReadOnlyList<int> Grits, double RemovesMm, string Why, string Source);
 
 /// <summary>Sanding by zone.</summary>

@@ -96,7 +96,6 @@ internal enum ShaftShape
 /// <param name="BladeFaceMm">On each face of the blade, mm, or null.</param>
 /// <param name="ShaftFaceMm">On each face and side of the shaft, mm, or null.</param>
 /// <param name="GripFaceMm">On each face of the grip, mm, or null.</param>
-/// <param name="Shaft">Sides of the shaft.</param>
 /// <param name="FaceToleranceMm">How well a face is held by the tools of this stage, mm: 9 times in 10 within it.</param>
 /// <remarks>
 /// Source: common practice, no source, bounded by a published loss of up to 3.2 mm in sawing, a published stand-off of 3.2 mm

@@ -8,7 +8,6 @@ namespace Paddle.Design.Build;
 /// <summary>The least cut that can be scraped, held against every limit on the real solid. Theory M24, M25 and M27.</summary>
 /// <param name="DepthMm">Full thickness off the middle by zone, mm.</param>
 /// <param name="Strength">Every load case after it.</param>
-/// <param name="BenchFlexMm">Bench flex after it, mm.</param>
 /// <param name="UncertaintyMm">Standard uncertainty of the balance point with the cut's own error, mm.</param>
 internal sealed record CutPlan(double[] DepthMm, StrengthCheck Strength, double BenchFlexMm, double UncertaintyMm)
 {
@@ -130,7 +129,6 @@ internal sealed record CutPlan(double[] DepthMm, StrengthCheck Strength, double 
 /// </remarks>
 /// <param name="AimMm">Aimed balance point, mm.</param>
 /// <param name="PlannedMm">Balance point of the paddle exactly to plan, mm.</param>
-/// <param name="MaximumMassG">Most mass, g.</param>
 /// <param name="Confidence">How sure the maker wants to be of ending in tolerance.</param>
 internal sealed record CutGoal(double AimMm, double ToleranceMm, double PlannedMm, double MaximumMassG, double Confidence)
 {
@@ -190,9 +188,6 @@ internal static class ScrapedCut
 
     /// <summary>The best of all ways to take each zone's depth to a step below or above: every one is tried. Depths nearer to nothing than
     /// to the least are left, unless that misses what must be reached.</summary>
-    /// <param name="depthMm">Exact depths, mm by zone.</param>
-    /// <param name="cost">What a cut costs; the least wins.</param>
-    /// <param name="fits">Whether it keeps all limits.</param>
     /// <param name="suffices">Whether it reaches what must be reached.</param>
     internal static double[] Round(double[] depthMm, Func<double[], double> cost, Func<double[], bool> fits, Func<double[], bool> suffices)
     {

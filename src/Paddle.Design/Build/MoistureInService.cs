@@ -11,9 +11,7 @@ internal sealed record SizeChange(string Id, double BuiltMm, double FlatSawnMm, 
 
 /// <summary>A paddle built at one moisture and used at another. Theory M16.</summary>
 /// <param name="UsedPercent">Moisture of shaft and grip in use, percent.</param>
-/// <param name="BladePercent">Moisture of the blade in use, percent.</param>
 /// <param name="Service">Mass and balance of bare wood in use.</param>
-/// <param name="Notes">What it means.</param>
 internal sealed record MoistureInService(
     double BuiltPercent,
     double UsedPercent,

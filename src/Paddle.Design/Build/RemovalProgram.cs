@@ -23,7 +23,6 @@ internal static class RemovalProgram
     /// <param name="gPerMm">m, grams a millimetre of depth takes, by zone.</param>
     /// <param name="firstPerMm">f, moment that it takes, g·mm by zone.</param>
     /// <param name="lowMm">Least balance that is good enough, mm.</param>
-    /// <param name="highMm">Most balance that is, mm.</param>
     /// <param name="leastRemovedG">Grams that must come off in any case, g.</param>
     /// <param name="shares">Share of each zone's depth at each station.</param>
     /// <param name="limitsMm">Most depth at each station, mm.</param>

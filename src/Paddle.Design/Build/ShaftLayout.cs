@@ -13,7 +13,6 @@ namespace Paddle.Design.Build;
 /// <param name="LineOnSideMm">Eight-side line from each edge of the sides: 0.2929 of the thickness.</param>
 /// <param name="ChamferDegrees">Angle between the corner facet and the face: 45 on a square shaft only.</param>
 /// <param name="SixteenOnFaceMm">Sixteen-side line in from each octagon corner on the faces.</param>
-/// <param name="SixteenOnCornerMm">The same on the corner facets.</param>
 internal sealed record ShaftLine(
     int Number,
     double XMm,
@@ -30,7 +29,6 @@ internal sealed record ShaftLine(
 internal static class ShaftLayout
 {
     /// <summary>Lines on one rectangle.</summary>
-    /// <param name="widthMm">Width of the rectangle on the face, mm.</param>
     public static ShaftLine At(int number, double xMm, double widthMm, double thicknessMm)
     {
         double face = Rounding.EightSideLine * widthMm, side = Rounding.EightSideLine * thicknessMm;
@@ -95,7 +93,6 @@ internal static class Rounding
 }
 
 /// <summary>One round-over bit on the squared shaft.</summary>
-/// <param name="RadiusMm">Radius of the bit, mm.</param>
 /// <param name="FlatLeftMm">Flat left for the bearing on the thinner side, mm.</param>
 /// <param name="LeftAtCornerMm">Wood left at the corner for the hand tools, mm.</param>
 /// <param name="Name">Radius as bits are sold.</param>
@@ -131,8 +128,6 @@ internal static class RoundOver
 
 /// <summary>A spar gauge: two fences that ride the shaft's sides, two points between them that scribe the eight-side lines.</summary>
 /// <param name="BetweenFencesMm">Clear width between the fences' points, mm.</param>
-/// <param name="FirstPointMm">Fence to the first point, mm.</param>
-/// <param name="BetweenPointsMm">Between the two points, mm.</param>
 /// <param name="LastPointMm">Second point to the other fence, mm.</param>
 /// <param name="LineErrorMm">How far its line lies outside the exact one on the widest face, mm: wood left on, never cut into.</param>
 /// <remarks>

@@ -74,14 +74,12 @@ internal sealed class StageSolid
 }
 
 /// <summary>One node of a stage's sum.</summary>
-/// <param name="Pattern">Pattern of the place.</param>
 /// <param name="XMm">x, mm.</param>
 /// <param name="AlongMm">Place along the shaft's line, mm.</param>
 /// <param name="WeightMm">Quadrature weight, mm.</param>
 internal readonly record struct StageNode(StationPattern Pattern, double XMm, double AlongMm, double WeightMm, StageSection Section);
 
 /// <summary>The section that stands at one place at one stage.</summary>
-/// <param name="HalfWidthMm">Half-breadth, mm.</param>
 /// <param name="ThicknessMm">What a caliper reads at the centre line, mm.</param>
 /// <param name="AreaMm2">Area, mm².</param>
 /// <param name="AreaPerThickness">
@@ -218,7 +216,6 @@ internal static class SawnOutline
 
 /// <summary><see cref="SawnOutline"/> with a memory: several stages leave the same allowance at the same places, and each is searched for
 /// once. Belongs to one sheet or one correction; not for several threads.</summary>
-/// <param name="outline">The finished outline.</param>
 internal sealed class OutlineLine(HalfBreadthCurve outline)
 {
     private readonly Dictionary<(double XMm, double AllowanceMm), double> known = [];

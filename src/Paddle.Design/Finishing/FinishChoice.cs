@@ -12,8 +12,6 @@ public enum SurfaceFinish
 }
 
 /// <summary>The finish of a paddle, part of its design: what weighs on the blade moves the balance.</summary>
-/// <param name="Shaft">Finish of shaft and grip.</param>
-/// <param name="ShaftCoats">Coats on shaft and grip.</param>
 /// <param name="TipReinforcement">Whether glass cloth is laid over the tip.</param>
 public sealed record FinishChoice(SurfaceFinish Blade, int BladeCoats, SurfaceFinish Shaft, int ShaftCoats, bool TipReinforcement)
 {

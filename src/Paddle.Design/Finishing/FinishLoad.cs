@@ -8,7 +8,6 @@ namespace Paddle.Design.Finishing;
 internal sealed record Laden(double MassG, double BalanceMm, double ShiftMm);
 
 /// <summary>What a finish adds to a paddle, spread evenly over the surfaces it covers. Theory M14.</summary>
-/// <param name="ShaftG">On shaft and grip, g.</param>
 /// <param name="ClothG">Cloth and resin over the tip, g.</param>
 /// <param name="FirstGmm">First moment about the top of the grip along the shaft's line, g·mm.</param>
 /// <param name="SecondGmm2">Second moment about the same, g·mm².</param>

@@ -4,14 +4,11 @@ using Paddle.Design.Units;
 namespace Paddle.Design.Finishing;
 
 /// <summary>One coat.</summary>
-/// <param name="Number">Number of the coat of its finish.</param>
 /// <param name="Finish">Varnish or oil.</param>
-/// <param name="Zone">Where it goes.</param>
 /// <param name="ThinnerPercent">Thinner, percent of the coat's volume.</param>
 /// <param name="Litres">Finish to pour for this coat with its loss, L.</param>
 /// <param name="ThinnerLitres">Thinner for this coat, L.</param>
 /// <param name="StartDay">Day on which it goes on, counted from the first coat.</param>
-/// <param name="WaitDays">Days to wait after it.</param>
 internal sealed record Coat(
     int Number, string Finish, string Zone, double ThinnerPercent, double Litres, double ThinnerLitres, double StartDay, double WaitDays);
 
@@ -22,8 +19,6 @@ internal sealed record Coat(
 /// <param name="OilLitres">Oil, L.</param>
 /// <param name="ThinnerLitres">Thinner with 0.25 L for the brushes, L.</param>
 /// <param name="BuyVarnishLitres">Tin to buy, L.</param>
-/// <param name="VarnishDryG">Dry varnish that stays on, g.</param>
-/// <param name="OilDryG">Oil that stays in, g.</param>
 /// <param name="MaskingLineMm">
 /// Where the tape's edge lies, mm from the top of the grip: on the shaft, 25 mm above the throat; null where no two finishes meet.
 /// </param>
@@ -68,7 +63,6 @@ internal sealed record FinishPlan(
     private static readonly double[] Thinner = [50, 20, 10];
 
     /// <summary>The plan of a paddle.</summary>
-    /// <param name="mass">The finished paddle with its surfaces.</param>
     public static FinishPlan For(MassProperties mass, double throatMm, FinishChoice choice, DrawingUnits units = DrawingUnits.Metric)
     {
         Surface[] surfaces =

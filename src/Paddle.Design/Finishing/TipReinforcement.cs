@@ -7,9 +7,7 @@ namespace Paddle.Design.Finishing;
 /// <param name="LengthMm">How far it reaches up from the tip, mm.</param>
 /// <param name="ClothGM2">Weight of the cloth, g/m².</param>
 /// <param name="ClothAreaCm2">Cloth to cut for both faces, with 10 mm all round to wrap the edge, cm².</param>
-/// <param name="AddedG">Mass that it adds, g.</param>
 /// <param name="ResinG">Resin to mix, with 30 % for cup and brush and never under 30 g, g.</param>
-/// <param name="ThicknessMm">Thickness on each face, mm.</param>
 /// <param name="With">Mass and balance of the paddle with it.</param>
 internal sealed record TipReinforcement(
     double LengthMm, double ClothGM2, double ClothAreaCm2, double AddedG, double ResinG, double ThicknessMm, Laden With)

@@ -5,7 +5,6 @@ namespace Paddle.Design.Fitting;
 /// <summary>Sizes of a blade family as the fitting uses them; all come from the catalogue of families, so that both say the same.</summary>
 /// <param name="Id">Trade name in the contract.</param>
 /// <param name="Name">Name to print inside a sentence.</param>
-/// <param name="LengthMm">Default length, mm.</param>
 /// <param name="WidthMm">Default greatest width, mm.</param>
 /// <param name="AreaFactor">k in A = k L_b W, that of the family's own outline at its default size.</param>
 /// <param name="PressureAt">κ, centre of pressure of a hard stroke as a fraction of the blade from the throat, on the same outline.</param>
@@ -69,7 +68,6 @@ public sealed record BladeSizes(
 }
 
 /// <summary>A blade chosen: family and size as they follow from the person, before they are rounded.</summary>
-/// <param name="WidthMm">Greatest width, mm.</param>
 /// <param name="BendDegrees">Bend between shaft and blade, degrees; 0 for a straight paddle.</param>
 /// <param name="WantedAreaMm2">Area that the person and the outing ask of this family, mm².</param>
 public sealed record ChosenBlade(BladeSizes Family, double LengthMm, double WidthMm, double BendDegrees, double WantedAreaMm2)
@@ -143,7 +141,6 @@ internal static class BladeChoice
     /// its usual one. Where a limit is met the area gives way, not the length.</summary>
     /// <param name="family">The family; L₀ and A₀ are its default length and area.</param>
     /// <param name="spacingMm">S, the body's hand spacing, mm.</param>
-    /// <param name="demand">What the outing asks.</param>
     /// <param name="longestMm">Longest blade the water allows, mm; a value below the family's shortest gives the shortest.</param>
     /// <remarks>Source: service's own choice, calibrated on common practice and not validated.</remarks>
     public static ChosenBlade Size(
@@ -171,7 +168,6 @@ internal static class BladeChoice
 /// <summary>Whether a blade can be immersed in the depth given.</summary>
 /// <param name="DepthMm">Depth of the water, mm; null where unlimited or unknown.</param>
 /// <param name="NeededMm">Depth that the blade which fits the body needs, mm.</param>
-/// <param name="Fits">Whether that blade fits.</param>
 /// <param name="Blade">The blade to use: the one that fits the body, shortened as far as its family goes where the water asks for it.</param>
 /// <param name="ImmersedShare">Share of that blade's length that can be under water, 0 to 1.</param>
 public sealed record ImmersionAdvice(double? DepthMm, double NeededMm, bool Fits, ChosenBlade Blade, double ImmersedShare);
@@ -190,8 +186,6 @@ internal static class ImmersionDepth
     /// <summary>Check a blade against a depth; where it does not fit, shorten it within its family, the width taking up the area as far as
     /// it can. The family stays: another one is offered as an alternative, so that a centimetre of water never turns one paddle into
     /// another.</summary>
-    /// <param name="spacingMm">The body's hand spacing, mm.</param>
-    /// <param name="demand">What the outing asks.</param>
     /// <param name="depthMm">Depth, mm; null where unlimited or unknown.</param>
     public static ImmersionAdvice Check(BladeSizes family, double spacingMm, StrokeDemand demand, double bendDegrees, double? depthMm)
     {

@@ -105,7 +105,6 @@ internal static class EffortArea
     /// which keeps the slip at the same share of the boat's speed.</summary>
     /// <param name="bodyMassKg">m, kg.</param>
     /// <param name="strokesPerMinute">f, strokes a minute.</param>
-    /// <param name="hours">Hours of paddling a day.</param>
     /// <returns>The demand. It grows with body mass and falls with cadence; at the usual cadence it is the same for every effort.</returns>
     /// <remarks>Source: derived; hull drag assumed, ∝ V². A comparison between blades, not a prediction.</remarks>
     public static StrokeDemand Demand(double bodyMassKg, Effort effort, double strokesPerMinute, double hours)

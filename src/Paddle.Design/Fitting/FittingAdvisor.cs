@@ -115,7 +115,6 @@ internal static class FittingAdvisor
 /// <param name="BendDegrees">Bend between shaft and blade, degrees.</param>
 /// <param name="Shaft">Shaft section that fits the hand and bears the strokes.</param>
 /// <param name="Grip">Grip that fits the hand.</param>
-/// <param name="Species">Wood suggested.</param>
 /// <param name="BodyMassKg">Body mass that the design's loads scale with, kg.</param>
 /// <param name="Duty">Duty that the design's loads follow from.</param>
 public sealed record SuggestedDesign(
@@ -152,7 +151,6 @@ public sealed record SuggestedDesign(
 /// <summary>A wood to suggest.</summary>
 /// <param name="Species">Its name in the catalogue of woods.</param>
 /// <param name="StrengthOverCherry">Mean bending strength over that of black cherry, dry.</param>
-/// <param name="Reason">Why this wood.</param>
 internal sealed record SuggestedWood(string Species, double StrengthOverCherry, string Reason)
 {
     // Mean bending strengths at 12 % moisture, MPa: USDA Wood Handbook, table 5-3, from memory (the catalogue of woods holds them with their sources).

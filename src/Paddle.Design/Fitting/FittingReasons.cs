@@ -3,7 +3,6 @@ namespace Paddle.Design.Fitting;
 /// <summary>All that was found on the way, for the sentences that tell of it.</summary>
 /// <param name="Demand">What the outing asks.</param>
 /// <param name="Immersion">Blade against depth.</param>
-/// <param name="FamilyReason">Why this family.</param>
 /// <param name="InWater">Slip and efficiency.</param>
 /// <param name="Design">Design suggested.</param>
 /// <param name="SeatedUnknown">Whether nothing tells the heights above the seat.</param>
@@ -185,7 +184,6 @@ internal static class FittingCautions
 internal static class Words
 {
     /// <summary>A name of a thing with its indefinite article.</summary>
-    /// <param name="name">Name that is spoken as it is written.</param>
     /// <returns>The two together, such as <c>an ottertail</c>.</returns>
     public static string WithArticle(string name) => ("aeiouAEIOU".Contains(name[0], StringComparison.Ordinal) ? "an " : "a ") + name;
 }

@@ -116,7 +116,6 @@ internal static class HandSpacingMethods
 /// <summary>The hand spacing settled on, with every method that applied.</summary>
 /// <param name="ValueMm">S, mm, before rounding.</param>
 /// <param name="StandardErrorMm">Its standard error, mm.</param>
-/// <param name="Methods">Every method, the one used marked.</param>
 /// <param name="Reason">Why this one, in plain words.</param>
 internal sealed record SpacingChoice(double ValueMm, double StandardErrorMm, IReadOnlyList<MethodResult> Methods, string Reason)
 {

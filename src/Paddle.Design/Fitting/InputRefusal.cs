@@ -67,16 +67,12 @@ public sealed record InputRefusal(
 {
     /// <summary>A value outside its range.</summary>
     /// <param name="jsonPointer">JSON Pointer to the input.</param>
-    /// <param name="low">Lowest accepted.</param>
-    /// <param name="high">Highest accepted.</param>
     public static InputRefusal OutOfRange(string jsonPointer, double value, double low, double high, string unit, string why) =>
         new(jsonPointer, RefusalCodes.OutOfRange, FormattableString.Invariant($"{value} {unit} is outside {low} to {high} {unit}: {why}"), value, low, high, unit);
 
     /// <summary>Check a value against a range; a value that is not a number never passes.</summary>
     /// <param name="jsonPointer">JSON Pointer to the input.</param>
     /// <param name="value">Value given, or null where absent.</param>
-    /// <param name="low">Lowest accepted.</param>
-    /// <param name="high">Highest accepted.</param>
     /// <returns>A refusal, or null where the value is absent or passes.</returns>
     public static InputRefusal? Unless(string jsonPointer, double? value, double low, double high, string unit, string why) =>
         value is not { } v || (v >= low && v <= high) ? null : OutOfRange(jsonPointer, v, low, high, unit, why);
@@ -90,7 +86,6 @@ internal sealed record LengthsResult(PaddleLengths? Lengths, IReadOnlyList<Lengt
 /// <summary>Given lengths that cannot all hold.</summary>
 /// <param name="Fields">The lengths that clash, by their names in <see cref="LengthFields"/>.</param>
 /// <param name="FollowsMm">What the length that follows from them would be, mm.</param>
-/// <param name="LimitsMm">What it may be, mm.</param>
 /// <param name="Reason">The sum in plain words, and what would fit.</param>
 internal sealed record LengthConflict(IReadOnlyList<string> Fields, double FollowsMm, Range LimitsMm, string Reason);
 

@@ -2,13 +2,9 @@ namespace Paddle.Design.Fitting;
 
 /// <summary>How to take one measurement at home.</summary>
 /// <param name="Id">Name of the input it feeds, such as <c>armSpanMm</c>.</param>
-/// <param name="Name">Plain name.</param>
 /// <param name="Steps">What to do, in order.</param>
 /// <param name="TypicalError">Typical error (one standard deviation), in the unit.</param>
-/// <param name="Lowest">Lowest value accepted.</param>
-/// <param name="Highest">Highest value accepted.</param>
 /// <param name="WhyTheRange">Why values outside are refused.</param>
-/// <param name="UsedFor">What the value decides.</param>
 /// <param name="Source">Source of the method and of the error.</param>
 internal sealed record MeasurementInstruction(
     string Id,
@@ -111,8 +107,6 @@ internal static class MeasurementCatalogue
     ];
 
     /// <summary>The plain name of a measurement inside a sentence.</summary>
-    /// <param name="id">Name of the input it feeds.</param>
-    /// <returns>The name, its first letter small.</returns>
     /// <exception cref="ArgumentException">There is no such measurement.</exception>
     public static string NameInSentence(string id)
     {

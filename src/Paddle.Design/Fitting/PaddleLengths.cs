@@ -150,7 +150,6 @@ internal static class LengthMethods
     /// <summary>Every overall-length rule that applies, the service's own first, and how far they lie apart.</summary>
     /// <param name="topHandMm">g, mm.</param>
     /// <param name="usedSpacingMm">S as used (shortened for a bent shaft), mm.</param>
-    /// <param name="body">Hand spacing of the body and its error.</param>
     /// <param name="handBreadthMm">h_b, mm.</param>
     /// <param name="freeboardMm">c, mm.</param>
     /// <param name="bladeLengthMm">L_b, mm.</param>

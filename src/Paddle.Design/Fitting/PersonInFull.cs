@@ -64,8 +64,6 @@ internal sealed record PersonInFull(
 /// <param name="EyeHeightMm">Eye.</param>
 /// <param name="ShoulderHeightMm">Shoulder (acromion).</param>
 /// <param name="SittingHeightErrorMm">Standard error of the crown's height.</param>
-/// <param name="EyeHeightErrorMm">Standard error of the eye's height.</param>
-/// <param name="ShoulderHeightErrorMm">Standard error of the shoulder's height.</param>
 /// <param name="Source">Where the heights come from.</param>
 internal sealed record SeatedBody(
     double SittingHeightMm,

@@ -14,7 +14,6 @@ internal enum CustomerQuantity
 }
 
 /// <summary>One customer: exactly one of the three figures.</summary>
-/// <param name="OverallLengthMm">Overall length that fits, mm.</param>
 internal readonly record struct Customer(double? OverallLengthMm = null, double? HandSpacingMm = null, double? StatureMm = null);
 
 /// <summary>A group of customers known by mean and spread.</summary>
@@ -54,7 +53,6 @@ internal sealed record SizeRunRequest(
     double FreeboardMm = LengthRules.DefaultFreeboardMm);
 
 /// <summary>One size of the run.</summary>
-/// <param name="HandSpacingMm">Hand spacing it fits, mm.</param>
 /// <param name="Share">Share of the customers for whom it is the nearest, 0 to 1.</param>
 /// <param name="Count">Paddles of this size in the fleet, or null where no fleet was given.</param>
 internal sealed record FleetSize(double OverallLengthMm, double HandSpacingMm, double Share, int? Count);

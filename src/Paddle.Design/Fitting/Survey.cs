@@ -26,7 +26,6 @@ internal readonly record struct StatureLine(double InterceptMm, double Slope, do
 }
 
 /// <summary>Lines from stature to a dimension, for men and for women.</summary>
-/// <param name="Dimension">The dimension estimated.</param>
 internal sealed record StatureLines(SurveyDimension Dimension, StatureLine Men, StatureLine Women);
 
 /// <summary>Body dimensions of adults. Source of every figure: 2012 US Army Anthropometric Survey (ANSUR II), public raw data, 4 082 men
@@ -123,7 +122,6 @@ internal static class Survey
 
     /// <summary>One line from stature for a person of unknown sex: b = cov(y, H) / var(H), a = ȳ − b H̄, scatter √(var(y) − b cov(y, H)),
     /// all over the whole survey.</summary>
-    /// <param name="lines">Lines of men and women.</param>
     public static StatureLine PooledLine(StatureLines lines)
     {
         var covariance = PooledCovarianceWithStature(lines);

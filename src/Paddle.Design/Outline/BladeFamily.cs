@@ -1,8 +1,6 @@
 namespace Paddle.Design.Outline;
 
 /// <summary>A closed range of allowed or usual values.</summary>
-/// <param name="Min">Smallest value.</param>
-/// <param name="Max">Largest value.</param>
 public readonly record struct Range(double Min, double Max)
 {
     /// <summary>Whether <paramref name="value"/> lies within the range, ends included.</summary>
@@ -20,10 +18,6 @@ public enum TailKind
 
 /// <summary>A blade shape known to the trade, with the sizes it usually has.</summary>
 /// <param name="Id">Name in the contract, such as <c>ottertail</c>.</param>
-/// <param name="Name">Name to print.</param>
-/// <param name="Water">What water and use it is for.</param>
-/// <param name="DefaultLengthMm">Blade length when none is asked, mm.</param>
-/// <param name="UsualLengthMm">Blade lengths usual in the trade, mm.</param>
 /// <param name="DefaultWidthMm">Full width when none is asked, mm.</param>
 /// <param name="UsualWidthMm">Full widths usual in the trade, mm.</param>
 /// <param name="DefaultWidestAt">Place of the widest point as a fraction of the blade from the throat.</param>

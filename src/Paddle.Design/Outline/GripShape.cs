@@ -21,7 +21,6 @@ public enum GripFaces
 }
 
 /// <summary>The grip to be drawn.</summary>
-/// <param name="Style">Its shape on the face.</param>
 /// <param name="WidthMm">Full width at its widest, mm.</param>
 /// <param name="LengthMm">From the top to where the plain shaft begins, mm.</param>
 /// <param name="Faces">Matching or one-sided.</param>
@@ -35,9 +34,6 @@ public sealed record GripShape(GripStyle Style, double WidthMm, double LengthMm,
 /// <summary>What a grip style looks like when nothing else is asked, and how its curve runs.</summary>
 /// <param name="WidthMm">Default full width, mm.</param>
 /// <param name="WidthLimitsMm">Allowed full widths, mm.</param>
-/// <param name="LengthMm">Default length, mm.</param>
-/// <param name="LengthLimitsMm">Allowed lengths, mm.</param>
-/// <param name="HollowDepthMm">Default hollow, mm.</param>
 /// <param name="HandMm">Grip end to the middle of the grip hand, mm.</param>
 /// <param name="CrestAt">Place of the widest point as a fraction of the length.</param>
 /// <param name="TopSquareness">Handle fraction of the top: 0.55 is a quarter ellipse, more is squarer.</param>

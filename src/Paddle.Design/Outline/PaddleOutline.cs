@@ -5,7 +5,6 @@ namespace Paddle.Design.Outline;
 /// <param name="GripEndMm">Where the plain shaft begins.</param>
 /// <param name="LowerHandMm">Middle of the lower hand.</param>
 /// <param name="ThroatMm">Where the shaft turns into the blade.</param>
-/// <param name="OverallMm">Overall length.</param>
 public sealed record PaddlePlaces(double TopHandMm, double GripEndMm, double LowerHandMm, double ThroatMm, double OverallMm)
 {
     /// <summary>Between the hands, mm.</summary>

@@ -100,7 +100,6 @@ internal static class DesignRequestReader
 
 /// <summary>A request read: every default filled in, and what the designer makes of it.</summary>
 /// <param name="Request">The request with every default filled in; sizes left to the solver are still null.</param>
-/// <param name="Specification">The same for the designer.</param>
 internal sealed record ResolvedDesign(DesignRequest Request, PaddleSpecification Specification)
 {
     /// <summary>System of measure on drawings.</summary>

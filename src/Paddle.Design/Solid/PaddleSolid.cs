@@ -4,7 +4,6 @@ namespace Paddle.Design.Solid;
 
 /// <summary>What fixes a paddle's solid apart from its nine sizes.</summary>
 /// <param name="Places">Places along the paddle.</param>
-/// <param name="Blade">The blade on its face.</param>
 /// <param name="BendDegrees">Angle between shaft and blade at the throat, degrees.</param>
 public sealed record PaddleForm(PaddlePlaces Places, GripShape Grip, BladeShape Blade, double BendDegrees)
 {
@@ -98,7 +97,6 @@ public sealed class PaddleSolid
 
     /// <summary>Shapes the solid at every place of a grid.</summary>
     /// <param name="form">What fixes the solid apart from its sizes.</param>
-    /// <param name="outline">The outline drawn for those sizes.</param>
     internal static PaddleSolid Shape(PaddleForm form, PaddleSizes sizes, HalfBreadthCurve outline, StationGrid grid)
     {
         var solid = new PaddleSolid(form, sizes, grid, outline);

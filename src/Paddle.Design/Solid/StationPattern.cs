@@ -129,7 +129,6 @@ public enum Zone
 }
 
 /// <summary>A smooth stretch of the paddle: nothing in the solid has a knot inside it, apart from the blade's outline.</summary>
-/// <param name="Zone">The zone it belongs to.</param>
 /// <param name="From">Start, in the segment's own coordinate.</param>
 /// <param name="To">End, in the segment's own coordinate.</param>
 /// <param name="ClosesAtStart">Whether the solid closes with a vertical tangent at the start (top of the grip).</param>

@@ -26,7 +26,6 @@ internal static class EdgeKnock
     /// <summary>Force (N) on 20 mm of an edge with cloth on both faces at which the wood under the cloth opens. Theory L21.</summary>
     /// <param name="crossGrainStrengthMPa">Strength of the wood across the grain, MPa.</param>
     /// <param name="crossGrainModulusMPa">Modulus of the wood across the grain, MPa.</param>
-    /// <param name="edgeThicknessMm">Full thickness of the wooden edge, mm.</param>
     /// <remarks>
     /// Transformed section of a strip across the edge: wood t thick between two facings. The same moment bends a stiffer strip less, so
     /// the wood's strain falls in the proportion of the stiffnesses. Shear across the grain opens it at the latest: pure shear pulls under
@@ -43,7 +42,6 @@ internal static class EdgeKnock
 
     /// <summary>Force (N) on 20 mm of the edge at which the cloth itself tears, the wood between having opened: only the two facings still
     /// pull and push. Theory L21.</summary>
-    /// <param name="edgeThicknessMm">Full thickness of the wooden edge, mm.</param>
     internal static double ClothTearsN(double edgeThicknessMm, ClothFacing cloth) =>
         cloth.StrengthMPa * cloth.ThicknessMm * (edgeThicknessMm + cloth.ThicknessMm) / MomentShape; // theory L21
 
@@ -56,7 +54,6 @@ internal static class EdgeKnock
 }
 
 /// <summary>What a knock on 20 mm of an edge may be before the wood opens: reported, never designed for. Theory L20–L21.</summary>
-/// <param name="BareN">On bare wood, N.</param>
 /// <param name="UnderClothN">On wood under glass cloth of usual weight on both faces, N.</param>
 /// <param name="ClothTearsN">At which that cloth tears, the wood having opened, N.</param>
 public sealed record KnockOnEdge(double BareN, double UnderClothN, double ClothTearsN)
@@ -76,7 +73,6 @@ public sealed record KnockOnEdge(double BareN, double UnderClothN, double ClothT
 }
 
 /// <summary>Cloth in resin on one face of the blade.</summary>
-/// <param name="ThicknessMm">Thickness of all its layers, mm.</param>
 /// <param name="ModulusMPa">Modulus across the blade's grain, MPa.</param>
 /// <param name="StrengthMPa">Tensile strength in the same direction, MPa.</param>
 internal sealed record ClothFacing(double ThicknessMm, double ModulusMPa, double StrengthMPa)

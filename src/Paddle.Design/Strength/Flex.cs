@@ -36,7 +36,6 @@ public sealed record Flex(double BenchFlexMm, double TipDeflectionMm, double Fir
 
     /// <summary>Bench flex and tip deflection by virtual work. Theory L12.</summary>
     /// <param name="fine">The solid on a Gauss grid.</param>
-    /// <param name="centreOfPressureMm">Where the load hangs, mm.</param>
     /// <param name="wood">True modulus and shear modulus, MPa.</param>
     /// <remarks>
     /// δ = F∫m²/(EI)dx + F∫k·v²/(GA)dx with m, v of a unit load. The modulus is the true one because shear is counted apart

@@ -15,7 +15,6 @@ public enum LoadAction
 
 /// <summary>One load case, all of it: solver, report, curves, corrections and contract read this record and know no case by name.</summary>
 /// <param name="Id">Name in the contract.</param>
-/// <param name="Action">How it acts.</param>
 /// <param name="ForceN">Its force, N: on the blade, or along the shaft for a thrust.</param>
 /// <param name="LeastFactor">Least factor asked of it, on the 5th percentile of the strength used.</param>
 /// <param name="Source">Where force, share of strength and factor come from.</param>

@@ -5,7 +5,6 @@ namespace Paddle.Design.Strength;
 
 /// <summary>Every load case looked at at every place of a solid.</summary>
 /// <param name="BucklingLoadN">Thrust at which the shaft would buckle between the hands, N.</param>
-/// <param name="Knock">What an edge bears.</param>
 public sealed record StrengthCheck(IReadOnlyList<CaseResult> Cases, double BucklingLoadN, KnockOnEdge Knock)
 {
     /// <summary>The case nearest to its least factor, or furthest below it.</summary>

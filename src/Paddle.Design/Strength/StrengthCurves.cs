@@ -11,7 +11,6 @@ internal sealed record StrengthCurve(
     LoadCase Case, IReadOnlyList<double> MomentsNm, IReadOnlyList<double> StressesMPa, IReadOnlyList<double> StrengthsMPa);
 
 /// <summary>Moments, stresses and the bench flex along the paddle, for a picture of what <see cref="StrengthCheck"/> sums up.</summary>
-/// <param name="XsMm">The places, mm.</param>
 /// <param name="Cases">The cases that bend the paddle along its length.</param>
 /// <param name="BenchDeflectionsMm">
 /// Deflection at each place under the bench load at the centre of pressure, hands as supports, mm. Bending only: shear adds under

@@ -20,7 +20,6 @@ internal static class StrokeStep
 
     /// <summary>The figures of a finished solid.</summary>
     /// <param name="form">What fixes the solid apart from its sizes.</param>
-    /// <param name="massG">Mass of the finished paddle, g.</param>
     public static StrokeFigures Of(PaddleForm form, BladePressure pressure, Loads loads, double massG)
     {
         var places = form.Places;
@@ -81,13 +80,10 @@ internal static class StrokeStep
 }
 
 /// <summary>Forces on the two hands by the lever law. Theory K1–K3.</summary>
-/// <param name="TopN">Push of the top hand, N.</param>
-/// <param name="LowerN">Pull of the lower hand, N.</param>
 /// <param name="MomentNm">Bending moment at the lower hand, N·m.</param>
 internal readonly record struct HandForces(double TopN, double LowerN, double MomentNm)
 {
     /// <summary>The forces that hold a force across the blade.</summary>
-    /// <param name="form">The paddle's places and bend.</param>
     /// <param name="forceN">The force, N, square to the blade.</param>
     /// <remarks>F_top = M/a, M = F·(d + b·cos β), F_low = F·cos β + F_top; the paddle's own weight is left out.</remarks>
     public static HandForces Of(PaddleForm form, double forceN, double belowThroatMm)

@@ -125,7 +125,6 @@ internal static class WoodSafety
 
     /// <summary>Why stock of a treatment is refused; null for <c>none</c>. A treatment this list does not know is refused too: what is not
     /// known to be harmless is not put into somebody's hands.</summary>
-    /// <param name="treatment">Treatment as a request names it.</param>
     /// <returns>The refusal, or null when the stock is accepted.</returns>
     public static RefusedStock? RefusalOfTreatment(string treatment)
     {
@@ -137,7 +136,6 @@ internal static class WoodSafety
     }
 
     /// <summary>Why a species is refused, or null when it is not one of the poisonous woods.</summary>
-    /// <param name="speciesId">Species as a request names it.</param>
     /// <returns>The refusal, or null.</returns>
     public static RefusedStock? RefusalOfSpecies(string speciesId) => Find(RefusedSpecies, speciesId);
 

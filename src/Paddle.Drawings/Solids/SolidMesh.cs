@@ -56,7 +56,6 @@ internal sealed class SolidMesh
     public IEnumerable<(Corner A, Corner B, Corner C)> Facets() => FacetsFrom(0);
 
     /// <summary>The facets from one on: the bands before it are not gone through.</summary>
-    /// <param name="first">Index of the facet to begin with.</param>
     public IEnumerable<(Corner A, Corner B, Corner C)> FacetsFrom(int first)
     {
         var at = Array.BinarySearch(firstOfBand, first);

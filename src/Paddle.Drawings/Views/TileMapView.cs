@@ -121,7 +121,6 @@ internal static class TileMapView
 /// <param name="PageWidthMm">Paper across, mm.</param>
 /// <param name="PageHeightMm">Paper down, mm.</param>
 /// <param name="Columns">Tiles across.</param>
-/// <param name="Rows">Tiles down.</param>
 /// <param name="LabelMm">Strip at the foot of each tile for its own label, mm.</param>
 /// <remarks>n = ceil((L − o)/(p − o)) tiles of p with the overlap o for a length L.</remarks>
 internal sealed record TilePlan(double PageWidthMm, double PageHeightMm, int Columns, int Rows, double LabelMm)
