@@ -1,12 +1,10 @@
 namespace Paddle.Design.Balance;
 
 /// <summary>A small, dense, strictly convex quadratic program: least ½dᵀHd + gᵀd with every row rᵢᵀd + bᵢ ≥ 0. Theory B5.</summary>
-/// <remarks>
-/// Dual active-set method: from the free minimum, take in the row broken worst, let go of rows whose multiplier would turn
-/// negative. Source: Goldfarb and Idnani 1983, Mathematical Programming 27:1–33 (from memory). MathNet.Numerics has no
-/// constrained program, and a solve here is some microseconds, so it is written out; a test holds it against the optimality
-/// conditions on random programs. Not safe for several threads: it keeps its workspace.
-/// </remarks>
+/// <remarks>Dual active-set method: from the free minimum, take in the row broken worst, let go of rows whose multiplier would turn
+/// negative. Source: Goldfarb and Idnani 1983, Mathematical Programming 27:1–33 (from memory). MathNet.Numerics has no constrained program,
+/// and a solve here is some microseconds, so it is written out; a test holds it against the optimality conditions on random programs. Not
+/// safe for several threads: it keeps its workspace.</remarks>
 internal sealed class QuadraticProgram
 {
     private const double Tiny = 1e-11;

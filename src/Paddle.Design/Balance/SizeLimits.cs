@@ -1,12 +1,10 @@
 namespace Paddle.Design.Balance;
 
 /// <summary>Between what the solver may choose each size: what hands like and tools can hold. Theory B2.</summary>
-/// <remarks>
-/// Shaft: 28–40 mm accepted for the hand, trade shafts 25.4–35 mm (Kong and Lowe 2005, abstract; common practice). Blade spine
-/// 9–14 mm at mid-blade (5/8 in before fairing on a club's plan), edge 3.5–5.5 mm (3/16 in usual), tip edge 1–2 mm more, shaft below
-/// the grip and grip down to 7/8 in (forums, a club workshop's magazine plan and common practice). Wood beyond that is ballast: it is
-/// named and priced, not built in.
-/// </remarks>
+/// <remarks>Shaft: 28–40 mm accepted for the hand, trade shafts 25.4–35 mm (Kong and Lowe 2005, abstract; common practice). Blade spine
+/// 9–14 mm at mid-blade (5/8 in before fairing on a club's plan), edge 3.5–5.5 mm (3/16 in usual), tip edge 1–2 mm more, shaft below the
+/// grip and grip down to 7/8 in (forums, a club workshop's magazine plan and common practice). Wood beyond that is ballast: it is named and
+/// priced, not built in.</remarks>
 internal static class SizeLimits
 {
     /// <summary>Names in the contract, in the order of <see cref="Solid.PaddleSizes"/>.</summary>

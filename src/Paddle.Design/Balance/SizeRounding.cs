@@ -1,10 +1,9 @@
 namespace Paddle.Design.Balance;
 
 /// <summary>Rounds solved sizes to what a caliper or an inch rule shows, without crossing a limit. Theory B7.</summary>
-/// <remarks>
-/// Sizes move by less than a step of the lattice, where the problem's own straight-line model is exact enough: begin with every size rounded up,
-/// then walk the lattice down one size at a time, then by exchanges between two, while mass and broken limits together fall.
-/// </remarks>
+/// <remarks>Sizes move by less than a step of the lattice, where the problem's own straight-line model is exact enough: begin with every
+/// size rounded up, then walk the lattice down one size at a time, then by exchanges between two, while mass and broken limits together
+/// fall.</remarks>
 internal static class SizeRounding
 {
     private const int N = DesignProblem.N;

@@ -56,12 +56,10 @@ internal sealed record ReadingDoubt(
 /// <param name="Doubts">Readings that do not fit, the worst first.</param>
 /// <param name="MisfitSquare">Sum of squares by which all of them together lie off.</param>
 /// <param name="MostMisfitSquare">The most that chance allows it.</param>
-/// <remarks>
-/// Each reading against what the stage's plan with its usual scatter and all other readings expect of it, in standard deviations:
-/// the measurement test of data reconciliation. The worst is set aside and the rest tested again until all fit; what then is left
-/// must also fit as a whole, by chi square. Source: Mah and Tamhane, Detection of gross errors in process data, AIChE Journal 28
-/// (1982), 828-830 (abstract read); the level of 0.1 % to a reading, 3.29 standard deviations, is Baarda's (1968, from memory).
-/// </remarks>
+/// <remarks>Each reading against what the stage's plan with its usual scatter and all other readings expect of it, in standard deviations:
+/// the measurement test of data reconciliation. The worst is set aside and the rest tested again until all fit; what then is left must also
+/// fit as a whole, by chi square. Source: Mah and Tamhane, Detection of gross errors in process data, AIChE Journal 28 (1982), 828-830
+/// (abstract read); the level of 0.1 % to a reading, 3.29 standard deviations, is Baarda's (1968, from memory).</remarks>
 internal sealed record ReadingTest(IReadOnlyList<ReadingDoubt> Doubts, double MisfitSquare, double MostMisfitSquare)
 {
     // One honest reading in a thousand is doubted; doubting it costs a weighing, believing a false one the paddle.

@@ -57,10 +57,8 @@ internal sealed record Blank(
 internal sealed record Station(int Number, double XMm, string Mark);
 
 /// <summary>Where a paddle's stations are: at even places of the maker's rule, and at the places that are marked anyway.</summary>
-/// <remarks>
-/// Every 50 mm, or 2 in; half of that along the grip, near the throat and towards the tip, where the shape turns. Spacing: common
-/// practice, no source.
-/// </remarks>
+/// <remarks>Every 50 mm, or 2 in; half of that along the grip, near the throat and towards the tip, where the shape turns. Spacing: common
+/// practice, no source.</remarks>
 internal static class StationPlan
 {
     private const double CloseToTipMm = 100;
@@ -117,10 +115,8 @@ internal static class StationPlan
 /// <param name="LeftMm">Wood left between the two kerfs, or between kerf and far face, mm.</param>
 /// <param name="Faces">Faces to saw: 2 for matching faces, 1 for a one-sided grip.</param>
 /// <param name="OtherFaceDepthMm">How far the face without a hollow lies below the board's face there, mm; 0 for matching faces.</param>
-/// <remarks>
-/// Theory M10. Source of the method: a woodworking magazine, no. 142, August 2004, pp. 32-40 (a kerf 38 mm from the end with
-/// 9.5 mm left in the middle of one paddle; the figures here are this design's own).
-/// </remarks>
+/// <remarks>Theory M10. Source of the method: a woodworking magazine, no. 142, August 2004, pp. 32-40 (a kerf 38 mm from the end with 9.5
+/// mm left in the middle of one paddle; the figures here are this design's own).</remarks>
 internal sealed record GripKerf(double PlaceMm, double DepthMm, double LeftMm, int Faces, double OtherFaceDepthMm)
 {
     /// <summary>Finds the kerf of a grip.</summary>

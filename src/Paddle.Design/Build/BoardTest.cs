@@ -279,10 +279,8 @@ internal static class TapFormula
 }
 
 /// <summary>Uncertainty of a result from those of its readings. Theory M17.</summary>
-/// <remarks>
-/// <c>u² = sum (df/dx_i u_i)²</c>, first order, independent readings. Source: law of propagation of uncertainty, ISO/IEC Guide
-/// 98-3 (GUM), from memory. The derivatives are central differences over the readings' own uncertainties.
-/// </remarks>
+/// <remarks><c>u² = sum (df/dx_i u_i)²</c>, first order, independent readings. Source: law of propagation of uncertainty, ISO/IEC Guide
+/// 98-3 (GUM), from memory. The derivatives are central differences over the readings' own uncertainties.</remarks>
 internal static class Propagation
 {
     internal static double StandardUncertainty(

@@ -3,10 +3,8 @@ using Paddle.Design.Checks;
 namespace Paddle.Design.Build;
 
 /// <summary>The stages of making a one-piece paddle, in the order of the work.</summary>
-/// <remarks>
-/// Source of the order: edges first, then the blade from the edges towards the spine, the shaft last because square it can be
-/// held in a vice (a woodworking magazine, no. 142, August 2004, pp. 32-40); the rest common practice, no source.
-/// </remarks>
+/// <remarks>Source of the order: edges first, then the blade from the edges towards the spine, the shaft last because square it can be held
+/// in a vice (a woodworking magazine, no. 142, August 2004, pp. 32-40); the rest common practice, no source.</remarks>
 public enum BuildStage
 {
     /// <summary>The board cut to length and width.</summary>
@@ -97,11 +95,9 @@ internal enum ShaftShape
 /// <param name="ShaftFaceMm">On each face and side of the shaft, mm, or null.</param>
 /// <param name="GripFaceMm">On each face of the grip, mm, or null.</param>
 /// <param name="FaceToleranceMm">How well a face is held by the tools of this stage, mm: 9 times in 10 within it.</param>
-/// <remarks>
-/// Source: common practice, no source, bounded by a published loss of up to 3.2 mm in sawing, a published stand-off of 3.2 mm
-/// from the edge line until the final shaping, and the stock that a sanding sequence takes (0.33 mm from P80, wide-belt figures).
-/// Wood cannot be put back, so the larger value was taken where two were read.
-/// </remarks>
+/// <remarks>Source: common practice, no source, bounded by a published loss of up to 3.2 mm in sawing, a published stand-off of 3.2 mm from
+/// the edge line until the final shaping, and the stock that a sanding sequence takes (0.33 mm from P80, wide-belt figures). Wood cannot be
+/// put back, so the larger value was taken where two were read.</remarks>
 internal sealed record StageAllowance(
     double OutlineMm, double? BladeFaceMm, double? ShaftFaceMm, double? GripFaceMm, ShaftShape Shaft, double FaceToleranceMm)
 {

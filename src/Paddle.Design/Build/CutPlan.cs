@@ -123,10 +123,8 @@ internal sealed record CutPlan(double[] DepthMm, StrengthCheck Strength, double 
 }
 
 /// <summary>Where a corrected paddle is to balance and how much it may weigh. Theory M27.</summary>
-/// <remarks>
-/// The aim within its tolerance; and a design that lies outside its own tolerance or mass, as its answer says, is no more than what it
-/// promised: nobody cuts wood off a paddle for following its plan.
-/// </remarks>
+/// <remarks>The aim within its tolerance; and a design that lies outside its own tolerance or mass, as its answer says, is no more than
+/// what it promised: nobody cuts wood off a paddle for following its plan.</remarks>
 /// <param name="AimMm">Aimed balance point, mm.</param>
 /// <param name="PlannedMm">Balance point of the paddle exactly to plan, mm.</param>
 /// <param name="Confidence">How sure the maker wants to be of ending in tolerance.</param>
@@ -175,10 +173,8 @@ internal sealed record CutGoal(double AimMm, double ToleranceMm, double PlannedM
 }
 
 /// <summary>A cut in steps that a scraper takes. Theory M27.</summary>
-/// <remarks>
-/// A card scraper takes some 0.05 mm in a pass, so both faces together go down by 0.1 mm, and less than two passes on each face is
-/// nothing that a maker can take or a caliper show. Common practice, no source.
-/// </remarks>
+/// <remarks>A card scraper takes some 0.05 mm in a pass, so both faces together go down by 0.1 mm, and less than two passes on each face is
+/// nothing that a maker can take or a caliper show. Common practice, no source.</remarks>
 internal static class ScrapedCut
 {
     /// <summary>Step of a cut, mm of full thickness.</summary>

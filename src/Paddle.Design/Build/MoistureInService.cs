@@ -32,10 +32,8 @@ internal sealed record MoistureInService(
     /// <param name="bladePercent">Moisture of the blade in use where it is wetter, percent; null for the same.</param>
     /// <exception cref="ArgumentOutOfRangeException">A moisture outside 0 to 40 %.</exception>
     /// <exception cref="ArgumentException">The wood is not in the catalogue.</exception>
-    /// <remarks>
-    /// The ovendry wood stays: <c>m2 = m1 (1 + M2/100)/(1 + M1/100)</c>. Along the grain wood moves 0.1-0.2 % from green to
-    /// ovendry (Wood Handbook p. 4-5, quoted): a balance point is not moved by that.
-    /// </remarks>
+    /// <remarks>The ovendry wood stays: <c>m2 = m1 (1 + M2/100)/(1 + M1/100)</c>. Along the grain wood moves 0.1-0.2 % from green to
+    /// ovendry (Wood Handbook p. 4-5, quoted): a balance point is not moved by that.</remarks>
     public static MoistureInService For(DesignReport report, double builtPercent, double usedPercent, double? bladePercent = null)
     {
         var blade = bladePercent ?? usedPercent;

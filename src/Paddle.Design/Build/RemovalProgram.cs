@@ -6,11 +6,9 @@ using Paddle.Design.Wood;
 namespace Paddle.Design.Build;
 
 /// <summary>Least wood that brings the balance point between two places: a linear program over the zones' thickness. Theory M25.</summary>
-/// <remarks>
-/// A cut off the middle takes mass and moment in proportion to its depth, so balance in tolerance,
-/// <c>low (M - sum m r) &lt;= F - sum f r &lt;= high (M - sum m r)</c>, is linear in the depths r, and so is the depth at each
-/// station. Where that cannot be met, a slack of so many millimetres, dearer than any wood, takes up what is missing.
-/// </remarks>
+/// <remarks>A cut off the middle takes mass and moment in proportion to its depth, so balance in tolerance, <c>low (M - sum m r) &lt;= F -
+/// sum f r &lt;= high (M - sum m r)</c>, is linear in the depths r, and so is the depth at each station. Where that cannot be met, a slack
+/// of so many millimetres, dearer than any wood, takes up what is missing.</remarks>
 internal static class RemovalProgram
 {
     // Dearer than wood: a millimetre of missed balance costs more grams than there are in a paddle.
@@ -63,11 +61,9 @@ internal static class RemovalProgram
 }
 
 /// <summary>A small linear program: least c·x with every row aᵢ·x ≤ bᵢ and x ≥ 0, no cost negative. Theory M25.</summary>
-/// <remarks>
-/// Dual simplex on the full tableau: with no negative cost the empty plan is dual feasible, so rows with negative b are mended
-/// one after the other until none is left; the result is an exact vertex. Source: Lemke 1954, Naval Research Logistics Quarterly
-/// 1:36-47 (from memory). A test holds it against enumeration of all vertices.
-/// </remarks>
+/// <remarks>Dual simplex on the full tableau: with no negative cost the empty plan is dual feasible, so rows with negative b are mended one
+/// after the other until none is left; the result is an exact vertex. Source: Lemke 1954, Naval Research Logistics Quarterly 1:36-47 (from
+/// memory). A test holds it against enumeration of all vertices.</remarks>
 internal static class LeastCostProgram
 {
     private const double Tiny = 1e-10;
@@ -164,11 +160,9 @@ internal static class LeastCostProgram
 }
 
 /// <summary>How much may be planed off the middle at every printed station before a limit is crossed. Theory M24.</summary>
-/// <remarks>
-/// Limits: the safety factor asked for in every load case; the least sizes a paddle may have (<see cref="SizeLimits.Pinned"/>);
-/// the shaft's least mean of width and thickness and its roundness; the spine a millimetre above the edge; and
-/// <see cref="MostMm"/> in one correction.
-/// </remarks>
+/// <remarks>Limits: the safety factor asked for in every load case; the least sizes a paddle may have (<see cref="SizeLimits.Pinned"/>);
+/// the shaft's least mean of width and thickness and its roundness; the spine a millimetre above the edge; and <see cref="MostMm"/> in one
+/// correction.</remarks>
 internal static class RemovalLimits
 {
     /// <summary>Most that one correction takes off a zone, mm of full thickness; beyond it, it is another design. Own choice.</summary>

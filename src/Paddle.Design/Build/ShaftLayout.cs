@@ -130,10 +130,8 @@ internal static class RoundOver
 /// <param name="BetweenFencesMm">Clear width between the fences' points, mm.</param>
 /// <param name="LastPointMm">Second point to the other fence, mm.</param>
 /// <param name="LineErrorMm">How far its line lies outside the exact one on the widest face, mm: wood left on, never cut into.</param>
-/// <remarks>
-/// Theory M1. Source of 7:10:7: a maritime skills training page and a boat-building page, read; 7/24 = 0.2917 against 0.2929.
-/// The fences must bear at points: round pins shift the line when the gauge is canted on a taper.
-/// </remarks>
+/// <remarks>Theory M1. Source of 7:10:7: a maritime skills training page and a boat-building page, read; 7/24 = 0.2917 against 0.2929. The
+/// fences must bear at points: round pins shift the line when the gauge is canted on a taper.</remarks>
 internal sealed record SparGauge(
     double BetweenFencesMm, double FirstPointMm, double BetweenPointsMm, double LastPointMm, double LineErrorMm)
 {

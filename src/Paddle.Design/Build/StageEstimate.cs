@@ -8,10 +8,8 @@ namespace Paddle.Design.Build;
 
 /// <summary>What density, change of density along the board and thickness errors explain a weighing, a balance and caliper readings. Theory
 /// M23.</summary>
-/// <remarks>
-/// Linearised least squares with prior spreads (Gauss-Newton): density about the design's, change along the board about none,
-/// each zone's thickness about the stage's plan. Source: Bayesian linear regression, any text.
-/// </remarks>
+/// <remarks>Linearised least squares with prior spreads (Gauss-Newton): density about the design's, change along the board about none, each
+/// zone's thickness about the stage's plan. Source: Bayesian linear regression, any text.</remarks>
 internal sealed class StageEstimate
 {
     internal const int Density = 0;
@@ -116,10 +114,8 @@ internal sealed record ReadingRow(
 
 /// <summary>What a stage should weigh, where it should balance and how thick it should be, as functions of the wood's density, its change
 /// along the board and the thickness error of every zone; with how far these usually lie off. Theory M23.</summary>
-/// <remarks>
-/// The usual spreads are those of <see cref="StageScatter"/> and <see cref="StageAllowance"/>. A cut already taken beyond the plan
-/// moves the expected thickness of its zone, and is itself off by <see cref="BalanceCorrection.CutVariation"/>.
-/// </remarks>
+/// <remarks>The usual spreads are those of <see cref="StageScatter"/> and <see cref="StageAllowance"/>. A cut already taken beyond the plan
+/// moves the expected thickness of its zone, and is itself off by <see cref="BalanceCorrection.CutVariation"/>.</remarks>
 internal sealed class StageModel
 {
     // A place is found along the paddle with a tape. Common practice, no source.
@@ -278,10 +274,8 @@ internal static class StageScatter
             : MeasuredVariation;
 
     /// <summary>Mass and balance of a stage with their bands.</summary>
-    /// <remarks>
-    /// Independent errors add as squares: the wood's density, its change along the board (which moves the balance point by the
-    /// change per length times the spread of mass about it), and the faces of grip, shaft and blade being off each on their own.
-    /// </remarks>
+    /// <remarks>Independent errors add as squares: the wood's density, its change along the board (which moves the balance point by the
+    /// change per length times the spread of mass about it), and the faces of grip, shaft and blade being off each on their own.</remarks>
     public static (StageFigure MassG, StageFigure BalanceMm) Of(StageSolid solid, WoodInUse wood, OutlineSaw saw)
     {
         var tolerance = StageAllowance.After(solid.Stage, saw).FaceToleranceMm;

@@ -89,10 +89,8 @@ internal readonly record struct StageSection(double HalfWidthMm, double Thicknes
 
 /// <summary>The solid at one stage, place by place: the board's rectangle, the polygonal shaft or the designed section with its allowance.
 /// Theory M8.</summary>
-/// <remarks>
-/// Down to 0.08 of the blade the throat keeps the shaft's section while the shaft is square or polygonal; from there to 0.25 the
-/// one runs out into the other, as a spokeshave leaves it, with the share that the finished solid's own shoulder has.
-/// </remarks>
+/// <remarks>Down to 0.08 of the blade the throat keeps the shaft's section while the shaft is square or polygonal; from there to 0.25 the
+/// one runs out into the other, as a spokeshave leaves it, with the share that the finished solid's own shoulder has.</remarks>
 internal sealed class StageShape
 {
     private readonly PaddleForm form;

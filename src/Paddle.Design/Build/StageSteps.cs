@@ -5,10 +5,8 @@ using Paddle.Design.Units;
 namespace Paddle.Design.Build;
 
 /// <summary>What to mark, what to measure and when to stop, stage by stage, in the units of the maker's rules.</summary>
-/// <remarks>
-/// Sources: order, edge lines and kerf from woodworking magazines (no. 142, August 2004; June/July 2011) and a carver's pages, read;
-/// where no source is named, common practice.
-/// </remarks>
+/// <remarks>Sources: order, edge lines and kerf from woodworking magazines (no. 142, August 2004; June/July 2011) and a carver's pages,
+/// read; where no source is named, common practice.</remarks>
 internal sealed class StageSteps(BuildFacts facts)
 {
     // Straight grain that a shaft asks for, 36 in: a carver's page, read.

@@ -58,10 +58,9 @@ internal static class ShaftFit
 
     /// <summary>Shaft that a hand holds as the mean man's hand holds the trade's shaft: D = 28.6 × hand length/193.3.</summary>
     /// <returns>D, mm.</returns>
-    /// <remarks>
-    /// Source: in proportion to the hand, as Kong and Lowe 2005 and Rossi et al. found both of their diameters. Those are a fifth
-    /// thicker than wooden shafts are made, so the trade's shaft, made for men, gives the size and the studies only the proportion.
-    /// </remarks>
+    /// <remarks>Source: in proportion to the hand, as Kong and Lowe 2005 and Rossi et al. found both of their diameters. Those are a fifth
+    /// thicker than wooden shafts are made, so the trade's shaft, made for men, gives the size and the studies only the
+    /// proportion.</remarks>
     public static double ForHandMm(double handLengthMm) => TradeMm * handLengthMm / Survey.HandLength.Men.Mean; // theory F24
 
     /// <summary>Shaft that bears a person's strokes as the trade's cherry shaft bears those of 75 kg in touring: bending stress M/D³ the

@@ -191,15 +191,11 @@ internal sealed class CustomerLengths : LengthDistribution
         for (var i = 0; i < _sorted.Length; i++) _sums[i + 1] = _sums[i] + _sorted[i];
     }
 
-    /// <inheritdoc/>
     public override double ShortestMm => _sorted[0];
-    /// <inheritdoc/>
     public override double LongestMm => _sorted[^1];
 
-    /// <inheritdoc/>
     public override double Share(double limitMm) => (double)CountUpTo(limitMm) / _sorted.Length;
 
-    /// <inheritdoc/>
     public override double Moment(double limitMm) => _sums[CountUpTo(limitMm)] / _sorted.Length;
 
     private int CountUpTo(double limitMm)
@@ -243,15 +239,11 @@ internal sealed class NormalMixture : LengthDistribution
         _groups = [.. groups.Select(g => g with { Share = g.Share / sum })];
     }
 
-    /// <inheritdoc/>
     public override double ShortestMm => _groups.Min(g => g.MeanMm - (TailDeviations * g.StandardDeviationMm));
-    /// <inheritdoc/>
     public override double LongestMm => _groups.Max(g => g.MeanMm + (TailDeviations * g.StandardDeviationMm));
 
-    /// <inheritdoc/>
     public override double Share(double limitMm) => _groups.Sum(g => g.Share * Normal.CDF(g.MeanMm, g.StandardDeviationMm, limitMm));
 
-    /// <inheritdoc/>
     /// <remarks>μ Φ(z) − σ φ(z), z = (limit − μ)/σ. Source: textbook, partial moment of the normal distribution.</remarks>
     public override double Moment(double limitMm) => _groups.Sum(g => g.Share * PartialMoment(g, limitMm));
 

@@ -29,9 +29,8 @@ public sealed record MassProperties(
     /// <summary>Sums a solid given on a Gauss grid.</summary>
     /// <param name="solid">The solid on a grid with quadrature weights.</param>
     /// <param name="densityKgM3">Density of the wood, kg/m³.</param>
-    /// <remarks>
-    /// A swinging paddle is taken as a line of mass: the sections' own spread adds less than 0.1 % to the moments of inertia.
-    /// </remarks>
+    /// <remarks>A swinging paddle is taken as a line of mass: the sections' own spread adds less than 0.1 % to the moments of
+    /// inertia.</remarks>
     public static MassProperties Of(PaddleSolid solid, double densityKgM3)
     {
         var form = solid.Form;

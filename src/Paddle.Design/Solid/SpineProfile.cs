@@ -2,10 +2,8 @@ namespace Paddle.Design.Solid;
 
 /// <summary>Spine thickness down the blade: a monotone, tangent-continuous cubic (PCHIP) through the shaft at t = 0 and the three sizes at
 /// 0.08, 0.5 and 0.92, level at both ends. Theory S7.</summary>
-/// <remarks>
-/// Source: Fritsch and Butland 1984, weighted harmonic mean slopes, as in MathNet.Numerics' CubicSpline.InterpolatePchip
-/// (a test compares the two). At a fixed t the thickness is linear in the sizes and in the two inner slopes.
-/// </remarks>
+/// <remarks>Source: Fritsch and Butland 1984, weighted harmonic mean slopes, as in MathNet.Numerics' CubicSpline.InterpolatePchip (a test
+/// compares the two). At a fixed t the thickness is linear in the sizes and in the two inner slopes.</remarks>
 internal static class SpineProfile
 {
     /// <summary>Place of the throat thickness, fraction of the blade.</summary>

@@ -133,10 +133,8 @@ public enum Zone
 /// <param name="To">End, in the segment's own coordinate.</param>
 /// <param name="ClosesAtStart">Whether the solid closes with a vertical tangent at the start (top of the grip).</param>
 /// <param name="ClosesAtEnd">Whether the solid closes with a vertical tangent at the end (tip of the blade).</param>
-/// <remarks>
-/// The coordinate is the fraction of the grip's length in the grip, of the stretch between grip and lower hand in the upper
-/// shaft, of the stretch between lower hand and throat in the lower shaft, and of the blade's length in the blade.
-/// </remarks>
+/// <remarks>The coordinate is the fraction of the grip's length in the grip, of the stretch between grip and lower hand in the upper shaft,
+/// of the stretch between lower hand and throat in the lower shaft, and of the blade's length in the blade.</remarks>
 public sealed record Segment(Zone Zone, double From, double To, bool ClosesAtStart = false, bool ClosesAtEnd = false)
 {
     /// <summary>The shaft from the grip to the lower hand.</summary>

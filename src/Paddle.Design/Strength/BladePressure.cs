@@ -5,10 +5,8 @@ namespace Paddle.Design.Strength;
 
 /// <summary>Moments ∫ξᵏ dA of the blade's face from every place to the tip, ξ being the distance below the throat: all that any water
 /// pressure growing with the square of the distance from a pivot, or spread evenly, needs. Theory L5–L6.</summary>
-/// <remarks>
-/// Summed over the very Béziers that are drawn. Strip force of a turning blade ∝ w(x)·(x − x₀)²: the drag law applied strip by
-/// strip about the stroke's pivot x₀, the point of the paddle at rest in the water.
-/// </remarks>
+/// <remarks>Summed over the very Béziers that are drawn. Strip force of a turning blade ∝ w(x)·(x − x₀)²: the drag law applied strip by
+/// strip about the stroke's pivot x₀, the point of the paddle at rest in the water.</remarks>
 internal sealed class BladePressure
 {
     private const int Powers = 4;

@@ -20,10 +20,8 @@ public enum Duty
 /// <param name="LeastFactor">Least factor of the hard stroke, on the 5th percentile; the other cases' are in proportion.</param>
 /// <param name="TouringSource">Source of the repeated force and its share.</param>
 /// <param name="HardSource">Source of the hard force.</param>
-/// <remarks>
-/// Forces: Ho, Smith and O'Meara 2009, J Sports Sci 27:37-47 (abstract), elite and sub-elite single-blade paddlers. The factors are
-/// calibrated so that shafts carved for generations pass and thinner ones do not; they are not validated by breaking paddles.
-/// </remarks>
+/// <remarks>Forces: Ho, Smith and O'Meara 2009, J Sports Sci 27:37-47 (abstract), elite and sub-elite single-blade paddlers. The factors
+/// are calibrated so that shafts carved for generations pass and thinner ones do not; they are not validated by breaking paddles.</remarks>
 internal sealed record DutyRule(
     Duty Duty,
     string Id,

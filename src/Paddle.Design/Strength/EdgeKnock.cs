@@ -4,10 +4,9 @@ namespace Paddle.Design.Strength;
 
 /// <summary>A knock on an unprotected edge: what force on 20 mm of it the wood across the grain bears, and what cloth laid over the edge
 /// adds. Not a limit of the design: no wooden edge survives a rock by strength. Theory L20–L21.</summary>
-/// <remarks>
-/// The wood opens along the grain beside the knock, where the edge bends across. Finite elements of 36 knocks on blades, 20-node
-/// bricks, made apart from this project: σ = 0.8·P/t² reads 1.0 to 1.9 of their stress on the body of the blade, up to 2.7 near the tip.
-/// </remarks>
+/// <remarks>The wood opens along the grain beside the knock, where the edge bends across. Finite elements of 36 knocks on blades, 20-node
+/// bricks, made apart from this project: σ = 0.8·P/t² reads 1.0 to 1.9 of their stress on the body of the blade, up to 2.7 near the
+/// tip.</remarks>
 internal static class EdgeKnock
 {
     // Stress beside the knock: σ = 0.8·P/t². As a moment on a strip, σ = 6m/t²: m = P·0.8/6 for each millimetre.
@@ -26,11 +25,9 @@ internal static class EdgeKnock
     /// <summary>Force (N) on 20 mm of an edge with cloth on both faces at which the wood under the cloth opens. Theory L21.</summary>
     /// <param name="crossGrainStrengthMPa">Strength of the wood across the grain, MPa.</param>
     /// <param name="crossGrainModulusMPa">Modulus of the wood across the grain, MPa.</param>
-    /// <remarks>
-    /// Transformed section of a strip across the edge: wood t thick between two facings. The same moment bends a stiffer strip less, so
-    /// the wood's strain falls in the proportion of the stiffnesses. Shear across the grain opens it at the latest: pure shear pulls under
-    /// 45° as hard as it shears.
-    /// </remarks>
+    /// <remarks>Transformed section of a strip across the edge: wood t thick between two facings. The same moment bends a stiffer strip
+    /// less, so the wood's strain falls in the proportion of the stiffnesses. Shear across the grain opens it at the latest: pure shear
+    /// pulls under 45° as hard as it shears.</remarks>
     internal static double BorneUnderClothN(
         double crossGrainStrengthMPa, double crossGrainModulusMPa, double edgeThicknessMm, ClothFacing cloth)
     {

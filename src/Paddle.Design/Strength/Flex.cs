@@ -37,10 +37,8 @@ public sealed record Flex(double BenchFlexMm, double TipDeflectionMm, double Fir
     /// <summary>Bench flex and tip deflection by virtual work. Theory L12.</summary>
     /// <param name="fine">The solid on a Gauss grid.</param>
     /// <param name="wood">True modulus and shear modulus, MPa.</param>
-    /// <remarks>
-    /// δ = F∫m²/(EI)dx + F∫k·v²/(GA)dx with m, v of a unit load. The modulus is the true one because shear is counted apart
-    /// (Wood Handbook table 5-3, footnote: the tabulated modulus is apparent and about 10 % low).
-    /// </remarks>
+    /// <remarks>δ = F∫m²/(EI)dx + F∫k·v²/(GA)dx with m, v of a unit load. The modulus is the true one because shear is counted apart (Wood
+    /// Handbook table 5-3, footnote: the tabulated modulus is apparent and about 10 % low).</remarks>
     internal static (double BenchMm, double TipMm) Deflections(PaddleSolid fine, double centreOfPressureMm, WoodInUse wood)
     {
         double bench = 0, tip = 0;

@@ -1,10 +1,8 @@
 namespace Paddle.Design.Strength;
 
 /// <summary>First bending frequency of a free beam of changing section, by Stodola's method. Theory L13.</summary>
-/// <remarks>
-/// Source: Stodola iteration (Den Hartog, Mechanical Vibrations, from memory). The inertia load of an assumed shape, freed of
-/// the two rigid motions, bends the beam into the next shape; ω² is the ratio of the two.
-/// </remarks>
+/// <remarks>Source: Stodola iteration (Den Hartog, Mechanical Vibrations, from memory). The inertia load of an assumed shape, freed of the
+/// two rigid motions, bends the beam into the next shape; ω² is the ratio of the two.</remarks>
 internal static class FreeVibration
 {
     // Each pass divides what is wrong with ω² by (ω₂/ω₁)⁴, about 50.

@@ -29,11 +29,10 @@ internal static class PlateDrag
     /// <summary>Drag coefficient of a fully submerged plate square to a steady flow: C_d = 1.10 + 0.02 (AR + 1/AR).</summary>
     /// <param name="aspectRatio">AR, long side over short side (either way up gives the same value), 1/20 to 20.</param>
     /// <returns>C_d, dimensionless.</returns>
-    /// <remarks>
-    /// Source: form from memory (fluid-mechanics handbook table after Hoerner: 1.18, 1.2, 1.3, 1.5 at 1, 5, 10, 20);
-    /// anchored by two values seen: 1.17 for a square plate (Aeronautical Engineer's Data Book, fig. 5.13) and 1.20 at 5 (Hoerner's plate data).
-    /// Blade shape is left out on purpose: water-tunnel tests found small differences between paddle blades (Ritchie and Selamat 2010, abstract).
-    /// </remarks>
+    /// <remarks>Source: form from memory (fluid-mechanics handbook table after Hoerner: 1.18, 1.2, 1.3, 1.5 at 1, 5, 10, 20); anchored by
+    /// two values seen: 1.17 for a square plate (Aeronautical Engineer's Data Book, fig. 5.13) and 1.20 at 5 (Hoerner's plate data). Blade
+    /// shape is left out on purpose: water-tunnel tests found small differences between paddle blades (Ritchie and Selamat 2010,
+    /// abstract).</remarks>
     /// <exception cref="ArgumentOutOfRangeException">The ratio lies outside the range of the fit.</exception>
     public static double Coefficient(double aspectRatio)
     {
@@ -91,10 +90,8 @@ internal static class PlateDrag
     /// <param name="boatSpeedMS">V, boat speed through the water, m/s, 0 or more.</param>
     /// <param name="slipMS">s, speed of the blade through the water, m/s, 0 or more.</param>
     /// <returns>η, 0 to 1; 0 at rest.</returns>
-    /// <remarks>
-    /// Source: power to the boat F V over power of the blade F (V + s). Steady flow at C_d 1.2 reads about ten points below
-    /// published paddling figures (67 to 76 %, Ho, Smith and O'Meara 2009), so it compares blades and predicts nothing.
-    /// </remarks>
+    /// <remarks>Source: power to the boat F V over power of the blade F (V + s). Steady flow at C_d 1.2 reads about ten points below
+    /// published paddling figures (67 to 76 %, Ho, Smith and O'Meara 2009), so it compares blades and predicts nothing.</remarks>
     /// <exception cref="ArgumentOutOfRangeException">A speed is negative or not finite.</exception>
     public static double FroudeEfficiency(double boatSpeedMS, double slipMS)
     {

@@ -21,17 +21,13 @@ internal sealed record RefusedStock(string Id, string Reason, string Source);
 internal static class WoodSafety
 {
     /// <summary>Grain steeper than this is warned of: 1 in 20.</summary>
-    /// <remarks>
-    /// Choice of this service, from maple and birch ball bats at 3 degrees, 1:19 (from memory), and 94 % of straight-grained
-    /// strength left but 90 % of impact strength (USDA Wood Handbook table 5-12, from memory).
-    /// </remarks>
+    /// <remarks>Choice of this service, from maple and birch ball bats at 3 degrees, 1:19 (from memory), and 94 % of straight-grained
+    /// strength left but 90 % of impact strength (USDA Wood Handbook table 5-12, from memory).</remarks>
     public const double WarnSlopeOfGrain = 1.0 / 20.0;
 
     /// <summary>Grain steeper than this is refused: 1 in 12.</summary>
-    /// <remarks>
-    /// Choice of this service. Aircraft spars and ladder rungs stop at 1:15 (FAA AC 43.13-1B table 1-1; Pennsylvania Code title
-    /// 34, 21.23), rungs at 1:12 only when 15 % stronger than needed, which the safety factor here more than covers.
-    /// </remarks>
+    /// <remarks>Choice of this service. Aircraft spars and ladder rungs stop at 1:15 (FAA AC 43.13-1B table 1-1; Pennsylvania Code title
+    /// 34, 21.23), rungs at 1:12 only when 15 % stronger than needed, which the safety factor here more than covers.</remarks>
     public const double RefuseSlopeOfGrain = 1.0 / 12.0;
 
     /// <summary>Source of the two slope limits, for a report.</summary>

@@ -5,10 +5,8 @@ using PdfSharp.Pdf;
 namespace Paddle.Drawings.Sheets;
 
 /// <summary>Page content of a PDF in millimetres from the top left corner; lettering is drawn as strokes, so no font is needed.</summary>
-/// <remarks>
-/// Path operators of ISO 32000 (m, l, c, h, re, S, B, w, d, J, j, G, W n, q, Q, cm), from memory. Written directly: through the drawing
-/// layer of the PDF library the same pages took ten times as long, and it joined open figures of one path.
-/// </remarks>
+/// <remarks>Path operators of ISO 32000 (m, l, c, h, re, S, B, w, d, J, j, G, W n, q, Q, cm), from memory. Written directly: through the
+/// drawing layer of the PDF library the same pages took ten times as long, and it joined open figures of one path.</remarks>
 internal sealed class PdfInk
 {
     private readonly StringBuilder content = new();

@@ -10,11 +10,9 @@ internal readonly record struct Corner(float X, float Y, float Z);
 
 /// <summary>The solid as a closed skin of triangles: rings of points around sections, joined to their neighbours, closed by a point at the
 /// top of the grip and one at the tip. At a bend the ring at the throat lies on the bisector, where both runs meet.</summary>
-/// <remarks>
-/// Chords stand off the solid by less than 0.1 mm: outline flattened to 0.03 mm, 20 chords a quarter section, rings at every
-/// place of the printed grid. Facets whose corners fall together (where the edge runs out to nothing) are left out; the two
-/// edges that such a facet would have kept apart are then one and the same, so the skin stays closed.
-/// </remarks>
+/// <remarks>Chords stand off the solid by less than 0.1 mm: outline flattened to 0.03 mm, 20 chords a quarter section, rings at every place
+/// of the printed grid. Facets whose corners fall together (where the edge runs out to nothing) are left out; the two edges that such a
+/// facet would have kept apart are then one and the same, so the skin stays closed.</remarks>
 internal sealed class SolidMesh
 {
     private const double RingSpacingMm = 4;

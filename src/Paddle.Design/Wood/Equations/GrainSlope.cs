@@ -4,9 +4,8 @@ namespace Paddle.Design.Wood;
 internal static class GrainSlope
 {
     /// <summary>q for modulus of rupture, with n = 2.</summary>
-    /// <remarks>
-    /// USDA Wood Handbook table 5-11 gives 0.04 to 0.10, from memory; 0.04 reproduces table 5-12 (from memory) within 3 points.
-    /// </remarks>
+    /// <remarks>USDA Wood Handbook table 5-11 gives 0.04 to 0.10, from memory; 0.04 reproduces table 5-12 (from memory) within 3
+    /// points.</remarks>
     public const double RuptureRatio = 0.04;
 
     /// <summary>q for modulus of elasticity, with n = 2.</summary>
@@ -14,10 +13,8 @@ internal static class GrainSlope
     public const double ElasticityRatio = 0.08;
 
     /// <summary>q for compression parallel to the grain, with n = 2.</summary>
-    /// <remarks>
-    /// USDA Wood Handbook table 5-11 gives 0.03 to 0.40, from memory; 0.40 reproduces the compression column of table 5-12
-    /// (from memory) within 2 points.
-    /// </remarks>
+    /// <remarks>USDA Wood Handbook table 5-11 gives 0.03 to 0.40, from memory; 0.40 reproduces the compression column of table 5-12 (from
+    /// memory) within 2 points.</remarks>
     public const double CompressionRatio = 0.40;
 
     /// <summary>Fraction of the straight-grained property left at a slope: <c>N/P = q / (sin^n a + q cos^n a)</c>, <c>a = atan(slope)</c>.

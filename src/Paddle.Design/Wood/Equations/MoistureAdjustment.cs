@@ -21,10 +21,8 @@ internal static class MoistureAdjustment
     public const double SoftwoodElasticityPercentPerPercent = 1.75;
 
     /// <summary>The same for compression parallel to the grain, any wood.</summary>
-    /// <remarks>
-    /// ANC-18's own figure was not read. Equation 5-3 on this table's rows gives 3.9 to 6.3 % per percent, and only yellow birch
-    /// and white spruce pass 6.0: a wood without a green figure is not flattered when wet.
-    /// </remarks>
+    /// <remarks>ANC-18's own figure was not read. Equation 5-3 on this table's rows gives 3.9 to 6.3 % per percent, and only yellow birch
+    /// and white spruce pass 6.0: a wood without a green figure is not flattered when wet.</remarks>
     public const double CompressionPercentPerPercent = 6.0;
 
     /// <summary>Property at moisture M: <c>P = P12 (P12/Pg)^((12 - M)/(Mp - 12))</c> below Mp, and Pg at or above it. Theory W1. Source:
