@@ -12,16 +12,11 @@ namespace Paddle.Design;
 /// <summary>A finished design and everything known about it.</summary>
 /// <param name="Specification">What was asked, every default filled in.</param>
 /// <param name="Sizes">The nine sizes, rounded to what a caliper or an inch rule shows.</param>
-/// <param name="Outline">The outline on the face.</param>
 /// <param name="Stations">The solid at places no more than 10 mm apart.</param>
 /// <param name="Mass">Mass, balance point and swing of the bare wood.</param>
-/// <param name="Finished">The same with its finish.</param>
-/// <param name="Balance">How it balances.</param>
 /// <param name="Strength">Every load case.</param>
 /// <param name="Flex">Bench flex and first frequency.</param>
-/// <param name="Stroke">In the water.</param>
 /// <param name="Outcome">How the aims came out.</param>
-/// <param name="Checks">Every check with its limit.</param>
 /// <param name="Cautions">What can hurt, with sources.</param>
 public sealed record DesignReport(
     PaddleSpecification Specification,
@@ -39,7 +34,6 @@ public sealed record DesignReport(
     IReadOnlyList<Caution> Cautions)
 {
     /// <summary>The outcome with its sentences in other units than the design's own: a drawing may be asked for in either.</summary>
-    /// <param name="units">Units to letter in.</param>
-    public DesignOutcome OutcomeIn(DrawingUnits units) =>
+    internal DesignOutcome OutcomeIn(DrawingUnits units) =>
         units == Specification.Units ? Outcome : DesignOutcome.Of(Specification, Balance, Strength, Flex, Finished, units);
 }

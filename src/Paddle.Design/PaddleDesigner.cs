@@ -21,7 +21,6 @@ public static class PaddleDesigner
 
     /// <summary>Designs a paddle: chooses the sizes left open, then reports on the solid with those sizes, rounded as they are printed.</summary>
     /// <param name="asked">What is asked, every value checked beforehand.</param>
-    /// <param name="cancellation">Gives the solving up.</param>
     /// <returns>The design; when the aims cannot all be met, the closest one, saying so.</returns>
     public static DesignReport Design(PaddleSpecification asked, CancellationToken cancellation = default)
     {

@@ -9,5 +9,9 @@ public static class PaddleFitter
     /// <summary>Answers a fitting.</summary>
     /// <param name="request">The person, seat, water, outing and preferences.</param>
     /// <returns>The advice, or the refusals with what to measure instead. The same request always gives the same answer.</returns>
-    public static FittingOutcome Fit(FittingRequest request) => FittingAdvisor.Advise(request, TriedShaft.Settle);
+    public static FittingOutcome Fit(FittingRequest request)
+    {
+        ArgumentNullException.ThrowIfNull(request);
+        return FittingAdvisor.Advise(request, TriedShaft.Settle);
+    }
 }

@@ -10,32 +10,24 @@ namespace Paddle.Design;
 /// <summary>A paddle to be designed, every default filled in; only the sizes left to the solver are open.</summary>
 /// <param name="Form">Places, grip, blade outline and bend.</param>
 /// <param name="Pinned">Sizes that the maker fixes; null ones are the solver's to choose.</param>
-/// <param name="Wood">The wood as it will be used.</param>
 /// <param name="Loads">The forces it must stand.</param>
-/// <param name="Aims">What is asked of it.</param>
 public sealed record PaddleSpecification(PaddleForm Form, PinnedSizes Pinned, WoodInUse Wood, Loads Loads, Aims Aims)
 {
     /// <summary>Lattice of sizes when none is asked for: what a caliper shows, mm.</summary>
     public const double CaliperMm = 0.1;
-
     /// <summary>Lattice of a shop that measures in inches: 1/32 in, mm.</summary>
     public const double ThirtySecondMm = 25.4 / 32;
 
     /// <summary>The finish, which weighs on the balance.</summary>
     public FinishChoice Finish { get; init; } = FinishChoice.Usual;
-
     /// <summary>Thickness of the maker's board as it lies in the rack, mm; null when any board may be bought.</summary>
     public double? BoardThicknessMm { get; init; }
-
     /// <summary>Units that the shop measures in: sentences about the design are in them.</summary>
     public DrawingUnits Units { get; init; }
-
     /// <summary>Step in which the solver's sizes are rounded, mm.</summary>
     public double LatticeMm { get; init; } = CaliperMm;
-
     /// <summary>Sizes that are pinned only because a solver chose them before: a design read back from its code.</summary>
     public SizeSet SolvedBefore { get; init; }
-
     /// <summary>The sizes that no maker fixed.</summary>
     public SizeSet Free => SolvedBefore | SizeSet.Open(Pinned);
 
@@ -62,7 +54,6 @@ public sealed record PaddleSpecification(PaddleForm Form, PinnedSizes Pinned, Wo
 }
 
 /// <summary>Some of the nine sizes, in the order of <see cref="PaddleSizes"/>.</summary>
-/// <param name="Bits">A bit for each.</param>
 public readonly record struct SizeSet(int Bits)
 {
     /// <summary>The sizes that are null.</summary>
@@ -89,7 +80,6 @@ public readonly record struct SizeSet(int Bits)
 /// <param name="ThroatThicknessMm">Spine thickness at 0.08 of the blade.</param>
 /// <param name="MiddleThicknessMm">Spine thickness at 0.5 of the blade.</param>
 /// <param name="TipThicknessMm">Spine thickness from 0.92 of the blade.</param>
-/// <param name="EdgeThicknessMm">Edge thickness.</param>
 /// <param name="GripThicknessMm">Thickness of the grip's crest.</param>
 public sealed record PinnedSizes(
     double? ShaftWidthMm = null,

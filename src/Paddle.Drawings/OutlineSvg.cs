@@ -6,20 +6,14 @@ using Paddle.Drawings.Views;
 namespace Paddle.Drawings;
 
 /// <summary>The outline on the face, as SVG at true scale.</summary>
-public static class OutlineSvg
+internal static class OutlineSvg
 {
-    /// <summary>Draws the outline.</summary>
     /// <param name="report">The design.</param>
-    /// <param name="context">Label, units and origin.</param>
     /// <returns>An SVG document, one user unit a millimetre; the outline's Béziers are the design's own.</returns>
     public static string Write(DesignReport report, DrawingContext context) => SvgWriter.Write(OutlineView.Draw(report, context));
 
     /// <summary>Draws the outline of a design without a label of its owner's.</summary>
     /// <param name="report">The design.</param>
-    /// <param name="units">Units to letter in.</param>
-    public static string Write(DesignReport report, DrawingUnits units)
-    {
-        ArgumentNullException.ThrowIfNull(report);
-        return Write(report, new DrawingContext("Paddle", units, typeof(OutlineSvg).Assembly.GetName().Version!.ToString(3)));
-    }
+    public static string Write(DesignReport report, DrawingUnits units) =>
+        Write(report, new DrawingContext("Paddle", units, typeof(OutlineSvg).Assembly.GetName().Version!.ToString(3)));
 }

@@ -5,16 +5,9 @@ using Paddle.Drawings.Views;
 namespace Paddle.Drawings;
 
 /// <summary>The customers of a size run as a histogram with the sizes drawn on it, as SVG.</summary>
-public static class SizeRunSvg
+internal static class SizeRunSvg
 {
     /// <summary>Draws the histogram.</summary>
-    /// <param name="advice">The size run.</param>
-    /// <param name="context">Label, units and origin.</param>
     /// <returns>An SVG document.</returns>
-    public static string Write(SizeRunAdvice advice, DrawingContext context)
-    {
-        ArgumentNullException.ThrowIfNull(advice);
-        ArgumentNullException.ThrowIfNull(context);
-        return SvgWriter.Write(SizeRunView.Draw(advice, context));
-    }
+    public static string Write(SizeRunAdvice advice, DrawingContext context) => SvgWriter.Write(SizeRunView.Draw(advice, context));
 }

@@ -1,3 +1,5 @@
+using Paddle.Design.Solid;
+
 namespace Paddle.Design.Balance;
 
 /// <summary>Where the paddle should balance.</summary>
@@ -5,13 +7,10 @@ public enum BalanceAim
 {
     /// <summary>At the middle of the lower hand.</summary>
     LowerHand,
-
-    /// <summary>At the throat.</summary>
     Throat,
 }
 
 /// <summary>What the maker asks of the design.</summary>
-/// <param name="BalanceAt">Where it should balance.</param>
 /// <param name="BalanceToleranceMm">How far off that is still good, mm.</param>
 /// <param name="MinimumSafetyFactor">Least safety factor in every load case, on 5th-percentile strength.</param>
 /// <param name="LeastBenchFlexMm">Least bench flex, mm, or null.</param>
@@ -24,3 +23,11 @@ public sealed record Aims(
     double? LeastBenchFlexMm,
     double? MostBenchFlexMm,
     double? MaximumMassG);
+
+/// <summary>Where a paddle should balance.</summary>
+internal static class BalanceTarget
+{
+    /// <summary>The aimed balance point, mm from the top of the grip along the shaft's line.</summary>
+    internal static double Mm(PaddleForm form, Aims aims) =>
+        aims.BalanceAt == BalanceAim.LowerHand ? form.Places.LowerHandMm : form.Places.ThroatMm;
+}

@@ -8,10 +8,8 @@ namespace Paddle.Design.Balance;
 /// <summary>An aim that a design misses.</summary>
 /// <param name="Code">Stable name: strength.CASE, balance, flex.least, flex.most, mass.</param>
 /// <param name="Value">What the design reaches.</param>
-/// <param name="Limit">What was asked.</param>
 /// <param name="Unit">Unit of both; empty for a factor.</param>
 /// <param name="Message">What is missed, in a sentence.</param>
-/// <param name="Advice">What to change.</param>
 public sealed record UnmetAim(string Code, double Value, double Limit, string Unit, string Message, string Advice)
 {
     /// <summary>Whether the paddle is too weak: a danger, where every other aim is a wish.</summary>
@@ -24,7 +22,6 @@ public sealed record DesignOutcome(IReadOnlyList<UnmetAim> Unmet)
 {
     /// <summary>Whether every aim is met.</summary>
     public bool IsMet => Unmet.Count == 0;
-
     /// <summary>Whether a strength is missed: such a design says so on everything that is made of it.</summary>
     public bool IsTooWeak => Unmet.Any(aim => aim.IsStrength);
 
@@ -92,5 +89,33 @@ public sealed record DesignOutcome(IReadOnlyList<UnmetAim> Unmet)
             ? "A longer or wider blade, a smaller grip, less freeboard, or a wider tolerance; or live with it: a short blade seldom balances at the lower hand."
             : "A shorter or narrower blade, a larger grip, or a wider tolerance.";
         return new("balance", Math.Abs(balance.OffsetMm), asked.Aims.BalanceToleranceMm, "mm", OffBalanceWords.Say(balance, units), advice);
+    }
+}
+
+/// <summary>How far off balance a finished paddle is, and what weight would close it.</summary>
+internal static class OffBalanceWords
+{
+    /// <summary>A sentence.</summary>
+    internal static string Say(BalanceResult balance, DrawingUnits units) =>
+        $"Finished, it balances {DrawnLength.Rough(Math.Abs(balance.OffsetMm), units)} {(balance.OffsetMm < 0 ? "above" : "below")} the aim; "
+        + $"{DrawnAmount.Mass(balance.Ballast.G, units)} let in {DrawnLength.Rough(balance.Ballast.AtMm, units)} from the top would close it.";
+}
+
+/// <summary>What being off balance counts for, in grams: nothing near the aim, and never more a millimetre than ballast is worth to a
+/// maker. Theory B9.</summary>
+internal static class BallastPrice
+{
+    /// <summary>Most that a millimetre of balance may cost, g/mm. Own choice: 10 mm, which a hand feels, for 30 g, which it feels as well.</summary>
+    internal const double MostGPerMm = 3;
+    /// <summary>Offset at which that price is reached, mm.</summary>
+    internal const double FullAtMm = 8;
+
+    /// <summary>Price (g) of an offset (mm) and its rate (g/mm): a parabola, then straight.</summary>
+    internal static (double PriceG, double RateGPerMm) Of(double offsetMm)
+    {
+        var off = Math.Abs(offsetMm);
+        return off <= FullAtMm
+            ? (MostGPerMm * off * off / (2 * FullAtMm), MostGPerMm * offsetMm / FullAtMm)
+            : (MostGPerMm * (off - FullAtMm / 2), MostGPerMm * Math.Sign(offsetMm));
     }
 }

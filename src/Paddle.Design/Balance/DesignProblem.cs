@@ -5,10 +5,9 @@ using Paddle.Design.Wood;
 
 namespace Paddle.Design.Balance;
 
-/// <summary>
-/// The maker's problem in numbers: least cost of mass and balance, subject to balance in tolerance, strength in every case along the
-/// grain, flex and the shape's limits, over the nine sizes. Values and exact gradients at any sizes, without allocation. Theory B1–B4.
-/// </summary>
+/// <summary>The maker's problem in numbers: least cost of mass and balance, subject to balance in tolerance, strength in every case along
+/// the grain, flex and the shape's limits, over the nine sizes. Values and exact gradients at any sizes, without allocation. Theory
+/// B1–B4.</summary>
 internal sealed class DesignProblem
 {
     internal const int N = PaddleSizes.Count;
@@ -18,7 +17,6 @@ internal sealed class DesignProblem
 
     // The printed stations lie closer than the coarse grid: this much strength in hand keeps their worst place within the limit.
     private const double StationMargin = 0.004;
-
     private const double FarMm = 1000; // further than any paddle is off its balance
 
     // What a balance row is measured in, whatever the tolerance: a narrow one must not outweigh the rules of shape.
@@ -49,42 +47,29 @@ internal sealed class DesignProblem
 
     /// <summary>Least allowed of each size, mm.</summary>
     internal double[] Low { get; } = new double[N];
-
     /// <summary>Most allowed of each size, mm.</summary>
     internal double[] High { get; } = new double[N];
-
     /// <summary>Where to begin.</summary>
     internal double[] Start { get; } = new double[N];
-
     /// <summary>Mass of the wood at the last sizes evaluated, g.</summary>
     internal double MassG { get; private set; }
-
     /// <summary>Balance point of the finished paddle at the last sizes evaluated, mm along the shaft's line.</summary>
     internal double CentreMm { get; private set; }
-
     /// <summary>What is made least: the mass, and what being off balance counts for, g. Theory B1 and B9.</summary>
     internal double CostG { get; private set; }
-
     /// <summary>Gradient of the cost, g/mm.</summary>
     internal double[] CostGradient { get; } = new double[N];
-
     /// <summary>How far each row has been let go because nothing can reach it; 0 for the rest. Theory B4.</summary>
     internal double[] Give { get; }
-
     /// <summary>Rows at the last sizes evaluated; none may be negative.</summary>
     internal double[] Rows { get; }
-
     /// <summary>Gradients of the rows, one after the other.</summary>
     internal double[] RowGradients { get; }
-
     /// <summary>What each row stands for.</summary>
     internal Limit[] Limits { get; }
-
     /// <summary>How many rows there are at the last sizes evaluated.</summary>
     internal int RowCount { get; private set; }
 
-    /// <summary>States the problem for one paddle.</summary>
-    /// <param name="asked">What is asked.</param>
     /// <param name="strengthReserve">Factor on every safety factor, to make up for what the coarse grid does not see.</param>
     /// <param name="around">Sizes (mm) around which outline, moments and finish are taken; null for typical ones.</param>
     /// <param name="leastSpineMm">Least thickness of the spine at mid-blade, mm, where it is more than the usual least.</param>
@@ -134,14 +119,14 @@ internal sealed class DesignProblem
                 volume += node.VolumeWeight * area;
                 first += node.VolumeWeight * area * node.Along;
                 double byWidth = node.VolumeWeight * 4 * perWidth, byThickness = node.VolumeWeight * 4 * w * m.G1;
-                double byEdge = node.VolumeWeight * 4 * w * (1 - m.G1) * edgeRate;
+                var byEdge = node.VolumeWeight * 4 * w * (1 - m.G1) * edgeRate;
                 Spread(volumeGradient, node, byWidth, byThickness, byEdge, thickness, from, to, 1);
                 Spread(firstGradient, node, byWidth, byThickness, byEdge, thickness, from, to, node.Along);
             }
 
             if (node.ModulusNeeded <= 0 && node.BendingFlex <= 0) continue;
 
-            double cube = e * e * e + 3 * e * e * crown * m.G1 + 3 * e * crown * crown * m.G2 + crown * crown * crown * m.G3;
+            var cube = e * e * e + 3 * e * e * crown * m.G1 + 3 * e * crown * crown * m.G2 + crown * crown * crown * m.G3;
             var second = 4.0 / 3 * w * cube;
             var secondByThickness = 4.0 / 3 * w * (3 * e * e * m.G1 + 6 * e * crown * m.G2 + 3 * crown * crown * m.G3);
             var secondByEdge = (4.0 / 3 * w * (3 * e * e + 6 * e * crown * m.G1 + 3 * crown * crown * m.G2) - secondByThickness) * edgeRate;
@@ -181,12 +166,9 @@ internal sealed class DesignProblem
         foreach (var row in shapeRows) AddShapeRow(row, v);
     }
 
-    /// <summary>
-    /// Lets go of the rows of a group that hold the solution and are broken there: to where they are, and a little more, so that the last
-    /// hundredths of a hopeless limit do not drive every other size to its end. A balance out of reach is left to its price. Theory B4.
-    /// </summary>
-    /// <param name="group">The group.</param>
-    /// <param name="multipliers">Multipliers of the rows at the solution.</param>
+    /// <summary>Lets go of the rows of a group that hold the solution and are broken there: to where they are, and a little more, so that
+    /// the last hundredths of a hopeless limit do not drive every other size to its end. A balance out of reach is left to its price.
+    /// Theory B4.</summary>
     internal void LetGo(LimitGroup group, ReadOnlySpan<double> multipliers)
     {
         var worst = -1;
@@ -415,8 +397,7 @@ internal sealed class DesignProblem
         for (var r = 0; r < shapeRows.Length; r++)
         {
             var row = shapeRows[r];
-            var most = row.Constant
-                + Math.Max(row.FirstWeight * Low[row.First], row.FirstWeight * High[row.First])
+            var most = row.Constant + Math.Max(row.FirstWeight * Low[row.First], row.FirstWeight * High[row.First])
                 + Math.Max(row.SecondWeight * Low[row.Second], row.SecondWeight * High[row.Second]);
             if (most < 0) shapeRows[r] = row with { Constant = row.Constant - most };
         }

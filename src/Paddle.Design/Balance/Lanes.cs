@@ -3,15 +3,12 @@ using System.Runtime.Intrinsics;
 
 namespace Paddle.Design.Balance;
 
-/// <summary>
-/// Sums over short vectors, four numbers at a time and always in the same order: a processor with wider registers must not round a design
-/// differently, which a library that takes the widest there are would.
-/// </summary>
+/// <summary>Sums over short vectors, four numbers at a time and always in the same order: a processor with wider registers must not round a
+/// design differently, which a library that takes the widest there are would.</summary>
 internal static class Lanes
 {
     private const int Wide = 4;
 
-    /// <summary>aᵀb.</summary>
     internal static double Dot(ReadOnlySpan<double> a, ReadOnlySpan<double> b)
     {
         ref var x = ref MemoryMarshal.GetReference(a);

@@ -2,10 +2,8 @@ using Paddle.Design.Solid;
 
 namespace Paddle.Design.Balance;
 
-/// <summary>
-/// What one place of the coarse grid contributes to a design problem, with everything that does not change while the sizes are
-/// chosen worked out beforehand: the half-width is linear in the shaft's widths, the thickness in the sizes and spine slopes.
-/// </summary>
+/// <summary>What one place of the coarse grid contributes to a design problem, with everything that does not change while the sizes are
+/// chosen worked out beforehand: the half-width is linear in the shaft's widths, the thickness in the sizes and spine slopes.</summary>
 internal struct PlaceTerms
 {
     internal StationPattern Pattern;

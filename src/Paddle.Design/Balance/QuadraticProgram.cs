@@ -1,14 +1,10 @@
 namespace Paddle.Design.Balance;
 
-/// <summary>
-/// A small, dense, strictly convex quadratic program: least ½dᵀHd + gᵀd with every row rᵢᵀd + bᵢ ≥ 0. Theory B5.
-/// </summary>
-/// <remarks>
-/// Dual active-set method: from the free minimum, take in the row broken worst, let go of rows whose multiplier would turn
-/// negative. Source: Goldfarb and Idnani 1983, Mathematical Programming 27:1–33 (from memory). MathNet.Numerics has no
-/// constrained program, and a solve here is some microseconds, so it is written out; a test holds it against the optimality
-/// conditions on random programs. Not safe for several threads: it keeps its workspace.
-/// </remarks>
+/// <summary>A small, dense, strictly convex quadratic program: least ½dᵀHd + gᵀd with every row rᵢᵀd + bᵢ ≥ 0. Theory B5.</summary>
+/// <remarks>Dual active-set method: from the free minimum, take in the row broken worst, let go of rows whose multiplier would turn
+/// negative. Source: Goldfarb and Idnani 1983, Mathematical Programming 27:1–33 (from memory). MathNet.Numerics has no constrained program,
+/// and a solve here is some microseconds, so it is written out; a test holds it against the optimality conditions on random programs. Not
+/// safe for several threads: it keeps its workspace.</remarks>
 internal sealed class QuadraticProgram
 {
     private const double Tiny = 1e-11;
@@ -37,23 +33,18 @@ internal sealed class QuadraticProgram
 
     /// <summary>How many unknowns it has.</summary>
     internal int Unknowns => n;
-
     /// <summary>Indices of the rows that hold the solution, after <see cref="Solve"/>.</summary>
     internal ReadOnlySpan<int> Active => active.AsSpan(0, activeCount);
-
     /// <summary>Multipliers of <see cref="Active"/>, none negative.</summary>
     internal ReadOnlySpan<double> Multipliers => multipliers.AsSpan(0, activeCount);
 
-    /// <summary>Solves the program.</summary>
     /// <param name="hessian">H, row by row; symmetric and positive definite.</param>
     /// <param name="gradient">g.</param>
     /// <param name="rows">The rows, each as long as the unknowns.</param>
     /// <param name="bounds">b, one for each row.</param>
     /// <param name="solution">Receives d.</param>
-    /// <returns>
-    /// False when no d satisfies all rows, the iteration cap is reached, or rows so nearly parallel that rounding tells them apart have
-    /// thrown d out of bounds: a d that is not a number breaks no row, and must not pass for a solution.
-    /// </returns>
+    /// <returns>False when no d satisfies all rows, the iteration cap is reached, or rows so nearly parallel that rounding tells them apart
+    /// have thrown d out of bounds: a d that is not a number breaks no row, and must not pass for a solution.</returns>
     internal bool Solve(
         ReadOnlySpan<double> hessian, ReadOnlySpan<double> gradient, ReadOnlySpan<double> rows, ReadOnlySpan<double> bounds, Span<double> solution)
     {

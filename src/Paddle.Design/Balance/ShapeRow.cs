@@ -29,11 +29,9 @@ internal readonly record struct ShapeRow(
     ];
 
     private bool IsDifference => FirstWeight == 1 && SecondWeight == -1;
-
     private bool IsMean => FirstWeight == 0.5 && SecondWeight == 0.5;
 
     /// <summary>The limits that the solver can still do something about: at least one of the two sizes is free.</summary>
-    /// <param name="free">The sizes that are free.</param>
     /// <param name="smallShare">Share of an adult's sizes that fills the hand.</param>
     /// <param name="latticeMm">Step of the sizes, mm: a difference between two of them moves to the nearest that there is.</param>
     internal static ShapeRow[] For(SizeSet free, double smallShare, double latticeMm)

@@ -7,11 +7,8 @@ namespace Paddle.Design.Balance;
 /// <summary>The sizes chosen for a paddle, and the solid they make.</summary>
 /// <param name="Sizes">The sizes, on the lattice asked for where the solver chose them.</param>
 /// <param name="Stations">The solid at the places that a report prints.</param>
-/// <param name="Pressure">Water pressure on its blade.</param>
 /// <param name="Strength">Every load case at every printed place.</param>
-/// <param name="Fine">The solid on the fine grid.</param>
 /// <param name="Mass">Mass and balance of its wood.</param>
-/// <param name="Finished">The same with its finish.</param>
 internal sealed record SizeChoice(
     PaddleSizes Sizes,
     PaddleSolid Stations,

@@ -1,13 +1,11 @@
 namespace Paddle.Design.Balance;
 
 /// <summary>Between what the solver may choose each size: what hands like and tools can hold. Theory B2.</summary>
-/// <remarks>
-/// Shaft: 28–40 mm accepted for the hand, trade shafts 25.4–35 mm (Kong and Lowe 2005, abstract; common practice). Blade spine
-/// 9–14 mm at mid-blade (5/8 in before fairing on a club's plan), edge 3.5–5.5 mm (3/16 in usual), tip edge 1–2 mm more, shaft below
-/// the grip and grip down to 7/8 in (forums, a club workshop's magazine plan and common practice). Wood beyond that is ballast: it is
-/// named and priced, not built in.
-/// </remarks>
-public static class SizeLimits
+/// <remarks>Shaft: 28–40 mm accepted for the hand, trade shafts 25.4–35 mm (Kong and Lowe 2005, abstract; common practice). Blade spine
+/// 9–14 mm at mid-blade (5/8 in before fairing on a club's plan), edge 3.5–5.5 mm (3/16 in usual), tip edge 1–2 mm more, shaft below the
+/// grip and grip down to 7/8 in (forums, a club workshop's magazine plan and common practice). Wood beyond that is ballast: it is named and
+/// priced, not built in.</remarks>
+internal static class SizeLimits
 {
     /// <summary>Names in the contract, in the order of <see cref="Solid.PaddleSizes"/>.</summary>
     public static IReadOnlyList<string> Names { get; } =
@@ -32,16 +30,12 @@ public static class SizeLimits
     /// <summary>Hand spacing below which a paddle is a child's, mm: the women's 5th percentile (ANSUR II, theory F1).</summary>
     public const double SmallSpacingMm = 742;
 
-    /// <summary>
-    /// Share of an adult's sizes that a small paddle is carved to: in proportion to the hand spacing, down to a shaft of 7/8 in for one of
-    /// 1 1/8 in (common practice, no source).
-    /// </summary>
-    /// <param name="handSpacingMm">Hand spacing, mm.</param>
+    /// <summary>Share of an adult's sizes that a small paddle is carved to: in proportion to the hand spacing, down to a shaft of 7/8 in
+    /// for one of 1 1/8 in (common practice, no source).</summary>
     /// <returns>Share, 1 for adults.</returns>
     public static double SmallShare(double handSpacingMm) => Math.Clamp(handSpacingMm / SmallSpacingMm, 22.0 / 28, 1);
 
     /// <summary>Limits for the solver, in the same order, mm.</summary>
-    /// <param name="isSoftwood">Softwoods are carved thicker.</param>
     /// <param name="smallShare">Share of an adult's sizes; spine and edges keep it at both ends, the shaft may be as thick as its loads ask.</param>
     /// <param name="usableThicknessMm">Thickness that the maker's board leaves, mm, or null; no thickness may exceed it.</param>
     /// <param name="latticeMm">Step of the sizes, mm: a limit between two of them moves to the nearer.</param>
@@ -77,35 +71,26 @@ public static class SizeLimits
 
     /// <summary>Wood that must stay between the hollowed faces of a grip, mm: 3/8 in (common practice, no source).</summary>
     public const double LeastGripCoreMm = 9.5;
-
     /// <summary>Smallest mean of width and thickness at the lower hand, mm: 1 1/8 in less a shaving.</summary>
     public const double LeastMeanAtLowerHandMm = 28;
-
     /// <summary>Smallest mean of width and thickness just below the grip, mm: 7/8 in (common practice: 7/8 to 1 in; no hand closes there).</summary>
     public const double LeastMeanAtGripMm = 22.2;
 
-    /// <summary>
-    /// Most that the spine may have thinned from the shaft by the throat's place, mm: the shaft's depth is held some 50 mm into the
-    /// blade (common practice; a plan of 1905 thins 1 1/8 in to 1 in there).
-    /// </summary>
+    /// <summary>Most that the spine may have thinned from the shaft by the throat's place, mm: the shaft's depth is held some 50 mm into
+    /// the blade (common practice; a plan of 1905 thins 1 1/8 in to 1 in there).</summary>
     public const double MostThroatThinningMm = 5;
 
     /// <summary>Least that the tip, all round, is thicker than the side edges, mm (common practice: 1–2, against knocks).</summary>
     public const double LeastTipOverEdgeMm = 1;
-
     /// <summary>Most that the spine near the tip stands above the edge, mm (common practice: edge + 1 to 3).</summary>
     public const double MostTipOverEdgeMm = 3;
 
-    /// <summary>
-    /// Least that the spine thins from the middle of the blade to its lower end, mm: a club's plan in a magazine, 2015, has 5/8 in in the
-    /// middle third over 3/8 in in the lower one before fairing; a blade as thick at the tip as in the middle is a plank.
-    /// </summary>
+    /// <summary>Least that the spine thins from the middle of the blade to its lower end, mm: a club's plan in a magazine, 2015, has 5/8 in
+    /// in the middle third over 3/8 in in the lower one before fairing; a blade as thick at the tip as in the middle is a plank.</summary>
     public const double LeastLowerThinningMm = 2;
 
-    /// <summary>
-    /// Most that the shaft may thin from the lower hand to the grip, in width or thickness, mm. Common practice is 2–3 on a
-    /// 28.6 mm shaft; a shaft made thicker at the lower hand for its strength may lose more, where the moment fades anyway.
-    /// </summary>
+    /// <summary>Most that the shaft may thin from the lower hand to the grip, in width or thickness, mm. Common practice is 2–3 on a 28.6
+    /// mm shaft; a shaft made thicker at the lower hand for its strength may lose more, where the moment fades anyway.</summary>
     public const double MostTaperMm = 7;
 
     /// <summary>Most that the shaft may be oval: thickness over width (common practice 1.1–1.25).</summary>

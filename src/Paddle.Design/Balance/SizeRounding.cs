@@ -1,18 +1,15 @@
 namespace Paddle.Design.Balance;
 
 /// <summary>Rounds solved sizes to what a caliper or an inch rule shows, without crossing a limit. Theory B7.</summary>
-/// <remarks>
-/// Sizes move by less than a step of the lattice, where the problem's own straight-line model is exact enough: begin with every size rounded up,
-/// then walk the lattice down one size at a time, then by exchanges between two, while mass and broken limits together fall.
-/// </remarks>
+/// <remarks>Sizes move by less than a step of the lattice, where the problem's own straight-line model is exact enough: begin with every
+/// size rounded up, then walk the lattice down one size at a time, then by exchanges between two, while mass and broken limits together
+/// fall.</remarks>
 internal static class SizeRounding
 {
     private const int N = DesignProblem.N;
 
     /// <summary>Rounds <paramref name="v"/>, at which <paramref name="problem"/> was last evaluated.</summary>
-    /// <param name="problem">The problem.</param>
     /// <param name="v">The sizes, mm.</param>
-    /// <param name="stepMm">Step of the lattice, mm.</param>
     internal static void Round(DesignProblem problem, Span<double> v, double stepMm)
     {
         Span<double> change = stackalloc double[N];
@@ -47,9 +44,7 @@ internal static class SizeRounding
     {
         var improved = false;
         foreach (var a in free)
-        {
             improved |= Try(model, change, ref merit, a, -stepMm, a, 0) || Try(model, change, ref merit, a, stepMm, a, 0);
-        }
 
         if (improved) return true;
         foreach (var a in free)

@@ -1,9 +1,7 @@
 namespace Paddle.Design.Balance;
 
-/// <summary>
-/// Finds the sizes: sequential quadratic programming with a BFGS model of the curvature, aims that may give way in a fixed order
-/// when they clash, and a line search on the exact penalty. Deterministic. Theory B4–B6.
-/// </summary>
+/// <summary>Finds the sizes: sequential quadratic programming with a BFGS model of the curvature, aims that may give way in a fixed order
+/// when they clash, and a line search on the exact penalty. Deterministic. Theory B4–B6.</summary>
 /// <remarks>Source: Nocedal and Wright, Numerical Optimization, ch. 18 (from memory).</remarks>
 internal sealed class SizeSolver
 {
@@ -16,10 +14,8 @@ internal sealed class SizeSolver
     // leaves few rows within reach.
     private const double FirstStepMm = 4;
     private const double ShortestBoxMm = 0.5;
-
     // Where the rows kink, steps can turn so short that they creep; what is then left to gain is a fraction of what rounding the sizes costs.
     private const double ShortLength = 0.1, LeastGain = 3e-4;
-
     // Far below what a step of a millimetre changes the mass by.
     private const double LeastCurvatureGPerMm2 = 1e-3;
 
@@ -29,11 +25,7 @@ internal sealed class SizeSolver
 
     // All that hands and tools allow; a slim throat over a thin, even blade; a slim throat over a thick one. In the order of the sizes, mm.
     private static readonly double[][] OtherStarts =
-    [
-        [34, 36, 30, 30, 34, 16, 8.5, 5.5, 30],
-        [28, 29, 24, 25, 24, 8.5, 7, 5.5, 24],
-        [30, 31, 24, 25, 22, 16, 8, 5, 22],
-    ];
+    [[34, 36, 30, 30, 34, 16, 8.5, 5.5, 30], [28, 29, 24, 25, 24, 8.5, 7, 5.5, 24], [30, 31, 24, 25, 22, 16, 8, 5, 22]];
 
     // Rows let go one after the other; each of them is a limit that nothing can reach, and there are few.
     private const int MostLettingGo = 24;
@@ -67,13 +59,10 @@ internal sealed class SizeSolver
 
     /// <summary>Multiplier of each row of the problem at the solution, g per unit of the row.</summary>
     internal double[] RowMultipliers { get; }
-
     /// <summary>Multiplier of each size's lower limit, g/mm.</summary>
     internal double[] LowMultipliers { get; } = new double[N];
-
     /// <summary>Multiplier of each size's upper limit, g/mm.</summary>
     internal double[] HighMultipliers { get; } = new double[N];
-
     /// <summary>How often the problem was evaluated.</summary>
     internal int Evaluations { get; private set; }
 
@@ -129,10 +118,8 @@ internal sealed class SizeSolver
         return best;
     }
 
-    /// <summary>
-    /// Solves the problem; should an aim be out of reach, lets go of just the rows that nothing can reach, the foremost group first, and
-    /// solves again with every other row held: one hopeless limit must not take the others down with it. Theory B4.
-    /// </summary>
+    /// <summary>Solves the problem; should an aim be out of reach, lets go of just the rows that nothing can reach, the foremost group
+    /// first, and solves again with every other row held: one hopeless limit must not take the others down with it. Theory B4.</summary>
     internal static SizeSolver SolveLettingGo(DesignProblem problem, Span<double> v, CancellationToken cancellation = default)
     {
         var solver = SolveFromSeveralStarts(problem, v, cancellation);

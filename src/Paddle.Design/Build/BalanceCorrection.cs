@@ -1,20 +1,17 @@
 using Paddle.Design.Finishing;
 using Paddle.Design.Solid;
+using Paddle.Design.Strength;
 using Paddle.Design.Wood;
 
 namespace Paddle.Design.Build;
 
-/// <summary>
-/// From a weighing and a balance point in the middle of the build to the least wood that brings the aim. Theory M22 to M27.
-/// </summary>
-/// <param name="Status">What it comes to.</param>
+/// <summary>From a weighing and a balance point in the middle of the build to the least wood that brings the aim. Theory M22 to
+/// M27.</summary>
 /// <param name="Doubt">Why readings are doubted; null when they are not.</param>
 /// <param name="Outlook">What the readings make of the paddle; null when they are not believed.</param>
-/// <param name="AimMm">Aimed balance point, mm.</param>
-/// <param name="ToleranceMm">Tolerance, mm.</param>
 /// <param name="Removals">Wood to take off beyond the plan; none when nothing is needed.</param>
 /// <param name="ThicknessPlacesMm">Places of the thickness readings in their order, mm from the top of the grip.</param>
-public sealed record BalanceCorrection(
+internal sealed record BalanceCorrection(
     CorrectionStatus Status,
     Doubt? Doubt,
     Outlook? Outlook,
@@ -25,7 +22,6 @@ public sealed record BalanceCorrection(
 {
     /// <summary>Standard uncertainty of a hand-made cut, as a share of its depth. Common practice, no source.</summary>
     public const double CutVariation = 0.15;
-
     // Further off than this no reading is, however often it is taken: the paddle or the design is another. Own choice.
     private const double BeyondBelief = 6;
 
@@ -36,8 +32,6 @@ public sealed record BalanceCorrection(
     /// <exception cref="ArgumentOutOfRangeException">A reading or an option outside its range.</exception>
     public static BalanceCorrection Solve(DesignReport report, BalanceReading reading, CorrectionOptions? options = null)
     {
-        ArgumentNullException.ThrowIfNull(report);
-        ArgumentNullException.ThrowIfNull(reading);
         options ??= new();
         BalanceReadingChecks.Require(report, reading, options);
         var build = options.Build ?? new();
@@ -49,8 +43,7 @@ public sealed record BalanceCorrection(
         var blank = Blank.For(
             report.Stations, WoodCatalogue.Find(wood.SpeciesId)?.IsSoftwood ?? false, build.Saw,
             build.BoardThicknessMm ?? report.Specification.BoardThicknessMm);
-        StageModel Model(BuildStage at) =>
-            StageModel.Of(report, StageSolid.Of(fine, blank, at, build.Saw), fine, reading, build.Saw);
+        StageModel Model(BuildStage at) => StageModel.Of(report, StageSolid.Of(fine, blank, at, build.Saw), fine, reading, build.Saw);
         var model = Model(reading.Stage);
         var doubt = Doubted(report, reading, model, Model);
         if (doubt is not null && (!reading.MeasuredAgain || doubt.IsBeyondBelief))
@@ -128,7 +121,7 @@ public sealed record BalanceCorrection(
     private static (double FromMm, double ToMm) Reach(CorrectionZone zone, PaddleForm form)
     {
         var places = form.Places;
-        double third = places.BladeMm / 3;
+        var third = places.BladeMm / 3;
         return zone switch
         {
             CorrectionZone.Grip => (0.0, places.GripEndMm),
@@ -162,4 +155,157 @@ public sealed record BalanceCorrection(
             unexplained,
             [.. CorrectionZones.All.Select(estimate.ThicknessErrorMm)]);
     }
+}
+
+/// <summary>What a correction comes to.</summary>
+internal enum CorrectionStatus
+{
+    /// <summary>The paddle ends where it should: nothing more comes off than the plan says.</summary>
+    OnPlan,
+    /// <summary>Wood comes off beyond the plan.</summary>
+    Cut,
+    /// <summary>The readings cannot be of this paddle at this stage; no cut is proposed from them.</summary>
+    MeasureAgain,
+    /// <summary>No cut that the limits allow brings it nearer its aim.</summary>
+    OutOfReach,
+}
+
+/// <summary>Names of the statuses.</summary>
+internal static class CorrectionStatuses
+{
+    /// <summary>The contract's name of a status.</summary>
+    public static string Id(CorrectionStatus status) => status switch
+    {
+        CorrectionStatus.OnPlan => "on-plan",
+        CorrectionStatus.Cut => "cut",
+        CorrectionStatus.MeasureAgain => "measure-again",
+        _ => "out-of-reach",
+    };
+}
+
+/// <summary>Why readings are doubted.</summary>
+/// <param name="Readings">Those that do not fit, the worst first; empty where none is to blame by itself.</param>
+/// <param name="FitsStage">Another stage whose plan they fit; null where there is none.</param>
+/// <param name="IsBeyondBelief">Whether one lies so far off that taking it again settles nothing.</param>
+internal sealed record Doubt(IReadOnlyList<ReadingDoubt> Readings, BuildStage? FitsStage, bool IsBeyondBelief);
+
+/// <summary>Wood to take from one zone, beyond planing to plan.</summary>
+/// <param name="MassG">Grams that come off.</param>
+/// <param name="ThicknessMm">Full thickness off the middle in the heart of the zone, mm, running out to nothing at edges and ends.</param>
+/// <param name="FromMm">Where the zone begins, mm from the top of the grip.</param>
+internal sealed record Removal(CorrectionZone Zone, double MassG, double ThicknessMm, double FromMm, double ToMm)
+{
+    /// <summary>Of the thickness, off each face, mm.</summary>
+    public double PerFaceMm => ThicknessMm / 2;
+}
+
+/// <summary>What explains the readings.</summary>
+/// <param name="DensityKgM3">Density at the design's balance point, kg/m³.</param>
+/// <param name="DensityUncertaintyKgM3">Its standard uncertainty.</param>
+/// <param name="EndToEndPercent">Density at the tip end above that at the grip end, percent.</param>
+/// <param name="UnevenNeeded">
+/// Whether even wood at the stage's plan fails to explain the balance: it is more than 2 standard uncertainties off.
+/// </param>
+/// <param name="UnexplainedMm">Balance point read, less that of even wood at the stage's plan, mm.</param>
+/// <param name="ThicknessErrorsMm">Thickness above plan by zone, mm, in the order of <see cref="CorrectionZones.All"/>.</param>
+internal sealed record Explanation(
+    double DensityKgM3,
+    double DensityUncertaintyKgM3,
+    double EndToEndPercent,
+    bool UnevenNeeded,
+    double UnexplainedMm,
+    IReadOnlyList<double> ThicknessErrorsMm);
+
+/// <summary>A predicted finished paddle.</summary>
+/// <param name="StandardUncertaintyMm">Standard uncertainty of the balance point, mm.</param>
+/// <param name="ChanceInTolerance">Chance that it ends in tolerance, 0 to 1.</param>
+internal sealed record Forecast(double MassG, double BalanceMm, double StandardUncertaintyMm, double ChanceInTolerance);
+
+/// <summary>The paddle after the correction, its strength looked at again on the real solid.</summary>
+/// <param name="ChanceInTolerance">Chance that it ends in tolerance, 0 to 1.</param>
+/// <param name="Weakest">The load case nearest to its least factor, or furthest below it.</param>
+internal sealed record Corrected(double MassG, double BalanceMm, double ChanceInTolerance, CaseResult Weakest, double BenchFlexMm);
+
+/// <summary>What the readings make of the paddle.</summary>
+/// <param name="Explanation">What explains them.</param>
+/// <param name="IsToPlan">Whether they cannot be told from the stage's plan, density apart.</param>
+/// <param name="Finished">The finished paddle if planed to plan.</param>
+/// <param name="Corrected">The paddle after the cut, the same where there is none.</param>
+/// <param name="Achievable">
+/// Whether the best estimate after it is in tolerance and within the most mass; of a design that lies outside these itself, whether it
+/// is no further out. The cut itself never crosses a limit; should the wood be too thin before it, <see cref="Corrected"/> shows the
+/// safety factor.
+/// </param>
+/// <param name="LeastBad">Choices when it is not; else null.</param>
+internal sealed record Outlook(
+    Explanation Explanation, bool IsToPlan, Forecast Finished, Corrected Corrected, bool Achievable, LeastBad? LeastBad);
+
+/// <summary>What is left when wood would have to be put back.</summary>
+/// <param name="AcceptOffsetMm">Offset from the aim to live with, mm; negative grip-heavy.</param>
+/// <param name="MoveLowerHandMm">How far to move the lower-hand mark, mm towards the tip (negative towards the grip).</param>
+/// <param name="AddAtTipG">Grams to add at the tip, as cloth and resin, to reach the aim; null when it is blade-heavy.</param>
+/// <param name="AddAtGripG">Grams to add at the grip to reach the aim; null when it is grip-heavy.</param>
+internal sealed record LeastBad(double AcceptOffsetMm, double MoveLowerHandMm, double? AddAtTipG, double? AddAtGripG);
+
+/// <summary>Zones that wood is taken from to move the balance.</summary>
+internal enum CorrectionZone
+{
+    /// <summary>The grip's crest, running out into the shaft.</summary>
+    Grip,
+    /// <summary>The shaft below the grip, running out to nothing at the lower hand.</summary>
+    ShaftUpper,
+    /// <summary>The shaft round the lower hand down to the shoulder of the blade.</summary>
+    ShaftLower,
+    /// <summary>Upper third of the blade.</summary>
+    BladeUpper,
+    /// <summary>Middle third of the blade.</summary>
+    BladeMiddle,
+    /// <summary>Lower third of the blade.</summary>
+    BladeLower,
+}
+
+/// <summary>Names and reach of the zones.</summary>
+internal static class CorrectionZones
+{
+    // Neighbouring thirds of the blade run into each other over this fraction of the blade on both sides of their border.
+    private const double RunOut = 0.065;
+
+    /// <summary>All zones from the top down.</summary>
+    public static IReadOnlyList<CorrectionZone> All { get; } = Enum.GetValues<CorrectionZone>();
+
+    /// <summary>The contract's name of a zone.</summary>
+    public static string Id(CorrectionZone zone) => zone switch
+    {
+        CorrectionZone.Grip => "grip",
+        CorrectionZone.ShaftUpper => "shaft-upper",
+        CorrectionZone.ShaftLower => "shaft-lower",
+        CorrectionZone.BladeUpper => "blade-upper-third",
+        CorrectionZone.BladeMiddle => "blade-middle-third",
+        _ => "blade-lower-third",
+    };
+
+    /// <summary>Share of a zone's thickness figure that applies at a place: 1 in its heart, running out smoothly; all shares at a place of
+    /// shaft or blade add up to 1. Theory M22.</summary>
+    public static double Share(CorrectionZone zone, StationPattern pattern)
+    {
+        var t = pattern.Coordinate;
+        var blade = pattern.Segment.Zone == Zone.Blade;
+        return zone switch
+        {
+            CorrectionZone.Grip => pattern.Weights.Grip,
+            CorrectionZone.ShaftUpper => pattern.Weights.Upper,
+            CorrectionZone.ShaftLower when blade => 1 - Shoulder(t),
+            CorrectionZone.ShaftLower => pattern.LowerShare,
+            _ when !blade => 0,
+            CorrectionZone.BladeUpper => Shoulder(t) * (1 - Past(t, 1.0 / 3)),
+            CorrectionZone.BladeMiddle => Past(t, 1.0 / 3) * (1 - Past(t, 2.0 / 3)),
+            _ => Past(t, 2.0 / 3),
+        };
+    }
+
+    internal static double[] Shares(StationPattern pattern) => [.. All.Select(zone => Share(zone, pattern))];
+
+    private static double Shoulder(double t) => Smooth.Step(t / BladeBlend.ShoulderEnd);
+
+    private static double Past(double t, double border) => Smooth.Step((t - border + RunOut) / (2 * RunOut));
 }

@@ -9,7 +9,6 @@ internal static class BoardReadingChecks
 {
     // Balsa, the lightest wood sold, begins here (from memory).
     private const double LightestKgM3 = 100;
-
     // Well below where paddle wood begins to take a set (common practice, no source).
     private const double MostStressMPa = 15;
 
@@ -45,8 +44,7 @@ internal static class BoardReadingChecks
         {
             case SagReading sag:
                 var shear = ElasticConstants.ShearShareOfSag(ratio, sag.SpanMm / reading.ThicknessMm);
-                var modulus = SagFormula.TrueModulusMPa(
-                    sag.LoadN, sag.SpanMm, reading.WidthMm, reading.ThicknessMm, sag.SagMm, ratio);
+                var modulus = SagFormula.TrueModulusMPa(sag.LoadN, sag.SpanMm, reading.WidthMm, reading.ThicknessMm, sag.SagMm, ratio);
                 var own = SagFormula.OwnWeightSagMm(
                     reading.MassG, reading.LengthMm, sag.SpanMm, reading.WidthMm, reading.ThicknessMm, modulus);
                 return

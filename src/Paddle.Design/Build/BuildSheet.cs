@@ -1,3 +1,4 @@
+using System.Globalization;
 using Paddle.Design.Balance;
 using Paddle.Design.Checks;
 using Paddle.Design.Finishing;
@@ -9,8 +10,7 @@ namespace Paddle.Design.Build;
 
 /// <summary>What the maker chooses about the build.</summary>
 /// <param name="BoardThicknessMm">Thickness of the board as measured, mm, or null for the design's own or the next standard surfaced one.</param>
-/// <param name="Saw">The saw that cuts the outline.</param>
-public sealed record BuildOptions(double? BoardThicknessMm = null, OutlineSaw Saw = OutlineSaw.BandSaw);
+internal sealed record BuildOptions(double? BoardThicknessMm = null, OutlineSaw Saw = OutlineSaw.BandSaw);
 
 /// <summary>What the caliper and the rule should read at one numbered station.</summary>
 /// <param name="Number">Number, from 1 at the top of the grip.</param>
@@ -18,23 +18,17 @@ public sealed record BuildOptions(double? BoardThicknessMm = null, OutlineSaw Sa
 /// <param name="ThicknessMm">Thickness at the centre line, mm.</param>
 /// <param name="HalfBreadthMm">Centre line to the outside of the wood, mm.</param>
 /// <param name="Mark">What the maker marks there, such as <c>throat</c>; empty at an even place.</param>
-public sealed record StageStation(int Number, double XMm, double ThicknessMm, double HalfBreadthMm, string Mark);
+internal sealed record StageStation(int Number, double XMm, double ThicknessMm, double HalfBreadthMm, string Mark);
 
 /// <summary>One stage of the build sheet.</summary>
-/// <param name="Stage">The stage.</param>
 /// <param name="Id">Its name in the contract.</param>
-/// <param name="Title">Its title.</param>
 /// <param name="Allowance">Wood left on.</param>
-/// <param name="MassG">Mass, g, with its band.</param>
 /// <param name="BalanceMm">Balance point, mm from the finished top of the grip along the shaft's line, with its band.</param>
 /// <param name="Stations">What the caliper should read.</param>
-/// <param name="Mark">What to mark and do.</param>
-/// <param name="Measure">What to measure.</param>
 /// <param name="StopWhen">The sign to stop.</param>
 /// <param name="NextMoveMm">How far the balance point is expected to move at the next stage, mm; positive towards the tip.</param>
-/// <param name="NextMove">The same in words.</param>
 /// <param name="Cautions">What can hurt.</param>
-public sealed record StageSheet(
+internal sealed record StageSheet(
     BuildStage Stage,
     string Id,
     string Title,
@@ -52,19 +46,15 @@ public sealed record StageSheet(
 /// <summary>From board to finished paddle.</summary>
 /// <param name="Units">Units of every sentence, and of the even stations.</param>
 /// <param name="Outcome">How the design's aims came out: a paddle that is too weak is not to be built.</param>
-/// <param name="Blank">The board.</param>
 /// <param name="Stages">Every stage in order.</param>
 /// <param name="ShaftLines">Eight- and sixteen-side lines at the shaft's stations.</param>
-/// <param name="Gauge">A spar gauge for them.</param>
 /// <param name="RoundOvers">Round-over bits that may be used.</param>
-/// <param name="Kerf">The kerf of the grip.</param>
-/// <param name="Sanding">Sanding by zone.</param>
 /// <param name="Finish">What goes on, with quantities and days.</param>
 /// <param name="WithFinish">Mass and balance with it on: those of the last stage.</param>
 /// <param name="Tip">A reinforced tip of usual cloth.</param>
 /// <param name="TipChosen">Whether it is part of the design, or offered.</param>
 /// <param name="Assumptions">What the figures rest on, with sources.</param>
-public sealed record BuildSheet(
+internal sealed record BuildSheet(
     DrawingUnits Units,
     DesignOutcome Outcome,
     Blank Blank,
@@ -86,7 +76,6 @@ public sealed record BuildSheet(
     /// <exception cref="ArgumentOutOfRangeException">A board thinner than the paddle, or a choice outside its range.</exception>
     public static BuildSheet For(DesignReport report, BuildOptions? options = null)
     {
-        ArgumentNullException.ThrowIfNull(report);
         options ??= new();
         var (form, wood, units) = (report.Specification.Form, report.Specification.Wood, report.Specification.Units);
         var fine = PaddleSolid.Shape(form, report.Sizes, report.Outline, StationGrid.Fine);
@@ -190,4 +179,84 @@ public sealed record BuildSheet(
     }
 
     private static IEnumerable<Zone> Zones(StationGrid grid) => grid.Patterns.ToArray().Select(pattern => pattern.Segment.Zone);
+}
+
+/// <summary>What the build sheet's figures rest on.</summary>
+internal static class BuildAssumptions
+{
+    internal static IReadOnlyList<string> For(WoodInUse wood, DrawingUnits units)
+    {
+        var source = StageScatter.DensityVariation(wood) < Scatter.SpecificGravityVariation
+            ? "a weighed board, common practice, no source"
+            : "Wood Handbook table 5-6, read in a survey: weigh the board and state its density to narrow it";
+        var variation = StageScatter.DensityVariation(wood);
+        return
+        [
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"Every stage is the design's own solid with that stage's allowance, summed as a solid; density "
+                + $"{DrawnAmount.Density(wood.DensityKgM3, units)} at {wood.MoisturePercent:F0} % moisture."),
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"Bands hold nine paddles in ten. Mass: density varies by {100 * variation:F0} % (coefficient of variation; "
+                + $"{source}) "
+                + $"and every face is off by the stage's own tolerance."),
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"Balance: density changes from one end of the board to the other by {100 * StageScatter.EndToEndVariation:F0} % "
+                + $"(standard deviation; assumption, no published figure found), and grip, shaft and blade faces are off each on "
+                + $"their own."),
+            "Allowances: common practice, no source, bounded by published sawing losses and sanding stock; wood cannot "
+                + "be put back, so they are large rather than small.",
+            "The balance point is measured from the finished top of the grip, along the shaft's line.",
+            "A paddle takes 8-16 hours of work (a paddling magazine, 2015, p. 38, read), drying apart.",
+        ];
+    }
+}
+
+/// <summary>Sanding of one zone.</summary>
+/// <param name="Grits">Grits in order, P grades (FEPA, ISO 6344).</param>
+/// <param name="RemovesMm">Wood that the sequence takes from each face, mm, at most.</param>
+internal sealed record SandingStep(string Zone, IReadOnlyList<int> Grits, double RemovesMm, string Why, string Source);
+
+/// <summary>Sanding by zone.</summary>
+internal static class SandingPlan
+{
+    /// <summary>Wood that the next grit must take to clear the scratches of a grit, mm per face. Source: wide-belt sanding table, a
+    /// woodworking trade site, 7 August 2014, read (inches there): an upper value for hand sanding. Beyond P220 the table ends.</summary>
+    public static IReadOnlyDictionary<int, double> NextRemovesMm { get; } = new Dictionary<int, double>
+    {
+        [60] = 0.38,
+        [80] = 0.20,
+        [100] = 0.15,
+        [120] = 0.10,
+        [150] = 0.05,
+        [180] = 0.025,
+        [220] = 0.013,
+    };
+
+    public static IReadOnlyList<SandingStep> All { get; } =
+    [
+        Step("blade", [80, 120, 180, 220],
+            "A film of varnish bridges P220 scratches and needs their hold; finer gains nothing under it.",
+            "finish makers' sheets (bare wood 120-220) and a woodworking magazine's rules for sanding, read"),
+        Step("shaft and grip", [80, 120, 180, 240, 320, 400],
+            "Bare or oiled wood is felt by the hand: stop at P400; up to P800 if you like, but a very fine polish on a hard, dense grip "
+            + "feels slippery when wet.",
+            "common practice, no source"),
+        Step("between coats of varnish", [220, 320],
+            "P220 on the early coats, P320 on the late ones, only until the shine is gone.",
+            "a boat-owners' association's coat schedule, July 2012, read"),
+    ];
+
+    /// <summary>Wood taken by a sequence after its first grit, mm per face, as far as the table goes. Theory M11.</summary>
+    public static double RemovesMm(IReadOnlyList<int> grits)
+    {
+        var sum = 0.0;
+        for (var i = 0; i + 1 < grits.Count; i++) sum += NextRemovesMm.GetValueOrDefault(grits[i]);
+        return sum; // theory M11
+    }
+
+    private static SandingStep Step(string zone, IReadOnlyList<int> grits, string why, string source) =>
+        new(zone, grits, grits[0] >= 220 ? 0 : RemovesMm(grits), why, source);
 }

@@ -7,9 +7,7 @@ namespace Paddle.Design.Build;
 
 /// <summary>Says in plain words, and in the units of the design, what a correction means.</summary>
 /// <param name="report">The design.</param>
-/// <param name="stage">The stage it was asked at.</param>
-/// <param name="correction">The correction.</param>
-public sealed class CorrectionWords(DesignReport report, BuildStage stage, BalanceCorrection correction)
+internal sealed class CorrectionWords(DesignReport report, BuildStage stage, BalanceCorrection correction)
 {
     // A cut of so few passes is balanced between them; of a deeper one two thirds go first. Common practice, no source.
     private const double FewPassesMm = 0.3;
@@ -58,16 +56,11 @@ public sealed class CorrectionWords(DesignReport report, BuildStage stage, Balan
     public IReadOnlyList<CodedNote> Advice => correction.Status == CorrectionStatus.MeasureAgain ? [.. Again()] : [.. Believed()];
 
     /// <summary>Where and how to take one cut.</summary>
-    /// <param name="removal">The cut.</param>
-    public string How(Removal removal)
-    {
-        ArgumentNullException.ThrowIfNull(removal);
-        return $"From {Place(removal.FromMm)} to {Place(removal.ToMm)} from the top of the grip: {Thin(removal.PerFaceMm)} off each face along the "
+    public string How(Removal removal) =>
+        $"From {Place(removal.FromMm)} to {Place(removal.ToMm)} from the top of the grip: {Thin(removal.PerFaceMm)} off each face along the "
             + "middle, running out to nothing at the edges and into the neighbouring zones.";
-    }
 
     /// <summary>A zone as a maker calls it.</summary>
-    /// <param name="zone">The zone.</param>
     public static string Name(CorrectionZone zone) => zone switch
     {
         CorrectionZone.Grip => "the grip",
@@ -186,9 +179,7 @@ public sealed class CorrectionWords(DesignReport report, BuildStage stage, Balan
         }
 
         if (correction.Status == CorrectionStatus.Cut)
-        {
             foreach (var note in Cutting(finished, corrected)) yield return note;
-        }
 
         if (Outlook.LeastBad is not { } left) yield break;
         if (corrected.MassG > aims.MaximumMassG)

@@ -6,10 +6,8 @@ using Paddle.Design.Wood;
 namespace Paddle.Design.Build;
 
 /// <summary>The finished paddle that a measured stage leads to when it is planed to plan. Theory M24.</summary>
-/// <remarks>
-/// Wood standing proud of the plan before the sanding is planed off; wood already too thin stays too thin. Sanding follows the
-/// shape, so from then on every error of thickness stays.
-/// </remarks>
+/// <remarks>Wood standing proud of the plan before the sanding is planed off; wood already too thin stays too thin. Sanding follows the
+/// shape, so from then on every error of thickness stays.</remarks>
 internal sealed class FinishedForecast
 {
     private readonly DesignReport report;

@@ -3,36 +3,16 @@ using Paddle.Design.Wood;
 
 namespace Paddle.Design.Build;
 
-/// <summary>How the growth rings lie in the board.</summary>
-public enum RingDirection
-{
-    /// <summary>Rings along the face: the width is tangential, the thickness radial.</summary>
-    FlatSawn,
-
-    /// <summary>Rings square to the face: the width is radial, the thickness tangential.</summary>
-    QuarterSawn,
-}
-
 /// <summary>How one size changes between shop and water.</summary>
-/// <param name="Id">Which size.</param>
-/// <param name="BuiltMm">As built, mm.</param>
 /// <param name="FlatSawnMm">Change if flat-sawn, mm; negative when it shrinks.</param>
-/// <param name="QuarterSawnMm">Change if quarter-sawn, mm.</param>
-public sealed record SizeChange(string Id, double BuiltMm, double FlatSawnMm, double QuarterSawnMm)
+internal sealed record SizeChange(string Id, double BuiltMm, double FlatSawnMm, double QuarterSawnMm)
 {
-    /// <summary>The change for one direction of the rings, mm.</summary>
-    /// <param name="rings">How the rings lie.</param>
-    public double For(RingDirection rings) => rings == RingDirection.FlatSawn ? FlatSawnMm : QuarterSawnMm;
 }
 
 /// <summary>A paddle built at one moisture and used at another. Theory M16.</summary>
-/// <param name="BuiltPercent">Moisture when built, percent.</param>
 /// <param name="UsedPercent">Moisture of shaft and grip in use, percent.</param>
-/// <param name="BladePercent">Moisture of the blade in use, percent.</param>
-/// <param name="Sizes">Changes of the sizes.</param>
 /// <param name="Service">Mass and balance of bare wood in use.</param>
-/// <param name="Notes">What it means.</param>
-public sealed record MoistureInService(
+internal sealed record MoistureInService(
     double BuiltPercent,
     double UsedPercent,
     double BladePercent,
@@ -42,7 +22,6 @@ public sealed record MoistureInService(
 {
     /// <summary>Moisture that wood comes to in a climate: <see cref="EquilibriumMoisture"/>.</summary>
     /// <param name="temperatureC">Air, degrees C.</param>
-    /// <param name="relativeHumidityPercent">Relative humidity, percent.</param>
     public static double FromClimate(double temperatureC, double relativeHumidityPercent) =>
         EquilibriumMoisture.Percent(temperatureC, relativeHumidityPercent);
 
@@ -53,13 +32,10 @@ public sealed record MoistureInService(
     /// <param name="bladePercent">Moisture of the blade in use where it is wetter, percent; null for the same.</param>
     /// <exception cref="ArgumentOutOfRangeException">A moisture outside 0 to 40 %.</exception>
     /// <exception cref="ArgumentException">The wood is not in the catalogue.</exception>
-    /// <remarks>
-    /// The ovendry wood stays: <c>m2 = m1 (1 + M2/100)/(1 + M1/100)</c>. Along the grain wood moves 0.1-0.2 % from green to
-    /// ovendry (Wood Handbook p. 4-5, quoted): a balance point is not moved by that.
-    /// </remarks>
+    /// <remarks>The ovendry wood stays: <c>m2 = m1 (1 + M2/100)/(1 + M1/100)</c>. Along the grain wood moves 0.1-0.2 % from green to
+    /// ovendry (Wood Handbook p. 4-5, quoted): a balance point is not moved by that.</remarks>
     public static MoistureInService For(DesignReport report, double builtPercent, double usedPercent, double? bladePercent = null)
     {
-        ArgumentNullException.ThrowIfNull(report);
         var blade = bladePercent ?? usedPercent;
         Require(builtPercent, nameof(builtPercent));
         Require(usedPercent, nameof(usedPercent));
@@ -101,8 +77,7 @@ public sealed record MoistureInService(
 
     private static Laden InUse(DesignReport report, double builtKgM3, double builtPercent, double hand, double blade)
     {
-        var fine = Solid.PaddleSolid.Shape(
-            report.Specification.Form, report.Sizes, report.Outline, Solid.StationGrid.Fine);
+        var fine = Solid.PaddleSolid.Shape(report.Specification.Form, report.Sizes, report.Outline, Solid.StationGrid.Fine);
         var density = builtKgM3 * 1e-6;
         double mass = 0, first = 0;
         for (var i = 0; i < fine.Count; i++)

@@ -5,18 +5,14 @@ using Paddle.Design.Units;
 namespace Paddle.Design.Build;
 
 /// <summary>What to mark, what to measure and when to stop, stage by stage, in the units of the maker's rules.</summary>
-/// <remarks>
-/// Sources: order, edge lines and kerf from woodworking magazines (no. 142, August 2004; June/July 2011) and a carver's pages, read;
-/// where no source is named, common practice.
-/// </remarks>
+/// <remarks>Sources: order, edge lines and kerf from woodworking magazines (no. 142, August 2004; June/July 2011) and a carver's pages,
+/// read; where no source is named, common practice.</remarks>
 internal sealed class StageSteps(BuildFacts facts)
 {
     // Straight grain that a shaft asks for, 36 in: a carver's page, read.
     private const double StraightGrainMm = 914.4;
-
     // A round-over bit tears where the section begins to change: common practice, no source.
     private const double BitShortOfMm = 63.5;
-
     // What a hand-held caliper tells apart on a shaft that is called round: common practice, no source.
     private const double RoundWithinMm = 0.3;
 
@@ -55,9 +51,7 @@ internal sealed class StageSteps(BuildFacts facts)
             "Leave the shaft and the grip square: they are what the vice holds.",
         ],
         BuildStage.BladePlaned =>
-        [
-            "Renew the edge lines. Plane both faces by turns, a few strokes each, so that the spine stays in the middle of the edge.",
-        ],
+        ["Renew the edge lines. Plane both faces by turns, a few strokes each, so that the spine stays in the middle of the edge."],
         BuildStage.ShaftEightSided =>
         [
             $"Plane the shaft square, to its stations' width and thickness with {Face(stage)} left on each face.",
@@ -209,6 +203,5 @@ internal sealed record BuildFacts(
     double OffsetMm)
 {
     internal double SawMm => StageAllowance.SawMm(Saw);
-
     internal bool AimMet => Math.Abs(OffsetMm) <= ToleranceMm;
 }

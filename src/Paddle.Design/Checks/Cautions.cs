@@ -4,7 +4,7 @@ using Paddle.Design.Wood;
 namespace Paddle.Design.Checks;
 
 /// <summary>What can hurt while making and using a paddle of a given wood.</summary>
-public static class Cautions
+internal static class Cautions
 {
     private static readonly ConcurrentDictionary<string, IReadOnlyList<Caution>> BySpecies = new();
 
@@ -62,3 +62,6 @@ public static class Cautions
         return cautions.AsReadOnly();
     });
 }
+
+/// <summary>Something that can hurt, and how not to be hurt.</summary>
+public sealed record Caution(string Id, string Text, string Source);

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Paddle.Design.Balance;
 using Paddle.Design.Boards;
 using Paddle.Design.Finishing;
@@ -42,8 +43,7 @@ internal static class DesignChecks
         "balance.offset", Math.Abs(balance.OffsetMm), balance.ToleranceMm, "mm", CheckStatus.Warn, Asked, "Finished, it balances where asked.",
         OffBalanceWords.Say(balance, units)));
 
-    private static void AddStrength(
-        List<DesignCheck> checks, StrengthCheck strength, WoodInUse wood, Loads loads)
+    private static void AddStrength(List<DesignCheck> checks, StrengthCheck strength, WoodInUse wood, Loads loads)
     {
         foreach (var result in strength.Cases)
         {
@@ -177,4 +177,44 @@ internal static class DesignChecks
     private static DesignCheck AtLeast(
         string id, double value, double limit, string unit, CheckStatus otherwise, string source, string good, string bad) =>
         value >= limit ? new(id, CheckStatus.Pass, value, limit, unit, good, source) : new(id, otherwise, value, limit, unit, bad, source);
+}
+
+/// <summary>How a check came out.</summary>
+public enum CheckStatus
+{
+    /// <summary>Within its limit.</summary>
+    Pass,
+    /// <summary>Worth a look.</summary>
+    Warn,
+    /// <summary>Outside its limit.</summary>
+    Fail,
+}
+
+/// <summary>One figure held against its limit.</summary>
+/// <param name="Status">How it came out.</param>
+/// <param name="Message">What it means, in plain words.</param>
+/// <param name="Source">Where the limit comes from.</param>
+public sealed record DesignCheck(string Id, CheckStatus Status, double Value, double Limit, string Unit, string Message, string Source);
+
+/// <summary>What a board that holds the design back costs, in words.</summary>
+internal static class BoardCost
+{
+    private const double SixteenthMm = DrawnLength.MmPerInch / 16;
+
+    /// <summary>A sentence, with the space before it.</summary>
+    /// <param name="binding">The board as a limit that binds: its gain is for a millimetre more.</param>
+    internal static string InWords(BindingLimit binding, DrawingUnits units)
+    {
+        var (step, gain) = units == DrawingUnits.Metric ? ("millimetre", binding.Gain) : ("sixteenth of an inch", binding.Gain * SixteenthMm);
+        string Shift(string what) => $"bring the {what} {DrawnLength.Shaving(gain, units)} nearer to what is asked";
+        var would = binding.GainUnit switch
+        {
+            BindingLimitList.Saved => $"save {DrawnAmount.Mass(gain, units)}",
+            BindingLimitList.OfSafety => string.Create(CultureInfo.InvariantCulture, $"raise the least safety factor by {gain:0.00}"),
+            BindingLimitList.OfBalance => Shift("balance"),
+            BindingLimitList.OfFlex => Shift("flex"),
+            _ => Shift("shape"),
+        };
+        return $" It holds the design back: each {step} more would {would}.";
+    }
 }

@@ -5,34 +5,25 @@ public enum SurfaceFinish
 {
     /// <summary>Spar varnish: keeps water out.</summary>
     Varnish,
-
     /// <summary>Drying oil: kind to the hand.</summary>
     Oil,
-
     /// <summary>Bare wood.</summary>
     None,
 }
 
 /// <summary>The finish of a paddle, part of its design: what weighs on the blade moves the balance.</summary>
-/// <param name="Blade">Finish of the blade.</param>
-/// <param name="BladeCoats">Coats on the blade.</param>
-/// <param name="Shaft">Finish of shaft and grip.</param>
-/// <param name="ShaftCoats">Coats on shaft and grip.</param>
 /// <param name="TipReinforcement">Whether glass cloth is laid over the tip.</param>
 public sealed record FinishChoice(SurfaceFinish Blade, int BladeCoats, SurfaceFinish Shaft, int ShaftCoats, bool TipReinforcement)
 {
     /// <summary>Most coats of a surface.</summary>
     public const int MostCoats = 12;
 
-    /// <summary>
-    /// The trade's: blade varnished, shaft and grip oiled. 3-6 coats of varnish are usual on boats (Wood Handbook FPL-GTR-190, ch. 16,
-    /// read); three of oil are common practice, no source.
-    /// </summary>
+    /// <summary>The trade's: blade varnished, shaft and grip oiled. 3-6 coats of varnish are usual on boats (Wood Handbook FPL-GTR-190, ch.
+    /// 16, read); three of oil are common practice, no source.</summary>
     public static FinishChoice Usual { get; } = new(SurfaceFinish.Varnish, UsualCoats(SurfaceFinish.Varnish), SurfaceFinish.Oil, UsualCoats(SurfaceFinish.Oil), false);
 
     /// <summary>Whether anything goes on at all.</summary>
     public bool IsBare => !TipReinforcement && On(Blade, BladeCoats) == SurfaceFinish.None && On(Shaft, ShaftCoats) == SurfaceFinish.None;
-
     /// <summary>Whether two finishes meet, at the end of the shaft: only there is a masking line to draw.</summary>
     public bool Meet => On(Blade, BladeCoats) != On(Shaft, ShaftCoats);
 
@@ -62,8 +53,6 @@ public sealed record FinishChoice(SurfaceFinish Blade, int BladeCoats, SurfaceFi
     };
 
     /// <summary>Dry finish that stays on a surface, g/m². Theory M13.</summary>
-    /// <param name="finish">The finish.</param>
-    /// <param name="coats">Coats of it.</param>
     public static double DryGPerM2(SurfaceFinish finish, int coats) => finish switch
     {
         SurfaceFinish.Varnish => FinishPlan.DryVarnishG(1, coats),

@@ -3,29 +3,24 @@ using Paddle.Design.Solid;
 namespace Paddle.Design.Finishing;
 
 /// <summary>Mass and balance with something added.</summary>
-/// <param name="MassG">Mass, g.</param>
 /// <param name="BalanceMm">Balance point, mm from the top of the grip along the shaft's line.</param>
 /// <param name="ShiftMm">How far the balance point moved, mm; positive towards the tip.</param>
-public sealed record Laden(double MassG, double BalanceMm, double ShiftMm);
+internal sealed record Laden(double MassG, double BalanceMm, double ShiftMm);
 
 /// <summary>What a finish adds to a paddle, spread evenly over the surfaces it covers. Theory M14.</summary>
-/// <param name="BladeG">On the blade, g.</param>
-/// <param name="ShaftG">On shaft and grip, g.</param>
 /// <param name="ClothG">Cloth and resin over the tip, g.</param>
 /// <param name="FirstGmm">First moment about the top of the grip along the shaft's line, g·mm.</param>
 /// <param name="SecondGmm2">Second moment about the same, g·mm².</param>
 public sealed record FinishLoad(double BladeG, double ShaftG, double ClothG, double FirstGmm, double SecondGmm2)
 {
-    /// <summary>Mass in all, g.</summary>
     public double MassG => BladeG + ShaftG + ClothG;
 
     /// <summary>What a finish adds to a solid.</summary>
     /// <param name="solid">The sanded paddle on a Gauss grid.</param>
-    /// <param name="choice">The finish.</param>
     public static FinishLoad On(PaddleSolid solid, FinishChoice choice)
     {
-        double onBlade = FinishChoice.DryGPerM2(choice.Blade, choice.BladeCoats) * 1e-6;
-        double onShaft = FinishChoice.DryGPerM2(choice.Shaft, choice.ShaftCoats) * 1e-6;
+        var onBlade = FinishChoice.DryGPerM2(choice.Blade, choice.BladeCoats) * 1e-6;
+        var onShaft = FinishChoice.DryGPerM2(choice.Shaft, choice.ShaftCoats) * 1e-6;
         double blade = 0, shaft = 0, first = 0, second = 0;
         for (var i = 0; i < solid.Count; i++)
         {
@@ -50,7 +45,6 @@ public sealed record FinishLoad(double BladeG, double ShaftG, double ClothG, dou
 }
 
 /// <summary>A finished paddle: wood and finish together.</summary>
-/// <param name="MassG">Mass, g.</param>
 /// <param name="CentreOfMassMm">Balance point along the shaft's line from the top of the grip, mm.</param>
 /// <param name="ShiftMm">How far the finish moved the balance point, mm; positive towards the tip.</param>
 /// <param name="InertiaCentreKgM2">Moment of inertia about the centre of mass, kg·m².</param>
@@ -67,10 +61,8 @@ public sealed record FinishedMass(
     FinishLoad Load)
 {
     /// <summary>Wood and finish together, by the parallel-axis theorem (elementary mechanics).</summary>
-    /// <param name="places">Where the hands are.</param>
-    /// <param name="bare">The wood.</param>
     /// <param name="load">The finish; its own spread across the paddle is left out (under 0.1 %).</param>
-    public static FinishedMass Of(Outline.PaddlePlaces places, MassProperties bare, FinishLoad load)
+    internal static FinishedMass Of(Outline.PaddlePlaces places, MassProperties bare, FinishLoad load)
     {
         const double ToKgM2 = 1e-9;
         var mass = bare.TotalG + load.MassG;

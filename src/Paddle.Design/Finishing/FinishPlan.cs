@@ -4,15 +4,12 @@ using Paddle.Design.Units;
 namespace Paddle.Design.Finishing;
 
 /// <summary>One coat.</summary>
-/// <param name="Number">Number of the coat of its finish.</param>
 /// <param name="Finish">Varnish or oil.</param>
-/// <param name="Zone">Where it goes.</param>
 /// <param name="ThinnerPercent">Thinner, percent of the coat's volume.</param>
 /// <param name="Litres">Finish to pour for this coat with its loss, L.</param>
 /// <param name="ThinnerLitres">Thinner for this coat, L.</param>
 /// <param name="StartDay">Day on which it goes on, counted from the first coat.</param>
-/// <param name="WaitDays">Days to wait after it.</param>
-public sealed record Coat(
+internal sealed record Coat(
     int Number, string Finish, string Zone, double ThinnerPercent, double Litres, double ThinnerLitres, double StartDay, double WaitDays);
 
 /// <summary>Varnish and oil, each where it is chosen: quantities, mass and schedule. Theory M12 and M13.</summary>
@@ -22,15 +19,13 @@ public sealed record Coat(
 /// <param name="OilLitres">Oil, L.</param>
 /// <param name="ThinnerLitres">Thinner with 0.25 L for the brushes, L.</param>
 /// <param name="BuyVarnishLitres">Tin to buy, L.</param>
-/// <param name="VarnishDryG">Dry varnish that stays on, g.</param>
-/// <param name="OilDryG">Oil that stays in, g.</param>
 /// <param name="MaskingLineMm">
 /// Where the tape's edge lies, mm from the top of the grip: on the shaft, 25 mm above the throat; null where no two finishes meet.
 /// </param>
 /// <param name="Coats">Every coat in order of time.</param>
 /// <param name="ReadyDay">Day on which the paddle may be used, counted from the first coat.</param>
 /// <param name="Notes">How to work, with sources.</param>
-public sealed record FinishPlan(
+internal sealed record FinishPlan(
     double VarnishAreaM2,
     double OilAreaM2,
     double VarnishLitres,
@@ -46,41 +41,28 @@ public sealed record FinishPlan(
 {
     /// <summary>Area that a litre of varnish covers, m². Common practice within makers' sheets of 9.8-24.5; take it as ± 30 %.</summary>
     public const double VarnishM2PerLitre = 12;
-
     /// <summary>The same for the first coat, which soaks in.</summary>
     public const double FirstVarnishM2PerLitre = 10;
-
     /// <summary>The same for oil: 400 square feet a US gallon, a maker's sheet, read.</summary>
     public const double OilM2PerLitre = 9.8;
-
     /// <summary>Loss in brush and cup, as a share of what stays on. Common practice, no source.</summary>
     public const double Loss = 0.25;
-
     /// <summary>How far coverage may be off either way, as a share: makers' sheets differ by 2.5 to 1.</summary>
     public const double CoverageVariation = 0.3;
-
     /// <summary>Dry film of one coat, mm: 25-37 µm on a maker's sheet for the coverage above, its thick end taken.</summary>
     public const double DryFilmMm = 0.0375;
-
     /// <summary>Density of dry varnish, kg/m³. Common practice, no source.</summary>
     public const double DryVarnishKgM3 = 1100;
-
     /// <summary>Share of the film sanded off between coats: common practice, 10-20 %, no source.</summary>
     public const double SandedOff = 1.0 / 6;
-
     /// <summary>Oil that stays in the wood, g per m² and coat: 10-20 g on 0.107 m² in three coats, common practice, no source.</summary>
     public const double OilGPerM2Coat = 15 / 0.107 / 3;
-
     private const double MaskingUpShaftMm = 25;
 
     // A boat-owners' association's schedule thins the first three coats so; the waits are its own, shortened (common practice).
     private static readonly double[] Thinner = [50, 20, 10];
 
     /// <summary>The plan of a paddle.</summary>
-    /// <param name="mass">The finished paddle with its surfaces.</param>
-    /// <param name="throatMm">Place of the throat, mm.</param>
-    /// <param name="choice">What each surface is finished with.</param>
-    /// <param name="units">Units of the notes.</param>
     public static FinishPlan For(MassProperties mass, double throatMm, FinishChoice choice, DrawingUnits units = DrawingUnits.Metric)
     {
         Surface[] surfaces =

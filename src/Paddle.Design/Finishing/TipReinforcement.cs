@@ -7,38 +7,29 @@ namespace Paddle.Design.Finishing;
 /// <param name="LengthMm">How far it reaches up from the tip, mm.</param>
 /// <param name="ClothGM2">Weight of the cloth, g/m².</param>
 /// <param name="ClothAreaCm2">Cloth to cut for both faces, with 10 mm all round to wrap the edge, cm².</param>
-/// <param name="AddedG">Mass that it adds, g.</param>
 /// <param name="ResinG">Resin to mix, with 30 % for cup and brush and never under 30 g, g.</param>
-/// <param name="ThicknessMm">Thickness on each face, mm.</param>
 /// <param name="With">Mass and balance of the paddle with it.</param>
-public sealed record TipReinforcement(
+internal sealed record TipReinforcement(
     double LengthMm, double ClothGM2, double ClothAreaCm2, double AddedG, double ResinG, double ThicknessMm, Laden With)
 {
     /// <summary>Weight of a usual cloth, g/m²: 6 oz a square yard.</summary>
     public const double UsualClothGM2 = 203;
-
     /// <summary>Resin for the weave filled, over the cloth's weight. Source: a hobby boatbuilding page on resin use, read.</summary>
     public const double ResinPerCloth = 2;
-
     /// <summary>Resin that bare wood soaks up besides, g/m²: 50-100, common practice, no source.</summary>
     public const double SoakGM2 = 75;
-
     private const double GlassGCm3 = 2.55;  // E-glass, from memory
     private const double EpoxyGCm3 = 1.15;  // cured epoxy, from memory
     private const double WrapMm = 10;
     private const double LeastBatchG = 30;  // below it the mixing ratio goes wrong; common practice, no source
 
     /// <summary>A reinforced tip and its effect on the balance, recomputed. Theory M15.</summary>
-    /// <param name="solid">The finished paddle.</param>
-    /// <param name="massG">Mass without it, g.</param>
-    /// <param name="balanceMm">Balance without it, mm.</param>
     /// <param name="lengthMm">How far it reaches up from the tip, mm; 10 mm to half the blade.</param>
     /// <param name="clothGM2">Weight of the cloth, g/m², 30 to 400.</param>
     /// <exception cref="ArgumentOutOfRangeException">Length or cloth outside its range.</exception>
     public static TipReinforcement For(
         PaddleSolid solid, double massG, double balanceMm, double lengthMm = 60, double clothGM2 = UsualClothGM2)
     {
-        ArgumentNullException.ThrowIfNull(solid);
         var places = solid.Form.Places;
         ArgumentOutOfRangeException.ThrowIfLessThan(lengthMm, 10);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(lengthMm, places.BladeMm / 2);

@@ -5,7 +5,6 @@ namespace Paddle.Design.Fitting;
 /// <summary>Sizes of a blade family as the fitting uses them; all come from the catalogue of families, so that both say the same.</summary>
 /// <param name="Id">Trade name in the contract.</param>
 /// <param name="Name">Name to print inside a sentence.</param>
-/// <param name="LengthMm">Default length, mm.</param>
 /// <param name="WidthMm">Default greatest width, mm.</param>
 /// <param name="AreaFactor">k in A = k L_b W, that of the family's own outline at its default size.</param>
 /// <param name="PressureAt">κ, centre of pressure of a hard stroke as a fraction of the blade from the throat, on the same outline.</param>
@@ -26,13 +25,11 @@ public sealed record BladeSizes(
     double WidestMm)
 {
     /// <summary>The sizes of a family of the catalogue.</summary>
-    /// <param name="family">The family.</param>
     /// <returns>Its sizes, and the area factor of its outline drawn at the default size.</returns>
     public static BladeSizes Of(BladeFamily family)
     {
-        ArgumentNullException.ThrowIfNull(family);
-        double length = family.DefaultLengthMm;
-        double width = family.DefaultWidthMm;
+        var length = family.DefaultLengthMm;
+        var width = family.DefaultWidthMm;
         var plan = BladePlan.For(new BladeShape(family, length, width, family.DefaultWidestAt, family.DefaultFullness, null));
         var outline = new HalfBreadthCurve(plan.Draw(0, BladeShape.NominalShaftHalfWidthMm));
         return new BladeSizes(
@@ -52,10 +49,10 @@ public sealed record BladeSizes(
         const int Strips = 400;
         const double PivotMm = 450;
         double moment = 0, force = 0;
-        for (int i = 0; i < Strips; i++)
+        for (var i = 0; i < Strips; i++)
         {
-            double x = (i + 0.5) / Strips * outline.EndMm;
-            double push = outline.HalfBreadthMm(x) * (x + PivotMm) * (x + PivotMm);
+            var x = (i + 0.5) / Strips * outline.EndMm;
+            var push = outline.HalfBreadthMm(x) * (x + PivotMm) * (x + PivotMm);
             moment += push * x;
             force += push;
         }
@@ -71,32 +68,24 @@ public sealed record BladeSizes(
 }
 
 /// <summary>A blade chosen: family and size as they follow from the person, before they are rounded.</summary>
-/// <param name="Family">Sizes of the family.</param>
-/// <param name="LengthMm">Length, mm.</param>
-/// <param name="WidthMm">Greatest width, mm.</param>
 /// <param name="BendDegrees">Bend between shaft and blade, degrees; 0 for a straight paddle.</param>
 /// <param name="WantedAreaMm2">Area that the person and the outing ask of this family, mm².</param>
 public sealed record ChosenBlade(BladeSizes Family, double LengthMm, double WidthMm, double BendDegrees, double WantedAreaMm2)
 {
     /// <summary>Area, mm², by the family's area factor.</summary>
     public double AreaMm2 => Family.AreaMm2(LengthMm, WidthMm);
-
     /// <summary>Length to make, whole mm.</summary>
     public double MadeLengthMm => Math.Round(LengthMm);
-
     /// <summary>Width to make, whole mm.</summary>
     public double MadeWidthMm => Math.Round(WidthMm);
 }
 
-/// <summary>
-/// Which blade family suits a water and a seat, and its size: the length fits the body, the width carries the area. Ranges of length and width
-/// are the catalogue's (common practice, no source); area factors those of its outlines.
-/// </summary>
-public static class BladeChoice
+/// <summary>Which blade family suits a water and a seat, and its size: the length fits the body, the width carries the area. Ranges of
+/// length and width are the catalogue's (common practice, no source); area factors those of its outlines.</summary>
+internal static class BladeChoice
 {
     /// <summary>Bend of a bent-shaft paddle, degrees: 12 is the most usual (common practice, no source; 5 to 15 is the trade's range).</summary>
     public const double BentShaftDegrees = 12;
-
     /// <summary>Hand spacing for which the families' default lengths are meant, mm: 35 in, a practitioner's figure (common practice, no source).</summary>
     public const double ReferenceSpacingMm = 889;
 
@@ -110,28 +99,16 @@ public static class BladeChoice
 
     /// <summary>A family by its trade name.</summary>
     /// <param name="id">Trade name, such as <c>ottertail</c>.</param>
-    /// <returns>The family.</returns>
     /// <exception cref="ArgumentException">There is no such family.</exception>
     public static BladeSizes Family(string id) =>
         Families.FirstOrDefault(f => f.Id == id) ?? throw new ArgumentException($"No blade family is called {id}.", nameof(id));
 
     /// <summary>Whether a bent shaft is made: asked for by a race or a wish, for somebody who sits, away from rapids.</summary>
-    /// <param name="seat">Seat.</param>
-    /// <param name="water">Kind of water.</param>
-    /// <param name="purpose">What the outing is for.</param>
-    /// <param name="wished">Whether a bent shaft is wished for.</param>
     /// <returns>Whether. Cadence has no say: how quick somebody paddles today must not turn one kind of paddle into another.</returns>
-    public static bool IsBent(SeatPlan seat, WaterKind water, OutingPurpose? purpose, bool wished)
-    {
-        ArgumentNullException.ThrowIfNull(seat);
-        return seat.Posture == Posture.Sitting && water != WaterKind.FastWater && (wished || purpose == OutingPurpose.Race);
-    }
+    public static bool IsBent(SeatPlan seat, WaterKind water, OutingPurpose? purpose, bool wished) =>
+        seat.Posture == Posture.Sitting && water != WaterKind.FastWater && (wished || purpose == OutingPurpose.Race);
 
     /// <summary>Family that suits the water and the seat, and why.</summary>
-    /// <param name="water">Kind of water.</param>
-    /// <param name="place">Which seat.</param>
-    /// <param name="bent">Whether the shaft is bent.</param>
-    /// <param name="sensitiveJoints">Whether joints are to be spared.</param>
     /// <returns>Family and the reason. Source: uses named in the trade (common practice, no source; power order from forum reports).</returns>
     public static (BladeSizes Family, string Reason) Choose(WaterKind water, SeatPlace place, bool bent, bool sensitiveJoints) => water switch
     {
@@ -145,57 +122,78 @@ public static class BladeChoice
     };
 
     /// <summary>Blade lengths usual for a hand spacing, mm: the trade's, shorter for the small and longer for the tall.</summary>
-    /// <param name="family">The family.</param>
     /// <param name="spacingMm">S, mm.</param>
-    /// <returns>The range.</returns>
     public static Outline.Range UsualLengthMm(BladeSizes family, double spacingMm) => new(
         Math.Max(PaddleLengths.BladeLengthLimitsMm.Min, Math.Min(1, spacingMm / Survey.HandSpacing.Women.Mean) * family.ShortestMm),
         Math.Max(1, spacingMm / Survey.HandSpacing.Men.Percentile95) * family.LongestMm);
 
     /// <summary>Blade widths usual for a person, mm: the trade's, and for a small one the same shares of the width that carries its own part of a boat.</summary>
-    /// <param name="family">The family.</param>
     /// <param name="spacingMm">S, mm.</param>
-    /// <param name="bodyMassKg">Body mass, kg.</param>
-    /// <returns>The range.</returns>
     public static Outline.Range UsualWidthMm(BladeSizes family, double spacingMm, double bodyMassKg)
     {
-        double share = Math.Min(1, EffortArea.DragShare(bodyMassKg) * family.LengthMm / LengthForBodyMm(family, spacingMm, bodyMassKg));
+        var share = Math.Min(1, EffortArea.DragShare(bodyMassKg) * family.LengthMm / LengthForBodyMm(family, spacingMm, bodyMassKg));
         return new(share * family.NarrowestMm, share * family.WidestMm);
     }
 
-    /// <summary>
-    /// Size a family for a person: L_b = L₀ (S/889)^n μ^(1/6), n 0.4 below 889 mm and 0.8 above, and W = A/(k L_b), with A the outing's
-    /// area. The trade's lengths hold from the mean woman's hand spacing to that of the 95th percentile of men
-    /// and shrink or grow in proportion beyond; the stroke moves a small person's width about its own
-    /// as far as the family's narrowest and widest stand off its usual one. Where a limit is met the area gives way, not the length.
-    /// </summary>
+    /// <summary>Size a family for a person: L_b = L₀ (S/889)^n μ^(1/6), n 0.4 below 889 mm and 0.8 above, and W = A/(k L_b), with A the
+    /// outing's area. The trade's lengths hold from the mean woman's hand spacing to that of the 95th percentile of men and shrink or grow
+    /// in proportion beyond; the stroke moves a small person's width about its own as far as the family's narrowest and widest stand off
+    /// its usual one. Where a limit is met the area gives way, not the length.</summary>
     /// <param name="family">The family; L₀ and A₀ are its default length and area.</param>
     /// <param name="spacingMm">S, the body's hand spacing, mm.</param>
-    /// <param name="demand">What the outing asks.</param>
-    /// <param name="bendDegrees">Bend, degrees.</param>
     /// <param name="longestMm">Longest blade the water allows, mm; a value below the family's shortest gives the shortest.</param>
-    /// <returns>The blade.</returns>
     /// <remarks>Source: service's own choice, calibrated on common practice and not validated.</remarks>
     public static ChosenBlade Size(
         BladeSizes family, double spacingMm, StrokeDemand demand, double bendDegrees, double longestMm = double.PositiveInfinity)
     {
-        ArgumentNullException.ThrowIfNull(family);
-        ArgumentNullException.ThrowIfNull(demand);
-        double shortest = UsualLengthMm(family, spacingMm).Min;
-        double fitting = LengthForBodyMm(family, spacingMm, demand.BodyMassKg);
-        double length = Math.Clamp(fitting, shortest, Math.Max(shortest, longestMm)); // theory F21
+        var shortest = UsualLengthMm(family, spacingMm).Min;
+        var fitting = LengthForBodyMm(family, spacingMm, demand.BodyMassKg);
+        var length = Math.Clamp(fitting, shortest, Math.Max(shortest, longestMm)); // theory F21
 
-        double area = demand.AreaShare * family.AreaMm2(family.LengthMm, family.WidthMm);
+        var area = demand.AreaShare * family.AreaMm2(family.LengthMm, family.WidthMm);
         var usual = UsualWidthMm(family, spacingMm, demand.BodyMassKg);
-        double width = Math.Clamp(area / (family.AreaFactor * length), usual.Min, usual.Max);
+        var width = Math.Clamp(area / (family.AreaFactor * length), usual.Min, usual.Max);
         return new ChosenBlade(family, length, width, bendDegrees, area);
     }
 
     private static double LengthForBodyMm(BladeSizes family, double spacingMm, double bodyMassKg)
     {
-        double body = family.LengthMm * Math.Pow(EffortArea.DragShare(bodyMassKg), DragPower)
+        var body = family.LengthMm * Math.Pow(EffortArea.DragShare(bodyMassKg), DragPower)
             * Math.Pow(spacingMm / ReferenceSpacingMm, spacingMm < ReferenceSpacingMm ? SmallSpacingPower : LargeSpacingPower);
         var usual = UsualLengthMm(family, spacingMm);
         return Math.Clamp(body, usual.Min, usual.Max);
+    }
+}
+
+/// <summary>Whether a blade can be immersed in the depth given.</summary>
+/// <param name="DepthMm">Depth of the water, mm; null where unlimited or unknown.</param>
+/// <param name="NeededMm">Depth that the blade which fits the body needs, mm.</param>
+/// <param name="Blade">The blade to use: the one that fits the body, shortened as far as its family goes where the water asks for it.</param>
+/// <param name="ImmersedShare">Share of that blade's length that can be under water, 0 to 1.</param>
+public sealed record ImmersionAdvice(double? DepthMm, double NeededMm, bool Fits, ChosenBlade Blade, double ImmersedShare);
+
+/// <summary>Depth a blade needs, and the length that fits a shallower water.</summary>
+internal static class ImmersionDepth
+{
+    /// <summary>Water to leave between tip and bottom, mm (assumption, no source).</summary>
+    public const double BottomClearanceMm = 50;
+
+    /// <summary>Depth needed with the blade upright and its throat at the water: L_b + clearance.</summary>
+    /// <param name="bladeLengthMm">L_b, mm.</param>
+    /// <remarks>Source: geometry; clearance assumed.</remarks>
+    public static double NeededMm(double bladeLengthMm) => bladeLengthMm + BottomClearanceMm; // theory F22
+
+    /// <summary>Check a blade against a depth; where it does not fit, shorten it within its family, the width taking up the area as far as
+    /// it can. The family stays: another one is offered as an alternative, so that a centimetre of water never turns one paddle into
+    /// another.</summary>
+    /// <param name="depthMm">Depth, mm; null where unlimited or unknown.</param>
+    public static ImmersionAdvice Check(BladeSizes family, double spacingMm, StrokeDemand demand, double bendDegrees, double? depthMm)
+    {
+        var chosen = BladeChoice.Size(family, spacingMm, demand, bendDegrees);
+        var needed = NeededMm(chosen.LengthMm);
+        if (depthMm is not { } depth || depth >= needed) return new ImmersionAdvice(depthMm, needed, true, chosen, 1);
+        var longest = depth - BottomClearanceMm;
+        var blade = BladeChoice.Size(family, spacingMm, demand, bendDegrees, longest);
+        return new ImmersionAdvice(depthMm, needed, false, blade, Math.Clamp(longest / blade.LengthMm, 0, 1));
     }
 }

@@ -19,42 +19,31 @@ public sealed record StrokeDemand(
     double PullSeconds,
     double AreaShare);
 
-/// <summary>
-/// Pull and blade area from body mass, effort, cadence and hours. Each stroke must carry the hull's drag for one cycle, and the area keeps the
-/// slip at the share of boat speed it has in the reference case, an adult of 75 kg touring at 45 strokes a minute with the family's usual
-/// blade. The reference is calibrated on what people carry (common practice), not validated: no measured choice of blades was found.
-/// </summary>
-public static class EffortArea
+/// <summary>Pull and blade area from body mass, effort, cadence and hours. Each stroke must carry the hull's drag for one cycle, and the
+/// area keeps the slip at the share of boat speed it has in the reference case, an adult of 75 kg touring at 45 strokes a minute with the
+/// family's usual blade. The reference is calibrated on what people carry (common practice), not validated: no measured choice of blades
+/// was found.</summary>
+internal static class EffortArea
 {
     /// <summary>Body mass of the reference paddler, kg (service's own choice).</summary>
     public const double ReferenceBodyMassKg = 75;
-
     /// <summary>Share of boat and gear that a paddler moves besides the own body, kg (assumption, no source: half a 30 kg canoe and a day's kit).</summary>
     public const double GearKg = 20;
-
     /// <summary>Reference boat speed, m/s: easy touring (common practice 1.3 to 1.8, no source).</summary>
     public const double ReferenceSpeedMS = 1.5;
-
     /// <summary>Hull drag per paddler at the reference speed and mass, N (assumption, no source).</summary>
     public const double ReferenceDragN = 20;
-
     /// <summary>Reference cadence, strokes a minute. Source: forum and mailing-list reports of 35 to 50 in touring canoes.</summary>
     public const double ReferenceStrokesPerMinute = 45;
-
     /// <summary>Reference day, h of paddling; that where none is given (assumption, no source).</summary>
     public const double ReferenceHours = 4;
-
     /// <summary>Share of the cycle spent pulling at the reference (assumption, no source: 0.5 to 0.6).</summary>
     public const double ReferenceDuty = 0.5;
-
     /// <summary>Growth of time with distance that a body can keep up, T ∝ d^1.06. Source: Riegel 1981, as quoted in running pages.</summary>
     public const double EnduranceExponent = 1.06;
-
     /// <summary>Mean pull a trained paddler holds, N per kg^(2/3). Source: Ho, Smith and O'Meara 2009 (abstract), sub-elite dragon-boat paddlers, 5.5 ± 1.4.</summary>
     public const double SustainedPullPerMass = 5.5;
-
     private const double SecondsPerMinute = 60;
-
     /// <summary>Pull of the reference paddler, N: 40.</summary>
     public const double ReferencePullN = ReferenceDragN / ReferenceDuty;
 
@@ -77,7 +66,6 @@ public static class EffortArea
     public static double DragShare(double bodyMassKg) => MassScale((bodyMassKg + GearKg) / (ReferenceBodyMassKg + GearKg)); // theory F32
 
     /// <summary>Boat speed meant by an effort kept up for a day of the reference length, m/s. Touring 1.3 to 1.8 (common practice, no source), fast cruising 2.2 to 2.7 (magazine).</summary>
-    /// <param name="effort">The effort.</param>
     /// <returns>V, m/s.</returns>
     public static double UsualSpeedMS(Effort effort) => effort switch
     {
@@ -95,11 +83,9 @@ public static class EffortArea
     public static double BoatSpeedMS(Effort effort, double hours) =>
         UsualSpeedMS(effort) * Math.Pow(hours / ReferenceHours, (1 / EnduranceExponent) - 1); // theory F36
 
-    /// <summary>
-    /// Cadence that goes with an effort where none is given, strokes a minute: 45, 51, 60, in proportion to the boat's speed, so that every
-    /// stroke carries the boat equally far. Touring 35 to 50 (forum reports), marathon 60 to 80 (common practice, no source).
-    /// </summary>
-    /// <param name="effort">The effort.</param>
+    /// <summary>Cadence that goes with an effort where none is given, strokes a minute: 45, 51, 60, in proportion to the boat's speed, so
+    /// that every stroke carries the boat equally far. Touring 35 to 50 (forum reports), marathon 60 to 80 (common practice, no
+    /// source).</summary>
     /// <returns>f, strokes a minute.</returns>
     public static double DefaultStrokesPerMinute(Effort effort) => ReferenceStrokesPerMinute * UsualSpeedMS(effort) / ReferenceSpeedMS;
 
@@ -111,47 +97,37 @@ public static class EffortArea
     public static double PullSeconds(double strokesPerMinute, double boatSpeedMS)
     {
         const double UnhurriedSeconds = SecondsPerMinute / ReferenceStrokesPerMinute * ReferenceDuty / (1 - ReferenceDuty);
-        double unhurried = UnhurriedSeconds * ReferenceSpeedMS / boatSpeedMS;
+        var unhurried = UnhurriedSeconds * ReferenceSpeedMS / boatSpeedMS;
         return 1 / ((strokesPerMinute / SecondsPerMinute) + (1 / unhurried)); // theory F37
     }
 
-    /// <summary>
-    /// The pull an outing asks for and the blade area that goes with it: D = 20 μ (V/1.5)²; T = 60 D/(f t); A/A₀ = (T/40)(1.5/V)², which keeps the
-    /// slip at the same share of the boat's speed.
-    /// </summary>
+    /// <summary>The pull an outing asks for and the blade area that goes with it: D = 20 μ (V/1.5)²; T = 60 D/(f t); A/A₀ = (T/40)(1.5/V)²,
+    /// which keeps the slip at the same share of the boat's speed.</summary>
     /// <param name="bodyMassKg">m, kg.</param>
-    /// <param name="effort">Effort.</param>
     /// <param name="strokesPerMinute">f, strokes a minute.</param>
-    /// <param name="hours">Hours of paddling a day.</param>
     /// <returns>The demand. It grows with body mass and falls with cadence; at the usual cadence it is the same for every effort.</returns>
     /// <remarks>Source: derived; hull drag assumed, ∝ V². A comparison between blades, not a prediction.</remarks>
     public static StrokeDemand Demand(double bodyMassKg, Effort effort, double strokesPerMinute, double hours)
     {
-        double speed = BoatSpeedMS(effort, hours);
-        double speedRatio = speed / ReferenceSpeedMS;
-        double drag = ReferenceDragN * DragShare(bodyMassKg) * speedRatio * speedRatio;
-        double pullSeconds = PullSeconds(strokesPerMinute, speed);
-        double meanPull = SecondsPerMinute * drag / (strokesPerMinute * pullSeconds);
-        double areaShare = meanPull / (ReferencePullN * speedRatio * speedRatio); // theory F19
+        var speed = BoatSpeedMS(effort, hours);
+        var speedRatio = speed / ReferenceSpeedMS;
+        var drag = ReferenceDragN * DragShare(bodyMassKg) * speedRatio * speedRatio;
+        var pullSeconds = PullSeconds(strokesPerMinute, speed);
+        var meanPull = SecondsPerMinute * drag / (strokesPerMinute * pullSeconds);
+        var areaShare = meanPull / (ReferencePullN * speedRatio * speedRatio); // theory F19
         return new StrokeDemand(bodyMassKg, strokesPerMinute, speed, drag, meanPull, pullSeconds, areaShare);
     }
 
     /// <summary>Slip and efficiency of a blade under a pull, with the low and the high drag coefficient; the low one is that of the family's usual proportions.</summary>
-    /// <param name="demand">The pull.</param>
-    /// <param name="blade">The blade.</param>
     /// <param name="immersedShare">Share of it under water, 0 to 1.</param>
     /// <param name="densityKgM3">ρ, water density, kg/m³.</param>
-    /// <param name="strokesPerDay">Strokes in a day of this outing.</param>
-    /// <returns>The blade in the water.</returns>
     public static BladeInWater InWater(StrokeDemand demand, ChosenBlade blade, double immersedShare, double densityKgM3, double strokesPerDay)
     {
         const double Mm2PerM2 = 1_000_000;
-        ArgumentNullException.ThrowIfNull(demand);
-        ArgumentNullException.ThrowIfNull(blade);
         var drag = PlateDrag.Band(PlateDrag.AspectRatio(blade.Family.LengthMm, blade.Family.WidthMm));
-        double areaM2 = blade.AreaMm2 * immersedShare / Mm2PerM2;
-        double most = PlateDrag.SlipMS(demand.MeanPullN, drag.Low, areaM2, densityKgM3);
-        double least = PlateDrag.SlipMS(demand.MeanPullN, drag.High, areaM2, densityKgM3);
+        var areaM2 = blade.AreaMm2 * immersedShare / Mm2PerM2;
+        var most = PlateDrag.SlipMS(demand.MeanPullN, drag.Low, areaM2, densityKgM3);
+        var least = PlateDrag.SlipMS(demand.MeanPullN, drag.High, areaM2, densityKgM3);
         return new BladeInWater(
             demand, drag.Low, drag.High, most, least,
             PlateDrag.FroudeEfficiency(demand.BoatSpeedMS, most), PlateDrag.FroudeEfficiency(demand.BoatSpeedMS, least), strokesPerDay);

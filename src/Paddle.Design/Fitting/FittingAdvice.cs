@@ -7,9 +7,7 @@ namespace Paddle.Design.Fitting;
 public readonly record struct ValueBand(double Value, double Low, double High);
 
 /// <summary>One method that applied to the person.</summary>
-/// <param name="Id">Method.</param>
 /// <param name="Quantity">Quantity it gives, such as <c>handSpacingMm</c>.</param>
-/// <param name="ValueMm">Its value, mm.</param>
 /// <param name="StandardErrorMm">Its standard error, mm.</param>
 /// <param name="Source">Its source.</param>
 /// <param name="Role"><c>used</c>, <c>combined</c>, <c>check</c>, <c>beside</c> or <c>cap</c>.</param>
@@ -26,7 +24,6 @@ public sealed record MethodResult(
     double? Weight = null);
 
 /// <summary>How far the trade's length rules lie apart.</summary>
-/// <param name="UsedId">The method used.</param>
 /// <param name="LongReachMm">Mean of the long-reach rules that applied, mm, or null.</param>
 /// <param name="SeatedMm">Mean of the seated rules that applied, mm, or null.</param>
 /// <param name="SpreadMm">Longest less shortest of all rules that applied, mm.</param>
@@ -41,7 +38,6 @@ public sealed record RuleSpread(string UsedId, double? LongReachMm, double? Seat
 /// <param name="SlipAtHighCoefficientMS">Slip with the high coefficient, m/s.</param>
 /// <param name="EfficiencyAtLowCoefficient">Froude efficiency with the low coefficient, 0 to 1.</param>
 /// <param name="EfficiencyAtHighCoefficient">Froude efficiency with the high coefficient, 0 to 1.</param>
-/// <param name="StrokesPerDay">Strokes in a day of this outing.</param>
 public sealed record BladeInWater(
     StrokeDemand Demand,
     double DragCoefficientLow,
@@ -54,31 +50,23 @@ public sealed record BladeInWater(
 
 /// <summary>Another paddle that would also do.</summary>
 /// <param name="Id">Name of the alternative, such as <c>shallower-water</c>.</param>
-/// <param name="Reason">When to choose it.</param>
 /// <param name="Design">Its design.</param>
 public sealed record FittingAlternative(string Id, string Reason, SuggestedDesign Design);
 
 /// <summary>Something to take care of.</summary>
-/// <param name="Id">Name of the caution.</param>
 /// <param name="Text">What to mind, in plain words.</param>
 /// <param name="Source">Its source.</param>
 public sealed record FittingCaution(string Id, string Text, string Source);
 
 /// <summary>The answer to a fitting.</summary>
-/// <param name="OverallLengthMm">Overall length with its band, mm.</param>
-/// <param name="HandSpacingMm">Hand spacing with its band, mm.</param>
 /// <param name="FreeboardMm">Clear shaft between lower hand and throat, mm.</param>
-/// <param name="Duty">How hard the paddle is used.</param>
-/// <param name="Blade">Blade chosen.</param>
 /// <param name="Shaft">Shaft section that fits the hand.</param>
 /// <param name="Grip">Grip that fits the hand and the wrist.</param>
 /// <param name="Immersion">Blade against depth.</param>
 /// <param name="Water">Area, slip and efficiency.</param>
-/// <param name="Methods">Every method that applied.</param>
 /// <param name="Spread">How far the length rules lie apart.</param>
 /// <param name="Reasons">Why, in plain words.</param>
 /// <param name="Alternatives">Two other paddles.</param>
-/// <param name="Cautions">What to mind.</param>
 /// <param name="Design">The design to ask for.</param>
 public sealed record FittingAdvice(
     ValueBand OverallLengthMm,

@@ -21,7 +21,7 @@ internal static class FittingAlternatives
         if (OtherDepth(design, story) is { } otherDepth) yield return otherDepth;
         yield return OtherWood(design, story);
 
-        bool atTop = design.FreeboardMm >= LengthRules.HighestFreeboardMm;
+        var atTop = design.FreeboardMm >= LengthRules.HighestFreeboardMm;
         yield return new FittingAlternative(
             atTop ? "lower-seat" : "higher-seat",
             atTop ? "For a lower seat: the least clear shaft of common practice." : "For a higher seat or more reach in steering: the most clear shaft of common practice.",
@@ -58,7 +58,7 @@ internal static class FittingAlternatives
     {
         var longer = BladeChoice.Family("ottertail");
         if (story.IsBent && StraightFamily(story) == longer) return null; // a straight shaft has it already
-        double needed = ImmersionDepth.NeededMm(BladeChoice.Size(longer, story.Person.Spacing.ValueMm, story.Demand, 0).MadeLengthMm);
+        var needed = ImmersionDepth.NeededMm(BladeChoice.Size(longer, story.Person.Spacing.ValueMm, story.Demand, 0).MadeLengthMm);
         return story.Water.DepthMm < needed ? null : new FittingAlternative(
             "deeper-water",
             FormattableString.Invariant($"For deep water: a longer, narrower, quieter blade; it needs {needed:0} mm of water."),
@@ -71,7 +71,7 @@ internal static class FittingAlternatives
         var shorter = Other(design, story, ", shallower water", BladeChoice.Family("sugar-island"), 0, WaterKind.Shallow);
         var shortest = Other(design, story, ", shallower water", BladeChoice.Family("square-tip"), 0, WaterKind.Shallow);
         var other = story.Water.DepthMm < ImmersionDepth.NeededMm(shorter.BladeLengthMm) ? shortest : shorter;
-        double needed = ImmersionDepth.NeededMm(other.BladeLengthMm);
+        var needed = ImmersionDepth.NeededMm(other.BladeLengthMm);
         return story.IsBent || other.BladeLengthMm >= design.BladeLengthMm ? null : new FittingAlternative(
             "shallower-water",
             FormattableString.Invariant($"For shallower water: a shorter, wider blade; it needs {needed:0} mm of water") + (story.Water.DepthMm < needed ? ", so even of it some stays out here." : "."),
@@ -107,7 +107,7 @@ internal static class FittingAlternatives
         SuggestedDesign design, FittingStory story, string suffix, BladeSizes family, double bendDegrees, WaterKind? water = null)
     {
         var kind = water ?? story.Water.Kind;
-        double spacing = story.Person.Spacing.ValueMm;
+        var spacing = story.Person.Spacing.ValueMm;
         var blade = ImmersionDepth.Check(family, spacing, story.Demand, bendDegrees, story.Water.DepthMm).Blade;
         return new SuggestedDesign(
             design.Label + suffix,

@@ -1,23 +1,18 @@
 namespace Paddle.Design.Fitting;
 
 /// <summary>Refuses people, boats and waters that cannot be, and warns where two measurements sit badly together.</summary>
-public static class FittingChecks
+internal static class FittingChecks
 {
     /// <summary>Lowest body mass over stature squared accepted, kg/m² (assumption, no source: below anybody fit to paddle).</summary>
     public const double LowestMassIndex = 11;
-
     /// <summary>Highest body mass over stature squared accepted, kg/m² (assumption, no source).</summary>
     public const double HighestMassIndex = 70;
-
     /// <summary>Lowest cadence accepted, strokes a minute (assumption, no source).</summary>
     public const double LowestStrokesPerMinute = 20;
-
     /// <summary>Highest cadence accepted, strokes a minute. Source: elite dragon-boat racing reaches 80 to 90 (Ho, Smith and O'Meara 2009); margin assumed.</summary>
     public const double HighestStrokesPerMinute = 110;
-
     /// <summary>Shortest day's paddling accepted, h (assumption, no source).</summary>
     public const double LowestHoursPerDay = 0.25;
-
     /// <summary>Longest day's paddling accepted, h (assumption, no source).</summary>
     public const double HighestHoursPerDay = 18;
 
@@ -27,33 +22,19 @@ public static class FittingChecks
         MeasurementCatalogue.ArmSpan, MeasurementCatalogue.HandLength, MeasurementCatalogue.HandBreadth, MeasurementCatalogue.BodyMass,
     ];
 
-    /// <summary>Check a request.</summary>
-    /// <param name="request">The request.</param>
     /// <returns>Refusals (empty when the request can be answered) and cautions about doubtful measurements.</returns>
     public static (IReadOnlyList<InputRefusal> Refusals, IReadOnlyList<FittingCaution> Cautions) Check(FittingRequest request)
     {
-        ArgumentNullException.ThrowIfNull(request);
-        if (request.Paddler is not { } paddler)
-        {
-            return ([Missing("/paddler")], []);
-        }
+        if (request.Paddler is not { } paddler) return ([Missing("/paddler")], []);
 
         var refusals = Ranges(request, paddler).ToList();
-        if (paddler is { HandSpacingMm: null, ArmSpanMm: null, StatureMm: null })
-        {
-            refusals.Add(Missing("/paddler"));
-        }
-
-        if (refusals.Count > 0)
-        {
-            return (refusals, []);
-        }
+        if (paddler is { HandSpacingMm: null, ArmSpanMm: null, StatureMm: null }) refusals.Add(Missing("/paddler"));
+        if (refusals.Count > 0) return (refusals, []);
 
         var pairs = Pairs(paddler).ToList();
         refusals.AddRange(pairs.Where(p => p.Apart > HandSpacingMethods.RefusalStandardErrors).Select(Contradiction));
         refusals.AddRange(MassIndex(paddler));
-        var cautions = pairs.Where(p => p.Apart > HandSpacingMethods.WarningStandardErrors).Select(Doubt)
-            .Concat(Extrapolations(paddler))
+        var cautions = pairs.Where(p => p.Apart > HandSpacingMethods.WarningStandardErrors).Select(Doubt).Concat(Extrapolations(paddler))
             .ToList();
         return (refusals, cautions);
     }
@@ -124,8 +105,8 @@ public static class FittingChecks
                 if (value is { } v)
                 {
                     var line = Survey.PooledLine(surveyLines);
-                    double tape = line.Slope * MeasurementCatalogue.Stature.TypicalError;
-                    double scatter = Math.Sqrt((line.StandardErrorMm * line.StandardErrorMm) + (tape * tape));
+                    var tape = line.Slope * MeasurementCatalogue.Stature.TypicalError;
+                    var scatter = Math.Sqrt((line.StandardErrorMm * line.StandardErrorMm) + (tape * tape));
                     yield return new Pair(
                         instruction, v, MeasurementCatalogue.Stature, stature, line.At(stature),
                         HandSpacingMethods.StandardErrorsApart(v, instruction.TypicalError, line.At(stature), scatter));
@@ -136,7 +117,7 @@ public static class FittingChecks
         if (p is { HandLengthMm: { } length, HandBreadthMm: { } across })
         {
             // The survey gives no line from hand length to breadth: the means' ratio, with the whole spread of breadths as scatter.
-            double expected = length * Survey.PooledMean(Survey.HandBreadth) / Survey.PooledMean(Survey.HandLength);
+            var expected = length * Survey.PooledMean(Survey.HandBreadth) / Survey.PooledMean(Survey.HandLength);
             yield return new Pair(
                 MeasurementCatalogue.HandBreadth, across, MeasurementCatalogue.HandLength, length, expected,
                 HandSpacingMethods.StandardErrorsApart(across, MeasurementCatalogue.HandBreadth.TypicalError, expected, Survey.PooledStandardDeviation(Survey.HandBreadth)));
@@ -144,24 +125,18 @@ public static class FittingChecks
 
         if (p.HandSpacingMm is { } bar)
         {
-            if (p.StatureMm is { } h)
-            {
-                yield return SpacingPair(bar, HandSpacingMethods.FromStature(h), MeasurementCatalogue.Stature, h);
-            }
-
+            if (p.StatureMm is { } h) yield return SpacingPair(bar, HandSpacingMethods.FromStature(h), MeasurementCatalogue.Stature, h);
             if (p.ArmSpanMm is { } span)
-            {
                 yield return SpacingPair(bar, HandSpacingMethods.FromArmSpan(span), MeasurementCatalogue.ArmSpan, span);
-            }
         }
 
         if (p.ShoulderBreadthMm is { } breadth)
         {
             // The survey gives no line from stature to breadth: the mean in proportion to stature, with the whole spread of breadths as scatter.
-            double share = p.StatureMm is { } tall ? tall / Survey.PooledMean(Survey.Stature) : 1;
-            double expected = share * Survey.PooledMean(Survey.ShoulderBreadth);
-            double deviation = Survey.PooledStandardDeviation(Survey.ShoulderBreadth);
-            double apart = HandSpacingMethods.StandardErrorsApart(breadth, MeasurementCatalogue.ShoulderBreadth.TypicalError, expected, deviation);
+            var share = p.StatureMm is { } tall ? tall / Survey.PooledMean(Survey.Stature) : 1;
+            var expected = share * Survey.PooledMean(Survey.ShoulderBreadth);
+            var deviation = Survey.PooledStandardDeviation(Survey.ShoulderBreadth);
+            var apart = HandSpacingMethods.StandardErrorsApart(breadth, MeasurementCatalogue.ShoulderBreadth.TypicalError, expected, deviation);
 
             // It sets nothing, so it can be doubted but never contradict.
             yield return new Pair(
@@ -193,8 +168,8 @@ public static class FittingChecks
     {
         if (p is { BodyMassKg: { } mass, StatureMm: { } stature })
         {
-            double metres = stature / 1000;
-            double index = mass / (metres * metres);
+            var metres = stature / 1000;
+            var index = mass / (metres * metres);
             if (index is < LowestMassIndex or > HighestMassIndex)
             {
                 yield return new InputRefusal(

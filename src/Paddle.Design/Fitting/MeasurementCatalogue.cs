@@ -2,16 +2,11 @@ namespace Paddle.Design.Fitting;
 
 /// <summary>How to take one measurement at home.</summary>
 /// <param name="Id">Name of the input it feeds, such as <c>armSpanMm</c>.</param>
-/// <param name="Name">Plain name.</param>
-/// <param name="Unit">Unit.</param>
 /// <param name="Steps">What to do, in order.</param>
 /// <param name="TypicalError">Typical error (one standard deviation), in the unit.</param>
-/// <param name="Lowest">Lowest value accepted.</param>
-/// <param name="Highest">Highest value accepted.</param>
 /// <param name="WhyTheRange">Why values outside are refused.</param>
-/// <param name="UsedFor">What the value decides.</param>
 /// <param name="Source">Source of the method and of the error.</param>
-public sealed record MeasurementInstruction(
+internal sealed record MeasurementInstruction(
     string Id,
     string Name,
     string Unit,
@@ -24,7 +19,7 @@ public sealed record MeasurementInstruction(
     string Source);
 
 /// <summary>Every body and boat measurement the fitting takes, with how to take it, its typical error and the range accepted.</summary>
-public static class MeasurementCatalogue
+internal static class MeasurementCatalogue
 {
     private const string ErrorAssumed = "method: common practice, no source; typical error: assumption, no source";
 
@@ -40,7 +35,6 @@ public static class MeasurementCatalogue
         HandSpacingMethods.BarErrorMm, 400, 1100, "the service designs paddles for hand spacings in this range", "hand spacing; measured beats every estimate",
         ErrorAssumed);
 
-    /// <summary>Stature.</summary>
     public static readonly MeasurementInstruction Stature = new(
         "statureMm", "Stature", "mm",
         [
@@ -51,7 +45,6 @@ public static class MeasurementCatalogue
         "the survey behind the estimates holds adults of 1409 to 1993 mm; a child's estimate carries their proportions on, and so far is as far as that goes",
         "estimates hand spacing and hand size where they were not measured, and checks them where they were", ErrorAssumed);
 
-    /// <summary>Sitting height.</summary>
     public static readonly MeasurementInstruction SittingHeight = new(
         "sittingHeightMm", "Sitting height", "mm",
         [
@@ -60,7 +53,6 @@ public static class MeasurementCatalogue
         ],
         10, 450, 1200, "nobody of the statures accepted sits outside it", "eye and shoulder height above the seat; rules for seated paddlers", ErrorAssumed);
 
-    /// <summary>Shoulder breadth.</summary>
     public static readonly MeasurementInstruction ShoulderBreadth = new(
         "shoulderBreadthMm", "Shoulder breadth", "mm",
         [
@@ -70,7 +62,6 @@ public static class MeasurementCatalogue
         10, 180, 550, "nobody of the statures accepted comes near the ends of it",
         "a check of the other measurements only: adding two upper arms to it overstates hand spacing by about a fifth", ErrorAssumed);
 
-    /// <summary>Arm span.</summary>
     public static readonly MeasurementInstruction ArmSpan = new(
         "armSpanMm", "Arm span", "mm",
         [
@@ -80,19 +71,16 @@ public static class MeasurementCatalogue
         HandSpacingMethods.HomeSpanErrorMm, 850, 2350, "it is the range of spans that go with the statures accepted",
         "the best estimate of hand spacing without a bar test", ErrorAssumed);
 
-    /// <summary>Hand length.</summary>
     public static readonly MeasurementInstruction HandLength = new(
         "handLengthMm", "Hand length", "mm",
         ["Lay the hand flat, palm up.", "Measure from the wrist crease nearest the palm to the tip of the middle finger."],
         3, 90, 260, "it runs from a small child's hand to far beyond the survey's (165 to 210 mm for nine adults in ten)", "shaft section and grip length", ErrorAssumed);
 
-    /// <summary>Hand breadth.</summary>
     public static readonly MeasurementInstruction HandBreadth = new(
         "handBreadthMm", "Hand breadth", "mm",
         ["Lay the hand flat, fingers together.", "Measure across the four knuckles, thumb left out."],
         2, 40, 120, "it runs from a small child's hand to far beyond the survey's (72 to 96 mm for nine adults in ten)", "grip width", ErrorAssumed);
 
-    /// <summary>Body mass.</summary>
     public static readonly MeasurementInstruction BodyMass = new(
         "bodyMassKg", "Body mass", "kg",
         ["Weigh yourself in light clothes."],
@@ -107,7 +95,6 @@ public static class MeasurementCatalogue
         ],
         15, 0, 500, "a seat is above the water and below the shoulder of a canoe", "the shaft left clear below the lower hand, the rules for seated paddlers and the height of the grip hand", ErrorAssumed);
 
-    /// <summary>Water depth.</summary>
     public static readonly MeasurementInstruction WaterDepth = new(
         "depthMm", "Water depth", "mm",
         ["Stand a marked pole on the bottom at the shallowest place you paddle often, and read the water line."],
@@ -120,12 +107,10 @@ public static class MeasurementCatalogue
     ];
 
     /// <summary>The plain name of a measurement inside a sentence.</summary>
-    /// <param name="id">Name of the input it feeds.</param>
-    /// <returns>The name, its first letter small.</returns>
     /// <exception cref="ArgumentException">There is no such measurement.</exception>
     public static string NameInSentence(string id)
     {
-        string name = All.FirstOrDefault(m => m.Id == id)?.Name ?? throw new ArgumentException($"No measurement is called {id}.", nameof(id));
+        var name = All.FirstOrDefault(m => m.Id == id)?.Name ?? throw new ArgumentException($"No measurement is called {id}.", nameof(id));
         return char.ToLowerInvariant(name[0]) + name[1..];
     }
 }

@@ -3,42 +3,30 @@ using Paddle.Design.Outline;
 namespace Paddle.Design.Fitting;
 
 /// <summary>What a customer's figure measures.</summary>
-public enum CustomerQuantity
+internal enum CustomerQuantity
 {
     /// <summary>Overall length of the paddle that fits, mm.</summary>
     OverallLength,
-
     /// <summary>Hand spacing, mm.</summary>
     HandSpacing,
-
     /// <summary>Stature, mm.</summary>
     Stature,
 }
 
 /// <summary>One customer: exactly one of the three figures.</summary>
-/// <param name="OverallLengthMm">Overall length that fits, mm.</param>
-/// <param name="HandSpacingMm">Hand spacing, mm.</param>
-/// <param name="StatureMm">Stature, mm.</param>
-public readonly record struct Customer(double? OverallLengthMm = null, double? HandSpacingMm = null, double? StatureMm = null);
+internal readonly record struct Customer(double? OverallLengthMm = null, double? HandSpacingMm = null, double? StatureMm = null);
 
 /// <summary>A group of customers known by mean and spread.</summary>
-/// <param name="Name">Name of the group.</param>
 /// <param name="Share">Share of the customers; shares are taken in proportion.</param>
-/// <param name="MeanMm">Mean, mm.</param>
-/// <param name="StandardDeviationMm">Standard deviation, mm.</param>
 /// <param name="Quantity">What mean and deviation measure.</param>
-public sealed record CustomerGroup(
+internal sealed record CustomerGroup(
     string Name, double Share, double MeanMm, double StandardDeviationMm, CustomerQuantity Quantity = CustomerQuantity.HandSpacing)
 {
     /// <summary>The survey's men by hand spacing. Source: ANSUR II.</summary>
-    /// <param name="share">Share of the customers.</param>
-    /// <returns>The group.</returns>
     public static CustomerGroup Men(double share) =>
         new("men", share, Survey.HandSpacing.Men.Mean, Survey.HandSpacing.Men.StandardDeviation);
 
     /// <summary>The survey's women by hand spacing. Source: ANSUR II.</summary>
-    /// <param name="share">Share of the customers.</param>
-    /// <returns>The group.</returns>
     public static CustomerGroup Women(double share) =>
         new("women", share, Survey.HandSpacing.Women.Mean, Survey.HandSpacing.Women.StandardDeviation);
 }
@@ -53,7 +41,7 @@ public sealed record CustomerGroup(
 /// <param name="LongestStockMm">Longest overall length made, mm, or null.</param>
 /// <param name="BladeLengthMm">Blade length of the fleet's paddles, mm: turns hand spacings into overall lengths.</param>
 /// <param name="FreeboardMm">Freeboard of the fleet's paddles, mm.</param>
-public sealed record SizeRunRequest(
+internal sealed record SizeRunRequest(
     int Sizes,
     double StepMm = 25,
     IReadOnlyList<Customer>? Customers = null,
@@ -65,24 +53,22 @@ public sealed record SizeRunRequest(
     double FreeboardMm = LengthRules.DefaultFreeboardMm);
 
 /// <summary>One size of the run.</summary>
-/// <param name="OverallLengthMm">Overall length, mm.</param>
-/// <param name="HandSpacingMm">Hand spacing it fits, mm.</param>
 /// <param name="Share">Share of the customers for whom it is the nearest, 0 to 1.</param>
 /// <param name="Count">Paddles of this size in the fleet, or null where no fleet was given.</param>
-public sealed record FleetSize(double OverallLengthMm, double HandSpacingMm, double Share, int? Count);
+internal sealed record FleetSize(double OverallLengthMm, double HandSpacingMm, double Share, int? Count);
 
 /// <summary>A point of the curve of misfit against number of sizes.</summary>
 /// <param name="Sizes">k.</param>
 /// <param name="MeanMisfitMm">Least mean misfit with k sizes, mm.</param>
 /// <param name="GainMm">What the k-th size takes off the misfit, mm; null for the first.</param>
 /// <param name="SizesMm">The k sizes, mm.</param>
-public sealed record MisfitPoint(int Sizes, double MeanMisfitMm, double? GainMm, IReadOnlyList<double> SizesMm);
+internal sealed record MisfitPoint(int Sizes, double MeanMisfitMm, double? GainMm, IReadOnlyList<double> SizesMm);
 
 /// <summary>A bar of the histogram of customers.</summary>
 /// <param name="LowMm">Lower end, not included, mm.</param>
 /// <param name="HighMm">Upper end, included, mm.</param>
 /// <param name="Share">Share of the customers, 0 to 1.</param>
-public sealed record HistogramBin(double LowMm, double HighMm, double Share);
+internal sealed record HistogramBin(double LowMm, double HighMm, double Share);
 
 /// <summary>The answer to a size run.</summary>
 /// <param name="Sizes">Sizes, ascending.</param>
@@ -92,7 +78,7 @@ public sealed record HistogramBin(double LowMm, double HighMm, double Share);
 /// <param name="Curve">Least misfit against number of sizes.</param>
 /// <param name="Histogram">Customers by overall length; the shares add up to 1.</param>
 /// <param name="Reasons">What the figures say, in plain words.</param>
-public sealed record SizeRunAdvice(
+internal sealed record SizeRunAdvice(
     IReadOnlyList<FleetSize> Sizes,
     double MeanMisfitMm,
     double ShareWithin25Mm,
@@ -104,32 +90,26 @@ public sealed record SizeRunAdvice(
 /// <summary>Either an answer or the reasons for a refusal, never both.</summary>
 /// <param name="Advice">The answer, or null when refused.</param>
 /// <param name="Refusals">Why refused; empty when answered.</param>
-public sealed record SizeRunOutcome(SizeRunAdvice? Advice, IReadOnlyList<InputRefusal> Refusals);
+internal sealed record SizeRunOutcome(SizeRunAdvice? Advice, IReadOnlyList<InputRefusal> Refusals);
 
 /// <summary>Finds the few sizes that fit a fleet's customers best: calls the steps in order.</summary>
-public static class SizeRun
+internal static class SizeRun
 {
     /// <summary>Most sizes asked for, and the length of the misfit curve.</summary>
     public const int MostSizes = 8;
-
     /// <summary>Blade length where none is given, mm: that of the ottertail, as a fitting on a lake gives it to a hand spacing of 35 in.</summary>
     public const double DefaultBladeLengthMm = 620;
 
     /// <summary>Answer a size run.</summary>
     /// <param name="request">Customers, number of sizes, step, fleet and stock limits.</param>
-    /// <param name="cancellation">Gives the work up.</param>
     /// <returns>The advice, or the refusals. The same request always gives the same answer.</returns>
     public static SizeRunOutcome Advise(SizeRunRequest request, CancellationToken cancellation = default)
     {
-        ArgumentNullException.ThrowIfNull(request);
         var refusals = SizeRunChecks.Check(request);
-        if (refusals.Count > 0)
-        {
-            return new SizeRunOutcome(null, refusals);
-        }
+        if (refusals.Count > 0) return new SizeRunOutcome(null, refusals);
 
         cancellation.ThrowIfCancellationRequested();
-        double extra = LengthRules.OwnGeometryMm(GripPattern.Of(GripStyle.Pear).HandMm, 0, request.FreeboardMm, request.BladeLengthMm);
+        var extra = LengthRules.OwnGeometryMm(GripPattern.Of(GripStyle.Pear).HandMm, 0, request.FreeboardMm, request.BladeLengthMm);
         LengthDistribution customers = request.Customers is { } list
             ? new CustomerLengths([.. list.Select(c => OverallLengthMm(c, extra))])
             : new NormalMixture([.. request.Groups!.Where(g => g.Share > 0).Select(g => Group(g, extra))]);
@@ -145,8 +125,7 @@ public static class SizeRun
     }
 
     private static double OverallLengthMm(Customer c, double extraMm) =>
-        c.OverallLengthMm
-        ?? (extraMm + (c.HandSpacingMm ?? HandSpacingMethods.FromStatureLine.At(c.StatureMm ?? double.NaN)));
+        c.OverallLengthMm ?? (extraMm + (c.HandSpacingMm ?? HandSpacingMethods.FromStatureLine.At(c.StatureMm ?? double.NaN)));
 
     /// <summary>A group as a normal of overall length; a group of statures keeps the scatter of people about the line.</summary>
     private static NormalGroup Group(CustomerGroup g, double extraMm)
@@ -166,8 +145,7 @@ public static class SizeRun
     {
         double[] shares = [.. Catchments(chosen.SizesMm).Select(c => customers.Share(c.UptoMm) - customers.Share(c.AboveMm))];
         var counts = request.FleetCount is { } n ? FleetCounts.Share(shares, n) : null;
-        var sizes = chosen.SizesMm
-            .Select((l, i) => new FleetSize(Math.Round(l, 1), Math.Round(l - extraMm, 1), shares[i], counts?[i]))
+        var sizes = chosen.SizesMm.Select((l, i) => new FleetSize(Math.Round(l, 1), Math.Round(l - extraMm, 1), shares[i], counts?[i]))
             .ToList();
         IReadOnlyList<MisfitPoint> curve = best
             .Select((b, i) => new MisfitPoint(i + 1, b.MeanMisfitMm, i == 0 ? null : best[i - 1].MeanMisfitMm - b.MeanMisfitMm, b.SizesMm))
@@ -201,10 +179,10 @@ public static class SizeRun
     {
         const int MostBins = 120;
         const double TailShare = 0.0005;
-        double low = Edge(customers, stepMm, TailShare);
-        double steps = Edge(customers, stepMm, 1 - TailShare) + 1 - low;
-        double stepsPerBin = Math.Ceiling(steps / MostBins);
-        int count = (int)Math.Ceiling(steps / stepsPerBin);
+        var low = Edge(customers, stepMm, TailShare);
+        var steps = Edge(customers, stepMm, 1 - TailShare) + 1 - low;
+        var stepsPerBin = Math.Ceiling(steps / MostBins);
+        var count = (int)Math.Ceiling(steps / stepsPerBin);
         double[] edges = [.. Enumerable.Range(0, count + 1).Select(i => SizeLattice.Multiple(low + (i * stepsPerBin), stepMm))];
         return
         [
@@ -218,19 +196,13 @@ public static class SizeRun
     /// <summary>Last multiple of the step, as a number of steps, below which no more than a share of the customers lies.</summary>
     private static double Edge(LengthDistribution customers, double stepMm, double share)
     {
-        double first = Math.Floor(customers.ShortestMm / stepMm);
-        double last = Math.Ceiling(customers.LongestMm / stepMm);
+        var first = Math.Floor(customers.ShortestMm / stepMm);
+        var last = Math.Ceiling(customers.LongestMm / stepMm);
         while (last - first > 1)
         {
-            double middle = Math.Floor((first + last) / 2);
-            if (customers.Share(middle * stepMm) <= share)
-            {
-                first = middle;
-            }
-            else
-            {
-                last = middle;
-            }
+            var middle = Math.Floor((first + last) / 2);
+            if (customers.Share(middle * stepMm) <= share) first = middle;
+            else last = middle;
         }
 
         return first;
@@ -238,26 +210,50 @@ public static class SizeRun
 
     private static IEnumerable<string> Reasons(SizeRunRequest request, IReadOnlyList<MisfitPoint> curve, BestSizes chosen)
     {
-        int k = chosen.SizesMm.Count;
+        var k = chosen.SizesMm.Count;
         yield return FormattableString.Invariant($"With {k} {(k == 1 ? "size" : "sizes")} a customer is {chosen.MeanMisfitMm:0.0} mm off on average.");
         if (k < request.Sizes)
-        {
             yield return FormattableString.Invariant($"Only {k} lengths on the step lie among these customers, so no more sizes can help.");
-        }
-
-        if (k > 1)
-        {
-            yield return FormattableString.Invariant($"Size number {k} bought {curve[k - 1].GainMm:0.0} mm.");
-        }
-
-        if (k < curve.Count)
-        {
-            yield return FormattableString.Invariant($"Size number {k + 1} would buy {curve[k].GainMm:0.0} mm more.");
-        }
-
+        if (k > 1) yield return FormattableString.Invariant($"Size number {k} bought {curve[k - 1].GainMm:0.0} mm.");
+        if (k < curve.Count) yield return FormattableString.Invariant($"Size number {k + 1} would buy {curve[k].GainMm:0.0} mm more.");
         if (request.Customers?.Any(c => c is { OverallLengthMm: null, HandSpacingMm: null }) == true)
         {
             yield return FormattableString.Invariant($"Statures were turned into hand spacings by the survey's line; people of one stature differ by {HandSpacingMethods.FromStatureLine.StandardErrorMm:0} mm (one standard deviation), which is not in the misfit.");
         }
+    }
+}
+
+/// <summary>Shares out a fleet between sizes in whole paddles.</summary>
+internal static class FleetCounts
+{
+    /// <summary>Whole numbers that add up to the fleet, by largest remainder; where the fleet is large enough every size gets at least one.
+    /// Ties go to the shorter size.</summary>
+    /// <param name="shares">Share of the customers each size serves; they add up to 1.</param>
+    /// <param name="fleetCount">n, paddles in the fleet, 0 or more.</param>
+    /// <remarks>Source: largest-remainder (Hamilton) apportionment, textbook.</remarks>
+    public static IReadOnlyList<int> Share(IReadOnlyList<double> shares, int fleetCount)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegative(fleetCount);
+        var least = fleetCount >= shares.Count ? 1 : 0;
+        double[] quotas = [.. shares.Select(s => s * fleetCount)];
+        int[] counts = [.. quotas.Select(q => Math.Max(least, (int)Math.Floor(q)))];
+        while (counts.Sum() < fleetCount) counts[Furthest(quotas, counts, +1, 0)]++;
+
+        while (counts.Sum() > fleetCount) counts[Furthest(quotas, counts, -1, least)]--;
+
+        return counts;
+    }
+
+    private static int Furthest(double[] quotas, int[] counts, int direction, int least)
+    {
+        var found = -1;
+        for (var i = 0; i < quotas.Length; i++)
+        {
+            var allowed = direction > 0 || counts[i] > least;
+            if (allowed && (found < 0 || direction * (quotas[i] - counts[i]) > (direction * (quotas[found] - counts[found])) + 1e-12))
+                found = i;
+        }
+
+        return found;
     }
 }

@@ -3,40 +3,28 @@ using Range = Paddle.Design.Outline.Range;
 namespace Paddle.Design.Fitting;
 
 /// <summary>Refuses size runs that have no answer.</summary>
-public static class SizeRunChecks
+internal static class SizeRunChecks
 {
-    /// <summary>Most customers in one list.</summary>
     public const int MostCustomers = 100_000;
-
     /// <summary>Most groups in one mixture.</summary>
     public const int MostGroups = 20;
-
     /// <summary>Most refusals of single customers reported: the first ones tell the caller enough.</summary>
     private const int MostReported = 20;
 
     /// <summary>Steps between lengths, mm.</summary>
     public static Range StepLimitsMm { get; } = new(1, 100);
-
     /// <summary>Paddles in a fleet.</summary>
     public static Range FleetLimits { get; } = new(1, 1_000_000);
-
     /// <summary>Overall lengths of paddles that customers may name, mm; wider than what is designed, for fleets as they are.</summary>
     public static Range OverallLimitsMm { get; } = new(800, 2200);
-
     /// <summary>Shares of groups, in any unit: they are taken in proportion.</summary>
     public static Range ShareLimits { get; } = new(0, 1_000_000_000);
-
     /// <summary>Standard deviations of groups of people, mm.</summary>
     public static Range DeviationLimitsMm { get; } = new(1, 300);
 
-    /// <summary>Check a request.</summary>
-    /// <param name="request">The request.</param>
     /// <returns>Refusals; empty when the request can be answered.</returns>
-    public static IReadOnlyList<InputRefusal> Check(SizeRunRequest request)
-    {
-        ArgumentNullException.ThrowIfNull(request);
-        return [.. Settings(request).OfType<InputRefusal>(), .. Who(request).OfType<InputRefusal>().Take(MostReported)];
-    }
+    public static IReadOnlyList<InputRefusal> Check(SizeRunRequest request) =>
+        [.. Settings(request).OfType<InputRefusal>(), .. Who(request).OfType<InputRefusal>().Take(MostReported)];
 
     private static IEnumerable<InputRefusal?> Settings(SizeRunRequest r)
     {
@@ -89,8 +77,8 @@ public static class SizeRunChecks
 
     private static IEnumerable<InputRefusal?> One(Customer c, int i)
     {
-        string at = FormattableString.Invariant($"/customers/{i}");
-        int given = (c.OverallLengthMm is null ? 0 : 1) + (c.HandSpacingMm is null ? 0 : 1) + (c.StatureMm is null ? 0 : 1);
+        var at = FormattableString.Invariant($"/customers/{i}");
+        var given = (c.OverallLengthMm is null ? 0 : 1) + (c.HandSpacingMm is null ? 0 : 1) + (c.StatureMm is null ? 0 : 1);
         if (given != 1)
         {
             yield return new InputRefusal(
@@ -105,7 +93,7 @@ public static class SizeRunChecks
 
     private static IEnumerable<InputRefusal?> GroupOf(CustomerGroup g, int i)
     {
-        string at = FormattableString.Invariant($"/population/{i}");
+        var at = FormattableString.Invariant($"/population/{i}");
         yield return Within(at + "/share", g.Share, ShareLimits, "share", "shares are parts of one whole, none negative.");
         yield return Within(at + "/standardDeviationMm", g.StandardDeviationMm, DeviationLimitsMm, "mm", "no group of people is more alike or more unlike.");
         yield return g.Quantity switch

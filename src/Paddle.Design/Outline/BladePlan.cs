@@ -2,16 +2,13 @@ using MathNet.Numerics.RootFinding;
 
 namespace Paddle.Design.Outline;
 
-/// <summary>
-/// Draws a family's blade: a shoulder from the shaft to the widest point, then a tail to the tip. The curve is
-/// tangent-continuous at the shaft, curvature-continuous at the widest point, has one maximum there, bends the other way only
-/// in the shoulder, and ends in a vertical tangent at the tip. Theory O4–O6.
-/// </summary>
+/// <summary>Draws a family's blade: a shoulder from the shaft to the widest point, then a tail to the tip. The curve is tangent-continuous
+/// at the shaft, curvature-continuous at the widest point, has one maximum there, bends the other way only in the shoulder, and ends in a
+/// vertical tangent at the tip. Theory O4–O6.</summary>
 public sealed class BladePlan
 {
     // A shoulder handle longer than this makes the shoulder bulge before it turns; found by looking at all families.
     private const double LongestShoulderHandle = 0.60;
-
     // How long the shaft's direction carries on into the shoulder: half the shoulder lets the blade flow out of the shaft.
     private const double ThroatHandle = 0.50;
 
@@ -22,10 +19,8 @@ public sealed class BladePlan
     private BladePlan(BladeShape blade, double handlePerRoot, CubicBezier[] tail) =>
         (this.blade, this.handlePerRoot, this.tail) = (blade, handlePerRoot, tail);
 
-    /// <summary>
-    /// Fullness that the curve has: the asked one, or the nearest at which it stays fair at these proportions. A maker's own
-    /// offsets have none and give their shape's.
-    /// </summary>
+    /// <summary>Fullness that the curve has: the asked one, or the nearest at which it stays fair at these proportions. A maker's own
+    /// offsets have none and give their shape's.</summary>
     public double Fullness => tail.Length == 0
         ? blade.Fullness
         : tail.Sum(piece => piece.AreaUnder()) / ((1 - blade.WidestAt) * blade.LengthMm * blade.HalfWidthMm);
@@ -39,9 +34,7 @@ public sealed class BladePlan
         return family.Tail == TailKind.Rounded ? Rounded(blade, family) : Straight(blade, family);
     }
 
-    /// <summary>Draws the blade.</summary>
     /// <param name="throatMm">x of the throat, mm.</param>
-    /// <param name="shaftHalfWidthMm">Half-width of the shaft at the throat, mm.</param>
     /// <returns>Pieces from the throat to the tip.</returns>
     public CubicBezier[] Draw(double throatMm, double shaftHalfWidthMm)
     {
@@ -63,9 +56,7 @@ public sealed class BladePlan
         var rise = half - BladeShape.NominalShaftHalfWidthMm;
 
         // Theory O5: tail handles f (along) and g (down), as fractions; its area fraction is 0.5 + 0.3g + f(0.3 - 0.15g).
-        double Reach(double g) => Math.Min(
-            family.TailReach,
-            LongestShoulderHandle * widest / run * Math.Sqrt((1 - g) * half / rise));
+        double Reach(double g) => Math.Min(family.TailReach, LongestShoulderHandle * widest / run * Math.Sqrt((1 - g) * half / rise));
         double Area(double g) => 0.5 + 0.3 * g + Reach(g) * (0.3 - 0.15 * g);
 
         // The squarer the tip, the shorter its first handle must be: the area rises with g to a peak and falls again. The rising side is

@@ -27,7 +27,6 @@ public readonly record struct CubicBezier(
     }
 
     /// <summary>The same piece further along the paddle.</summary>
-    /// <param name="byMm">How far, mm.</param>
     public CubicBezier ShiftedAlong(double byMm) => this with { X0 = X0 + byMm, X1 = X1 + byMm, X2 = X2 + byMm, X3 = X3 + byMm };
 
     /// <summary>x (mm) at the parameter <paramref name="s"/> in 0..1.</summary>
@@ -41,15 +40,6 @@ public readonly record struct CubicBezier(
 
     /// <summary>dy/ds (mm) at the parameter <paramref name="s"/>.</summary>
     public double DY(double s) => Slope(Y0, Y1, Y2, Y3, s);
-
-    /// <summary>Signed curvature (1/mm) at the parameter <paramref name="s"/>; positive turns towards +y.</summary>
-    public double Curvature(double s)
-    {
-        double dx = DX(s), dy = DY(s);
-        var ddx = 6 * ((1 - s) * (X2 - 2 * X1 + X0) + s * (X3 - 2 * X2 + X1));
-        var ddy = 6 * ((1 - s) * (Y2 - 2 * Y1 + Y0) + s * (Y3 - 2 * Y2 + Y1));
-        return (dx * ddy - dy * ddx) / Math.Pow(dx * dx + dy * dy, 1.5);
-    }
 
     /// <summary>The parameter at which the piece passes <paramref name="x"/> (mm); clamped to 0..1 outside the piece.</summary>
     /// <remarks>Newton kept inside a shrinking bracket: x grows with s, but stands still at a vertical tangent.</remarks>
@@ -76,9 +66,7 @@ public readonly record struct CubicBezier(
     {
         // ∫ Bi(s) B'j(s) ds for cubics, times the control values.
         double dx0 = X1 - X0, dx1 = X2 - X1, dx2 = X3 - X2;
-        return (Y0 * (10 * dx0 + 4 * dx1 + dx2)
-                + Y1 * (6 * dx0 + 6 * dx1 + 3 * dx2)
-                + Y2 * (3 * dx0 + 6 * dx1 + 6 * dx2)
+        return (Y0 * (10 * dx0 + 4 * dx1 + dx2) + Y1 * (6 * dx0 + 6 * dx1 + 3 * dx2) + Y2 * (3 * dx0 + 6 * dx1 + 6 * dx2)
                 + Y3 * (dx0 + 4 * dx1 + 10 * dx2)) / 20;
     }
 

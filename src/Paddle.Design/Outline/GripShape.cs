@@ -5,10 +5,8 @@ public enum GripStyle
 {
     /// <summary>Pear: widest a little below the top, flowing long into the shaft.</summary>
     Pear,
-
     /// <summary>Palm: a broad rounded top for the heel of the hand.</summary>
     Palm,
-
     /// <summary>T: a bar across the shaft to close the fingers round.</summary>
     T,
 }
@@ -18,13 +16,11 @@ public enum GripFaces
 {
     /// <summary>Both faces alike: the paddle may be turned over.</summary>
     Matching,
-
     /// <summary>One face hollowed for the palm, the other left full, for a straighter wrist.</summary>
     OneSided,
 }
 
 /// <summary>The grip to be drawn.</summary>
-/// <param name="Style">Its shape on the face.</param>
 /// <param name="WidthMm">Full width at its widest, mm.</param>
 /// <param name="LengthMm">From the top to where the plain shaft begins, mm.</param>
 /// <param name="Faces">Matching or one-sided.</param>
@@ -36,18 +32,14 @@ public sealed record GripShape(GripStyle Style, double WidthMm, double LengthMm,
 }
 
 /// <summary>What a grip style looks like when nothing else is asked, and how its curve runs.</summary>
-/// <param name="Style">The style.</param>
 /// <param name="WidthMm">Default full width, mm.</param>
 /// <param name="WidthLimitsMm">Allowed full widths, mm.</param>
-/// <param name="LengthMm">Default length, mm.</param>
-/// <param name="LengthLimitsMm">Allowed lengths, mm.</param>
-/// <param name="HollowDepthMm">Default hollow, mm.</param>
 /// <param name="HandMm">Grip end to the middle of the grip hand, mm.</param>
 /// <param name="CrestAt">Place of the widest point as a fraction of the length.</param>
 /// <param name="TopSquareness">Handle fraction of the top: 0.55 is a quarter ellipse, more is squarer.</param>
 /// <param name="FlowStart">Handle below the crest, as a fraction of the run into the shaft.</param>
 /// <param name="FlowEnd">Handle at the shaft, as a fraction of the run into the shaft.</param>
-public sealed record GripPattern(
+internal sealed record GripPattern(
     GripStyle Style,
     double WidthMm,
     Range WidthLimitsMm,
@@ -68,6 +60,5 @@ public sealed record GripPattern(
         new(GripStyle.T, 100, new(80, 130), 62, new(45, 90), 0, 15, 0.26, 0.80, 0.55, 0.62),
     ];
 
-    /// <summary>The pattern of a style.</summary>
     public static GripPattern Of(GripStyle style) => All.First(pattern => pattern.Style == style);
 }

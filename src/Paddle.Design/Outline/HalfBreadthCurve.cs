@@ -1,3 +1,5 @@
+using MathNet.Numerics.Integration;
+
 namespace Paddle.Design.Outline;
 
 /// <summary>The half-breadth of a paddle, or of a part of it, as a chain of cubic Béziers; the other half is its mirror image.</summary>
@@ -6,7 +8,6 @@ public sealed class HalfBreadthCurve
 {
     // x·y·x' of a cubic is a polynomial of degree 8: five Gauss points integrate it exactly.
     private static readonly GaussRule Gauss = new(5);
-
     private readonly CubicBezier[] pieces;
 
     /// <summary>Joins pieces end to end.</summary>
@@ -15,11 +16,8 @@ public sealed class HalfBreadthCurve
 
     /// <summary>The pieces from small to large x.</summary>
     public ReadOnlySpan<CubicBezier> Pieces => pieces;
-
     /// <summary>Where the curve begins, mm.</summary>
     public double StartMm => pieces[0].X0;
-
-    /// <summary>Where the curve ends, mm.</summary>
     public double EndMm => pieces[^1].X3;
 
     /// <summary>Half-breadth (mm) at x (mm); 0 outside the curve.</summary>
@@ -90,4 +88,17 @@ public sealed class HalfBreadthCurve
 
         return sum;
     }
+}
+
+/// <summary>A Gauss–Legendre rule on 0..1 with its points held ready: the library hands out a fresh copy at every look.</summary>
+internal sealed class GaussRule
+{
+    internal GaussRule(int points)
+    {
+        var rule = new GaussLegendreRule(0, 1, points);
+        (Abscissas, Weights) = (rule.Abscissas, rule.Weights);
+    }
+
+    internal double[] Abscissas { get; }
+    internal double[] Weights { get; }
 }

@@ -3,7 +3,7 @@ using MathNet.Numerics.Interpolation;
 namespace Paddle.Design.Outline;
 
 /// <summary>Fairs a maker's table of offsets with a monotone, shape-preserving spline (PCHIP), as exact Béziers. Theory O7.</summary>
-public static class OffsetsOutline
+internal static class OffsetsOutline
 {
     /// <summary>Draws the blade through every offset; a table that ends in zero half-breadth gets a round tip.</summary>
     internal static CubicBezier[] Draw(BladeShape blade, double throatMm, double shaftHalfWidthMm)

@@ -5,27 +5,22 @@ namespace Paddle.Design.Outline;
 /// <param name="GripEndMm">Where the plain shaft begins.</param>
 /// <param name="LowerHandMm">Middle of the lower hand.</param>
 /// <param name="ThroatMm">Where the shaft turns into the blade.</param>
-/// <param name="OverallMm">Overall length.</param>
 public sealed record PaddlePlaces(double TopHandMm, double GripEndMm, double LowerHandMm, double ThroatMm, double OverallMm)
 {
     /// <summary>Between the hands, mm.</summary>
     public double HandSpacingMm => LowerHandMm - TopHandMm;
-
     /// <summary>Throat to tip, mm.</summary>
     public double BladeMm => OverallMm - ThroatMm;
 }
 
 /// <summary>Draws the half-breadth of the whole paddle: grip, shaft, blade.</summary>
-public static class PaddleOutline
+internal static class PaddleOutline
 {
     /// <summary>Draws the outline; tangent-continuous from the top of the grip to the tip.</summary>
     /// <param name="places">Places along the paddle.</param>
-    /// <param name="grip">The grip.</param>
-    /// <param name="blade">The plan of the blade.</param>
     /// <param name="shaftWidthMm">Full width of the shaft from the lower hand to the throat, mm.</param>
     /// <param name="upperWidthMm">Full width of the shaft just below the grip, mm.</param>
-    public static HalfBreadthCurve Draw(
-        PaddlePlaces places, GripShape grip, BladePlan blade, double shaftWidthMm, double upperWidthMm)
+    public static HalfBreadthCurve Draw(PaddlePlaces places, GripShape grip, BladePlan blade, double shaftWidthMm, double upperWidthMm)
     {
         double half = shaftWidthMm / 2, upper = upperWidthMm / 2;
         return new(

@@ -8,20 +8,16 @@ using Paddle.Design.Wood;
 namespace Paddle.Design.Request;
 
 /// <summary>What a design request means where it says nothing.</summary>
-public static class DesignDefaults
+internal static class DesignDefaults
 {
     /// <summary>Blade family when neither family nor offsets are given: widest nearest the lower hand, kind to the joints.</summary>
     public const string BladeFamily = "ottertail";
-
     /// <summary>Grip style when none is given (common practice, no source).</summary>
     public const string GripStyle = "pear";
-
     /// <summary>Moisture when none is given, percent: the basis of the published strengths (USDA Wood Handbook table 5-3).</summary>
     public const double MoisturePercent = 12;
-
     /// <summary>Slope of grain when none is given, 1 in 25: what a careful eye still passes as straight (common practice, no source).</summary>
     public const double SlopeOfGrain = 0.04;
-
     /// <summary>How far off balance is still good when nothing is said, mm (service's own choice).</summary>
     public const double BalanceToleranceMm = 12;
 
@@ -42,8 +38,6 @@ public static class DesignDefaults
     }
 
     /// <summary>The same request with every default filled in; filling in twice changes nothing more.</summary>
-    /// <param name="request">A valid request.</param>
-    /// <param name="lengths">Its lengths completed.</param>
     public static DesignRequest FillIn(DesignRequest request, PaddleLengths lengths) => new()
     {
         Label = string.IsNullOrWhiteSpace(request.Label) ? null : request.Label,
@@ -147,8 +141,6 @@ public static class DesignDefaults
         BodyMassKg = given?.BodyMassKg ?? Loads.UnknownBodyMassKg,
     };
 
-    /// <summary>The same request with every force filled in.</summary>
-    /// <param name="filled">A request with every other default filled in.</param>
     /// <param name="bladeAreaMm2">Area of its blade's face, mm².</param>
     internal static DesignRequest FillInForces(DesignRequest filled, double bladeAreaMm2)
     {

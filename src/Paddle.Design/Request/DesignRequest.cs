@@ -8,46 +8,34 @@ public sealed record DesignRequest
 {
     /// <summary>Name of the design, up to 80 printable characters.</summary>
     public string? Label { get; init; }
-
     /// <summary>Middle of the grip hand to middle of the lower hand, mm, 400 to 1100.</summary>
     public double? HandSpacingMm { get; init; }
-
     /// <summary>Lower hand to throat, mm, 0 to 150; 38 unless it follows from the other lengths.</summary>
     public double? FreeboardMm { get; init; }
-
     /// <summary>Top of the grip to the tip, mm, 800 to 2100; follows from the other lengths when null.</summary>
     public double? OverallLengthMm { get; init; }
-
     /// <summary>The blade.</summary>
     public BladeRequest? Blade { get; init; }
-
     /// <summary>The shaft.</summary>
     public ShaftRequest? Shaft { get; init; }
-
     /// <summary>The grip.</summary>
     public GripRequest? Grip { get; init; }
-
     /// <summary>The wood; its species is required.</summary>
     public WoodRequest? Wood { get; init; }
-
     /// <summary>How the paddle is put together.</summary>
     public ConstructionRequest? Construction { get; init; }
-
     /// <summary>What its surfaces are finished with; the aim for balance is that of the finished paddle.</summary>
     public FinishRequest? Finish { get; init; }
-
     /// <summary>What the design must reach.</summary>
     public AimsRequest? Aims { get; init; }
-
     /// <summary>What the paddle is made for, and forces that replace the usual ones.</summary>
     public LoadsRequest? Loads { get; init; }
-
     /// <summary>How drawings and shop papers are written.</summary>
     public DrawingRequest? Drawing { get; init; }
 
     /// <summary>The request with every default filled in, and what the designer works on.</summary>
     /// <exception cref="ArgumentException">The lengths clash: they add up to no paddle.</exception>
-    public ResolvedDesign Complete() => DesignRequestReader.Read(this);
+    internal ResolvedDesign Complete() => DesignRequestReader.Read(this);
 
     /// <summary>Which sizes a solver chose, a bit each; only a design read back from its code knows.</summary>
     internal int? SolvedBefore { get; init; }
@@ -58,31 +46,22 @@ public sealed record BladeRequest
 {
     /// <summary>Family by its trade name, such as <c>ottertail</c>; null when offsets are given.</summary>
     public string? Family { get; init; }
-
     /// <summary>Throat to tip, mm, 350 to 1000; the family's unless it follows from the other lengths.</summary>
     public double? LengthMm { get; init; }
-
     /// <summary>Full width at the widest point, mm, 70 to 240; the family's when null.</summary>
     public double? WidthMm { get; init; }
-
     /// <summary>Place of the widest point as a fraction of the blade from the throat; the family's when null.</summary>
     public double? WidestAt { get; init; }
-
     /// <summary>Area below the widest point over that part's length times the full width; the family's when null.</summary>
     public double? Fullness { get; init; }
-
     /// <summary>The maker's own blade: 4 to 60 stations from the throat to the tip; no family, widest point or fullness then.</summary>
     public IReadOnlyList<OffsetRequest>? Offsets { get; init; }
-
     /// <summary>Full spine thickness at 0.08 of the blade, mm; the solver chooses when null.</summary>
     public double? ThroatThicknessMm { get; init; }
-
     /// <summary>Full spine thickness at half the blade, mm; the solver chooses when null.</summary>
     public double? MiddleThicknessMm { get; init; }
-
     /// <summary>Full spine thickness at 0.92 of the blade, mm; the solver chooses when null.</summary>
     public double? TipThicknessMm { get; init; }
-
     /// <summary>Full edge thickness, mm; the solver chooses when null.</summary>
     public double? EdgeThicknessMm { get; init; }
 }
@@ -92,7 +71,6 @@ public sealed record OffsetRequest
 {
     /// <summary>Distance from the throat, mm.</summary>
     public double? XMm { get; init; }
-
     /// <summary>Half-breadth there, mm, 0 to 120.</summary>
     public double? HalfBreadthMm { get; init; }
 }
@@ -102,16 +80,12 @@ public sealed record ShaftRequest
 {
     /// <summary>Width at the lower hand, mm; the solver chooses when null.</summary>
     public double? WidthMm { get; init; }
-
     /// <summary>Thickness at the lower hand, mm; the solver chooses when null.</summary>
     public double? ThicknessMm { get; init; }
-
     /// <summary>Width just below the grip, mm; the solver chooses when null.</summary>
     public double? UpperWidthMm { get; init; }
-
     /// <summary>Thickness just below the grip, mm; the solver chooses when null.</summary>
     public double? UpperThicknessMm { get; init; }
-
     /// <summary>Angle between shaft and blade at the throat, degrees, 0 to 15; 0 when null.</summary>
     public double? BendDegrees { get; init; }
 }
@@ -121,19 +95,14 @@ public sealed record GripRequest
 {
     /// <summary><c>pear</c> (when null), <c>palm</c> or <c>t</c>.</summary>
     public string? Style { get; init; }
-
     /// <summary>Full width, mm; the style's when null.</summary>
     public double? WidthMm { get; init; }
-
     /// <summary>From the top to where the plain shaft begins, mm; the style's when null.</summary>
     public double? LengthMm { get; init; }
-
     /// <summary>Thickness of the crest, mm; the solver chooses when null.</summary>
     public double? ThicknessMm { get; init; }
-
     /// <summary><c>matching</c> (when null): both faces alike; <c>one-sided</c>: one face hollowed for the palm.</summary>
     public string? Faces { get; init; }
-
     /// <summary>Depth of the hollow below the crest on each hollowed face, mm, 0 to 15; the style's when null.</summary>
     public double? HollowDepthMm { get; init; }
 }
@@ -143,22 +112,16 @@ public sealed record WoodRequest
 {
     /// <summary>Species by its id, such as <c>white-ash</c>. Required.</summary>
     public string? Species { get; init; }
-
     /// <summary>Moisture in use, percent of ovendry mass, 6 to 20; 12 when null.</summary>
     public double? MoisturePercent { get; init; }
-
     /// <summary>Slope of grain, rise over run, 0 to 1/12; 0.04 when null.</summary>
     public double? SlopeOfGrain { get; init; }
-
     /// <summary>Density of the maker's own board as weighed, kg/m³, 200 to 1100; the book's when null.</summary>
     public double? MeasuredDensityKgM3 { get; init; }
-
     /// <summary>Thickness of the maker's board as it lies in the rack, mm, 15 to 120; any board may be bought when null.</summary>
     public double? BoardThicknessMm { get; init; }
-
     /// <summary>Apparent modulus of the maker's own board, MPa, 3000 to 25000; the book's when null.</summary>
     public double? MeasuredModulusMPa { get; init; }
-
     /// <summary>Only <c>none</c> (when null) is accepted; treated stock is refused with the reason.</summary>
     public string? Treatment { get; init; }
 }
@@ -168,7 +131,6 @@ public sealed record ConstructionRequest
 {
     /// <summary><c>one-piece</c> (when null). <c>laminated</c> is refused: only one-piece is computed.</summary>
     public string? Kind { get; init; }
-
     /// <summary>Strips of a laminated paddle; refused while only one-piece is computed.</summary>
     public IReadOnlyList<StripRequest>? Strips { get; init; }
 }
@@ -178,7 +140,6 @@ public sealed record StripRequest
 {
     /// <summary>Species by its id.</summary>
     public string? Species { get; init; }
-
     /// <summary>Width across the paddle, mm.</summary>
     public double? WidthMm { get; init; }
 }
@@ -188,16 +149,12 @@ public sealed record FinishRequest
 {
     /// <summary>Finish of the blade: <c>varnish</c> (when null), <c>oil</c> or <c>none</c>.</summary>
     public string? Blade { get; init; }
-
     /// <summary>Coats on the blade, 0 to 12; 6 of varnish or 3 of oil when null.</summary>
     public int? BladeCoats { get; init; }
-
     /// <summary>Finish of shaft and grip: <c>oil</c> (when null), <c>varnish</c> or <c>none</c>.</summary>
     public string? Shaft { get; init; }
-
     /// <summary>Coats on shaft and grip, 0 to 12; 3 of oil or 6 of varnish when null.</summary>
     public int? ShaftCoats { get; init; }
-
     /// <summary>Reinforcement of the tip: <c>none</c> (when null) or <c>glass-cloth</c>.</summary>
     public string? TipReinforcement { get; init; }
 }
@@ -207,7 +164,6 @@ public sealed record AimsRequest
 {
     /// <summary>Where it should balance: <c>lower-hand</c> (when null) or <c>throat</c>.</summary>
     public string? BalanceAt { get; init; }
-
     /// <summary>How far off is still good, mm, 1 to 100; 12 when null.</summary>
     public double? BalanceToleranceMm { get; init; }
 
@@ -219,7 +175,6 @@ public sealed record AimsRequest
 
     /// <summary>Range asked of the bench flex.</summary>
     public BenchFlexRequest? BenchFlexMm { get; init; }
-
     /// <summary>Most mass, g, 200 to 2500; no limit when null.</summary>
     public double? MaximumMassG { get; init; }
 }
@@ -229,7 +184,6 @@ public sealed record BenchFlexRequest
 {
     /// <summary>Least, mm, 0.5 to 200; no limit when null.</summary>
     public double? Min { get; init; }
-
     /// <summary>Most, mm, 0.5 to 200; no limit when null.</summary>
     public double? Max { get; init; }
 }
@@ -239,25 +193,18 @@ public sealed record LoadsRequest
 {
     /// <summary><c>touring</c> (when null): lakes and day trips; <c>expedition</c>: rivers, far from help; <c>racing</c>.</summary>
     public string? Duty { get; init; }
-
     /// <summary>Body mass that the usual forces scale with, kg, 12 to 250; 75 when null.</summary>
     public double? BodyMassKg { get; init; }
-
     /// <summary>Peak of an easy stroke, repeated a million times, N.</summary>
     public double? TouringStrokeN { get; init; }
-
     /// <summary>Peak of a hard stroke, N.</summary>
     public double? HardStrokeN { get; init; }
-
     /// <summary>Leaning on the flat blade, pried over the lower hand, N.</summary>
     public double? BraceN { get; init; }
-
     /// <summary>Pushing off the bottom, along the shaft, N.</summary>
     public double? PushOffAxialN { get; init; }
-
     /// <summary>Pushing off the bottom, sideways on the tip, N.</summary>
     public double? PushOffSideN { get; init; }
-
     /// <summary>Force whose pressure bends the blade across the grain, N; the hard stroke's when null.</summary>
     public double? EdgePressN { get; init; }
 }

@@ -8,13 +8,12 @@ namespace Paddle.Design.Request;
 
 /// <summary>The contract's names for the values of an enumeration.</summary>
 /// <typeparam name="T">The enumeration.</typeparam>
-public sealed class NameTable<T>
+internal sealed class NameTable<T>
     where T : struct, Enum
 {
     private readonly (string Name, T Value)[] entries;
 
     /// <summary>Lists the names.</summary>
-    /// <param name="entries">Each name with its value.</param>
     public NameTable(params (string Name, T Value)[] entries) => this.entries = entries;
 
     /// <summary>The names in the order listed.</summary>
@@ -31,7 +30,6 @@ public sealed class NameTable<T>
         return null;
     }
 
-    /// <summary>The name of a value.</summary>
     public string NameOf(T value)
     {
         foreach (var entry in entries)
@@ -44,29 +42,26 @@ public sealed class NameTable<T>
 }
 
 /// <summary>How a paddle is put together.</summary>
-public enum ConstructionKind
+internal enum ConstructionKind
 {
     /// <summary>From one piece of wood.</summary>
     OnePiece,
 }
 
 /// <summary>What is laid over the tip.</summary>
-public enum TipFacing
+internal enum TipFacing
 {
     /// <summary>Nothing.</summary>
     None,
-
     /// <summary>Glass cloth on both faces.</summary>
     GlassCloth,
 }
 
 /// <summary>All names that a design request may use.</summary>
-public static class Names
+internal static class Names
 {
-    /// <summary>Grip styles.</summary>
     public static NameTable<GripStyle> GripStyles { get; } = new(("pear", GripStyle.Pear), ("palm", GripStyle.Palm), ("t", GripStyle.T));
 
-    /// <summary>Faces of the grip.</summary>
     public static NameTable<GripFaces> GripFaces { get; } =
         new(("matching", Paddle.Design.Outline.GripFaces.Matching), ("one-sided", Paddle.Design.Outline.GripFaces.OneSided));
 
@@ -76,17 +71,13 @@ public static class Names
 
     /// <summary>Ways of putting a paddle together.</summary>
     public static NameTable<ConstructionKind> Constructions { get; } = new(("one-piece", ConstructionKind.OnePiece));
-
-    /// <summary>Duties.</summary>
     public static NameTable<Duty> Duties { get; } = new([.. DutyRule.All.Select(rule => (rule.Id, rule.Duty))]);
 
-    /// <summary>Finishes of a surface.</summary>
     public static NameTable<SurfaceFinish> Finishes { get; } =
         new(("varnish", SurfaceFinish.Varnish), ("oil", SurfaceFinish.Oil), ("none", SurfaceFinish.None));
 
     /// <summary>Reinforcements of the tip.</summary>
     public static NameTable<TipFacing> TipFacings { get; } = new(("none", TipFacing.None), ("glass-cloth", TipFacing.GlassCloth));
-
     /// <summary>Systems of measure.</summary>
     public static NameTable<DrawingUnits> Units { get; } = new(("metric", DrawingUnits.Metric), ("inch", DrawingUnits.Inch));
 }

@@ -4,14 +4,11 @@ using Paddle.Design.Strength;
 namespace Paddle.Design.Request;
 
 /// <summary>What a fitting suggests, as a request for its design.</summary>
-public static class SuggestedRequest
+internal static class SuggestedRequest
 {
     /// <summary>The request. The shaft is pinned, as it fits the hand; the blade's thicknesses stay open for the solver.</summary>
-    /// <param name="design">The suggestion.</param>
-    public static DesignRequest ToRequest(this SuggestedDesign design)
-    {
-        ArgumentNullException.ThrowIfNull(design);
-        return new()
+    public static DesignRequest ToRequest(this SuggestedDesign design) =>
+        new()
         {
             Label = design.Label,
             HandSpacingMm = design.HandSpacingMm,
@@ -35,9 +32,7 @@ public static class SuggestedRequest
             Wood = new() { Species = design.Species },
             Loads = new() { Duty = DutyName(design.Duty), BodyMassKg = Math.Round(design.BodyMassKg, 1) },
         };
-    }
 
     /// <summary>A fitting's duty by the name of the design's: fitting comes before strength in the order of the work and has duties of its own.</summary>
-    /// <param name="duty">The duty.</param>
     public static string DutyName(PaddleDuty duty) => Names.Duties.NameOf(Enum.Parse<Duty>(duty.ToString()));
 }

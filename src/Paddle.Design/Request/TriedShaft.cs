@@ -3,10 +3,8 @@ using Paddle.Design.Solid;
 
 namespace Paddle.Design.Request;
 
-/// <summary>
-/// The shaft of a fitting, tried in the design it is suggested for: the hand's own where the paddle then meets its aims, else the nearest to it
-/// with which the paddle does. The hand has a liking, the balance and the strength have limits.
-/// </summary>
+/// <summary>The shaft of a fitting, tried in the design it is suggested for: the hand's own where the paddle then meets its aims, else the
+/// nearest to it with which the paddle does. The hand has a liking, the balance and the strength have limits.</summary>
 internal static class TriedShaft
 {
     // A thirty-second of the way between two shafts some millimetres apart is less than a tenth of a millimetre.

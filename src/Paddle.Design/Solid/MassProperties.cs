@@ -1,9 +1,6 @@
 namespace Paddle.Design.Solid;
 
 /// <summary>Mass, balance and swing of a solid, by zone and in all. Theory S11.</summary>
-/// <param name="GripG">Mass of the grip, g.</param>
-/// <param name="ShaftG">Mass of the shaft, g.</param>
-/// <param name="BladeG">Mass of the blade, g.</param>
 /// <param name="VolumeCm3">Volume, cm³.</param>
 /// <param name="CentreOfMassMm">Balance point along the shaft's line from the top of the grip, mm.</param>
 /// <param name="InertiaCentreKgM2">Moment of inertia about the centre of mass, kg·m².</param>
@@ -25,18 +22,15 @@ public sealed record MassProperties(
     double ShaftSurfaceCm2,
     double BladeSurfaceCm2)
 {
-    /// <summary>Mass in all, g.</summary>
     public double TotalG => GripG + ShaftG + BladeG;
-
     /// <summary>Surface in all, cm².</summary>
     public double SurfaceCm2 => GripSurfaceCm2 + ShaftSurfaceCm2 + BladeSurfaceCm2;
 
     /// <summary>Sums a solid given on a Gauss grid.</summary>
     /// <param name="solid">The solid on a grid with quadrature weights.</param>
     /// <param name="densityKgM3">Density of the wood, kg/m³.</param>
-    /// <remarks>
-    /// A swinging paddle is taken as a line of mass: the sections' own spread adds less than 0.1 % to the moments of inertia.
-    /// </remarks>
+    /// <remarks>A swinging paddle is taken as a line of mass: the sections' own spread adds less than 0.1 % to the moments of
+    /// inertia.</remarks>
     public static MassProperties Of(PaddleSolid solid, double densityKgM3)
     {
         var form = solid.Form;
@@ -64,8 +58,7 @@ public sealed record MassProperties(
         double centre = first / total, centreAcross = firstAcross / total;
         var toKgM2 = gramsPerMm3 * 1e-9;
         var aboutCentre = (second - total * (centre * centre + centreAcross * centreAcross)) * toKgM2;
-        double About(double at) =>
-            aboutCentre + total * ((centre - at) * (centre - at) + centreAcross * centreAcross) * toKgM2;
+        double About(double at) => aboutCentre + total * ((centre - at) * (centre - at) + centreAcross * centreAcross) * toKgM2;
         return new(
             volume[0] * gramsPerMm3,
             volume[1] * gramsPerMm3,

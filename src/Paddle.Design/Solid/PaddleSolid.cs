@@ -4,8 +4,6 @@ namespace Paddle.Design.Solid;
 
 /// <summary>What fixes a paddle's solid apart from its nine sizes.</summary>
 /// <param name="Places">Places along the paddle.</param>
-/// <param name="Grip">The grip.</param>
-/// <param name="Blade">The blade on its face.</param>
 /// <param name="BendDegrees">Angle between shaft and blade at the throat, degrees.</param>
 public sealed record PaddleForm(PaddlePlaces Places, GripShape Grip, BladeShape Blade, double BendDegrees)
 {
@@ -19,18 +17,14 @@ public sealed record PaddleForm(PaddlePlaces Places, GripShape Grip, BladeShape 
     /// <summary>All of the blade's outline that does not depend on the shaft.</summary>
     public BladePlan BladePlan { get; private init; } = BladePlan.For(Blade);
 
-    /// <summary>Lengths of the zones.</summary>
     public ZoneLengths Lengths => new(
         Places.GripEndMm, Places.LowerHandMm - Places.GripEndMm, Places.ThroatMm - Places.LowerHandMm, Places.BladeMm);
 
-    /// <summary>Cosine of the bend.</summary>
     public double BendCosine => Math.Cos(BendDegrees * Math.PI / 180);
-
-    /// <summary>Sine of the bend.</summary>
     public double BendSine => Math.Sin(BendDegrees * Math.PI / 180);
 
     /// <summary>x (mm) of a place of a segment.</summary>
-    public double XMm(StationPattern pattern) => pattern.Segment.Zone switch
+    internal double XMm(StationPattern pattern) => pattern.Segment.Zone switch
     {
         Zone.Grip => pattern.Coordinate * Places.GripEndMm,
         Zone.Blade => Places.ThroatMm + pattern.Coordinate * Places.BladeMm,
@@ -39,12 +33,9 @@ public sealed record PaddleForm(PaddlePlaces Places, GripShape Grip, BladeShape 
         _ => Places.LowerHandMm + pattern.Coordinate * (Places.ThroatMm - Places.LowerHandMm),
     };
 
-    /// <summary>
-    /// Distance (mm) from the top of the grip measured along the shaft's line: x itself down to the throat, foreshortened by
-    /// the bend below it. This is the coordinate in which the paddle balances on a finger. Theory S10.
-    /// </summary>
-    public double AlongShaftMm(double xMm) =>
-        xMm <= Places.ThroatMm ? xMm : Places.ThroatMm + (xMm - Places.ThroatMm) * BendCosine;
+    /// <summary>Distance (mm) from the top of the grip measured along the shaft's line: x itself down to the throat, foreshortened by the
+    /// bend below it. This is the coordinate in which the paddle balances on a finger. Theory S10.</summary>
+    public double AlongShaftMm(double xMm) => xMm <= Places.ThroatMm ? xMm : Places.ThroatMm + (xMm - Places.ThroatMm) * BendCosine;
 
     /// <summary>The places that a report prints: no more than 10 mm apart, and one at every knot.</summary>
     public StationGrid PrintedGrid() => StationGrid.Printed(Lengths, Blade.WidestAt, 10);
@@ -79,49 +70,34 @@ public sealed class PaddleSolid
 
     /// <summary>What fixes the solid apart from its sizes.</summary>
     public PaddleForm Form { get; }
-
     /// <summary>The nine sizes.</summary>
     public PaddleSizes Sizes { get; }
-
     /// <summary>The places.</summary>
     public StationGrid Grid { get; }
-
     /// <summary>The outline on the face.</summary>
     public HalfBreadthCurve Outline { get; }
-
     /// <summary>x of each place, mm, along the paddle's centre line.</summary>
     public double[] X { get; }
-
     /// <summary>Half-widths w, mm.</summary>
     public double[] HalfWidth { get; }
-
     /// <summary>Half-thicknesses at the centre c, mm.</summary>
     public double[] HalfThickness { get; }
-
     /// <summary>Half-thicknesses at the edge e, mm.</summary>
     public double[] EdgeHalfThickness { get; }
-
     /// <summary>Areas of the sections, mm².</summary>
     public double[] Area { get; }
-
     /// <summary>Second moments of the sections for bending across the faces, mm⁴.</summary>
     public double[] FlatSecondMoment { get; }
-
     /// <summary>Slopes of the steeper face along the paddle, rise over run, none negative: how far the taper cuts the grain.</summary>
     public double[] FaceSlope { get; }
-
     /// <summary>Parameters of the outline's Béziers at the places.</summary>
     internal double[] CurveParameter { get; }
-
     /// <summary>How many places there are.</summary>
     public int Count => X.Length;
 
     /// <summary>Shapes the solid at every place of a grid.</summary>
     /// <param name="form">What fixes the solid apart from its sizes.</param>
-    /// <param name="sizes">The nine sizes.</param>
-    /// <param name="outline">The outline drawn for those sizes.</param>
-    /// <param name="grid">The places.</param>
-    public static PaddleSolid Shape(PaddleForm form, PaddleSizes sizes, HalfBreadthCurve outline, StationGrid grid)
+    internal static PaddleSolid Shape(PaddleForm form, PaddleSizes sizes, HalfBreadthCurve outline, StationGrid grid)
     {
         var solid = new PaddleSolid(form, sizes, grid, outline);
         var slopes = SpineSlopes.Of(sizes);
@@ -176,15 +152,13 @@ public sealed class PaddleSolid
     }
 
     /// <summary>The section at place <paramref name="i"/>.</summary>
-    public Section Section(int i) => new(HalfWidth[i], HalfThickness[i], EdgeHalfThickness[i], Grid.Patterns[i].Moments);
+    internal Section Section(int i) => new(HalfWidth[i], HalfThickness[i], EdgeHalfThickness[i], Grid.Patterns[i].Moments);
 
     /// <summary>Quadrature weight of place <paramref name="i"/>, mm.</summary>
     public double WeightMm(int i) => Grid.Patterns[i].Weight * Form.Lengths.Of(Grid.Patterns[i].Segment);
 
-    /// <summary>
-    /// Offset (mm, along +z) of the section's centre from the shaft's line: a one-sided grip's hollow pushes it away from the
-    /// hollowed face, a bend carries the blade off. Theory S10.
-    /// </summary>
+    /// <summary>Offset (mm, along +z) of the section's centre from the shaft's line: a one-sided grip's hollow pushes it away from the
+    /// hollowed face, a bend carries the blade off. Theory S10.</summary>
     public double CentreOffsetMm(int i)
     {
         var pattern = Grid.Patterns[i];

@@ -7,7 +7,6 @@ namespace Paddle.Design.Solid;
 public sealed class StationGrid
 {
     private static readonly ConcurrentDictionary<(int Segment, int Count), StationPattern[]> Even = new();
-
     private readonly StationPattern[] patterns;
 
     private StationGrid(StationPattern[] patterns)
@@ -19,16 +18,11 @@ public sealed class StationGrid
 
     /// <summary>The coarse Gauss grid on which the solver works.</summary>
     public static StationGrid Coarse { get; } = Gauss([3, 2, 4, 3, 2, 5, 6, 4, 4, 3]);
-
     /// <summary>The fine Gauss grid from which the report's sums come.</summary>
     public static StationGrid Fine { get; } = Gauss([6, 6, 12, 5, 3, 6, 10, 10, 14, 10]);
-
     /// <summary>The patterns in order.</summary>
     public ReadOnlySpan<StationPattern> Patterns => patterns;
-
-    /// <summary>The place at the lower hand.</summary>
     public int LowerHandPlace { get; }
-
     /// <summary>The first place on the blade, at the throat.</summary>
     public int FirstBladePlace { get; }
 
@@ -56,7 +50,7 @@ public sealed class StationGrid
     /// <param name="lengths">Lengths (mm) of grip, upper shaft, lower shaft and blade.</param>
     /// <param name="widestAt">Widest point as a fraction of the blade.</param>
     /// <param name="spacingMm">Largest distance between neighbours, mm.</param>
-    public static StationGrid Printed(in ZoneLengths lengths, double widestAt, double spacingMm)
+    internal static StationGrid Printed(in ZoneLengths lengths, double widestAt, double spacingMm)
     {
         var patterns = new List<StationPattern>(256);
         for (var i = 0; i < Segment.All.Count; i++)
@@ -79,7 +73,7 @@ public sealed class StationGrid
     /// <param name="lengths">Lengths (mm) of grip, upper shaft, lower shaft and blade.</param>
     /// <param name="xsMm">Places in rising order, mm.</param>
     /// <exception cref="ArgumentOutOfRangeException">A place lies outside the paddle.</exception>
-    public static StationGrid Through(in ZoneLengths lengths, ReadOnlySpan<double> xsMm)
+    internal static StationGrid Through(in ZoneLengths lengths, ReadOnlySpan<double> xsMm)
     {
         var patterns = new StationPattern[xsMm.Length];
         for (var i = 0; i < xsMm.Length; i++) patterns[i] = PatternAt(lengths, xsMm[i]);
@@ -144,7 +138,7 @@ public sealed class StationGrid
 public readonly record struct ZoneLengths(double GripMm, double UpperShaftMm, double LowerShaftMm, double BladeMm)
 {
     /// <summary>Length of one unit of a segment's coordinate, mm.</summary>
-    public double Of(Segment segment) => segment.Zone switch
+    internal double Of(Segment segment) => segment.Zone switch
     {
         Zone.Grip => GripMm,
         Zone.Blade => BladeMm,

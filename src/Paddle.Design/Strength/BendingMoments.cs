@@ -2,20 +2,15 @@ using Paddle.Design.Solid;
 
 namespace Paddle.Design.Strength;
 
-/// <summary>
-/// Bending moment along the paddle held by two hands, from what the blade carries. Statics of an overhanging beam: the moment
-/// grows from the tip to the lower hand and falls evenly to nothing at the top hand. Theory L7–L9.
-/// </summary>
+/// <summary>Bending moment along the paddle held by two hands, from what the blade carries. Statics of an overhanging beam: the moment
+/// grows from the tip to the lower hand and falls evenly to nothing at the top hand. Theory L7–L9.</summary>
 internal static class BendingMoments
 {
     /// <summary>Fills the moments (N·mm) at every place.</summary>
-    /// <param name="solid">The solid.</param>
-    /// <param name="pressure">Water pressure on its blade.</param>
     /// <param name="loadCase">The case; one across the grain has the moments of its stroke.</param>
     /// <param name="bucklingN">Thrust at which the shaft would buckle, N: how near it is decides how far a thrust's moments grow.</param>
     /// <param name="moments">Receives the moments, one for each place.</param>
-    internal static void Fill(
-        PaddleSolid solid, BladePressure pressure, LoadCase loadCase, double bucklingN, Span<double> moments)
+    internal static void Fill(PaddleSolid solid, BladePressure pressure, LoadCase loadCase, double bucklingN, Span<double> moments)
     {
         FirstOrder(solid, pressure, loadCase, moments);
         if (loadCase.ThrustN == 0) return;

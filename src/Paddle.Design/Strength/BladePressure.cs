@@ -3,19 +3,14 @@ using Paddle.Design.Solid;
 
 namespace Paddle.Design.Strength;
 
-/// <summary>
-/// Moments ∫ξᵏ dA of the blade's face from every place to the tip, ξ being the distance below the throat: all that any water
-/// pressure growing with the square of the distance from a pivot, or spread evenly, needs. Theory L5–L6.
-/// </summary>
-/// <remarks>
-/// Summed over the very Béziers that are drawn. Strip force of a turning blade ∝ w(x)·(x − x₀)²: the drag law applied strip by
-/// strip about the stroke's pivot x₀, the point of the paddle at rest in the water.
-/// </remarks>
-public sealed class BladePressure
+/// <summary>Moments ∫ξᵏ dA of the blade's face from every place to the tip, ξ being the distance below the throat: all that any water
+/// pressure growing with the square of the distance from a pivot, or spread evenly, needs. Theory L5–L6.</summary>
+/// <remarks>Summed over the very Béziers that are drawn. Strip force of a turning blade ∝ w(x)·(x − x₀)²: the drag law applied strip by
+/// strip about the stroke's pivot x₀, the point of the paddle at rest in the water.</remarks>
+internal sealed class BladePressure
 {
     private const int Powers = 4;
     private static readonly GaussRule Gauss = new(3);
-
     private readonly double[] moments; // Powers for each blade place
     private readonly double throatMm;
     private readonly int firstPlace;
@@ -28,7 +23,6 @@ public sealed class BladePressure
 
     /// <summary>Area of the blade's face, mm².</summary>
     public double AreaMm2 => moments[0];
-
     /// <summary>x of the face's centroid, mm: the resultant of an even pressure.</summary>
     public double CentroidMm => throatMm + moments[1] / moments[0];
 

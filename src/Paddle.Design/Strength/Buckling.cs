@@ -1,11 +1,9 @@
 namespace Paddle.Design.Strength;
 
 /// <summary>Buckling of the shaft between the hands, a column of changing stiffness pinned at both. Theory L11.</summary>
-/// <remarks>
-/// Vianello's method of successive approximation (Timoshenko and Gere, Theory of Elastic Stability, from memory): the deflection
-/// that a thrust causes on an assumed shape is the next shape; at the critical load the two are equal. The blade below the lower
-/// hand is taken as held by the bottom that it pushes on.
-/// </remarks>
+/// <remarks>Vianello's method of successive approximation (Timoshenko and Gere, Theory of Elastic Stability, from memory): the deflection
+/// that a thrust causes on an assumed shape is the next shape; at the critical load the two are equal. The blade below the lower hand is
+/// taken as held by the bottom that it pushes on.</remarks>
 internal static class Buckling
 {
     // Each pass divides what is wrong with the load by about 16.

@@ -2,10 +2,8 @@ using Paddle.Design.Solid;
 
 namespace Paddle.Design.Strength;
 
-/// <summary>
-/// Stress across the grain where the water bends the blade across: the plate's own equation weighted with the distance from the
-/// spine and summed over the width, so that nothing need be known of the edges. Theory L19.
-/// </summary>
+/// <summary>Stress across the grain where the water bends the blade across: the plate's own equation weighted with the distance from the
+/// spine and summed over the width, so that nothing need be known of the edges. Theory L19.</summary>
 /// <remarks>
 /// <para>
 /// m = ½[q·w/2 − (Mη)″ − 2λ·(…)] with M(x) the bending moment, q = M″ the strip force, w the half-width and η (theory S12) the mean
@@ -27,10 +25,8 @@ internal static class CrossGrainBending
 {
     /// <summary>λ: share of the twist that stress along rays carries.</summary>
     internal const double TwistShare = 0.30;
-
     /// <summary>Share of the stress along the grain that appears across it.</summary>
     internal const double CurlShare = 0.008;
-
     /// <summary>Where the looking begins, fraction of the blade: above it the section is still more shaft than plate.</summary>
     internal const double From = 0.20;
 
@@ -41,8 +37,6 @@ internal static class CrossGrainBending
     /// <summary>The largest stress across the grain and where it is.</summary>
     /// <param name="solid">The solid at close places.</param>
     /// <param name="momentsNmm">Bending moment at each of its places, N·mm.</param>
-    /// <param name="pressure">Water pressure on its blade.</param>
-    /// <param name="forceN">The stroke's force, N.</param>
     /// <param name="pivotMm">Distance of the stroke's pivot above the throat, mm. Theory L5.</param>
     internal static (double StressMPa, double AtMm) Of(
         PaddleSolid solid, ReadOnlySpan<double> momentsNmm, BladePressure pressure, double forceN, double pivotMm)
@@ -61,8 +55,6 @@ internal static class CrossGrainBending
     /// <summary>Stress across the grain on the spine's face at every place, MPa; 0 above <see cref="From"/> and where the solid closes.</summary>
     /// <param name="solid">The solid at close places.</param>
     /// <param name="momentsNmm">Bending moment at each of its places, N·mm.</param>
-    /// <param name="pressure">Water pressure on its blade.</param>
-    /// <param name="forceN">The stroke's force, N.</param>
     /// <param name="pivotMm">Distance of the stroke's pivot above the throat, mm.</param>
     /// <param name="stressesMPa">Receives the stresses; one for each place.</param>
     internal static void Fill(

@@ -2,19 +2,13 @@ using Paddle.Design.Wood;
 
 namespace Paddle.Design.Strength;
 
-/// <summary>
-/// A knock on an unprotected edge: what force on 20 mm of it the wood across the grain bears, and what cloth laid over the edge
-/// adds. Not a limit of the design: no wooden edge survives a rock by strength. Theory L20–L21.
-/// </summary>
-/// <remarks>
-/// The wood opens along the grain beside the knock, where the edge bends across. Finite elements of 36 knocks on blades, 20-node
-/// bricks, made apart from this project: σ = 0.8·P/t² reads 1.0 to 1.9 of their stress on the body of the blade, up to 2.7 near the tip.
-/// </remarks>
+/// <summary>A knock on an unprotected edge: what force on 20 mm of it the wood across the grain bears, and what cloth laid over the edge
+/// adds. Not a limit of the design: no wooden edge survives a rock by strength. Theory L20–L21.</summary>
+/// <remarks>The wood opens along the grain beside the knock, where the edge bends across. Finite elements of 36 knocks on blades, 20-node
+/// bricks, made apart from this project: σ = 0.8·P/t² reads 1.0 to 1.9 of their stress on the body of the blade, up to 2.7 near the
+/// tip.</remarks>
 internal static class EdgeKnock
 {
-    /// <summary>Length of edge that the knock acts on, mm.</summary>
-    internal const double LengthMm = 20;
-
     // Stress beside the knock: σ = 0.8·P/t². As a moment on a strip, σ = 6m/t²: m = P·0.8/6 for each millimetre.
     private const double StressShape = 0.8;
     private const double MomentShape = StressShape / 6;
@@ -25,20 +19,15 @@ internal static class EdgeKnock
 
     /// <summary>Force (N) on 20 mm of the edge at which the wood opens. Theory L20.</summary>
     /// <param name="crossGrainStrengthMPa">Strength across the grain, MPa.</param>
-    /// <param name="edgeThicknessMm">Full thickness of the edge, mm.</param>
     internal static double BorneN(double crossGrainStrengthMPa, double edgeThicknessMm) =>
         crossGrainStrengthMPa * edgeThicknessMm * edgeThicknessMm / StressShape; // theory L20
 
     /// <summary>Force (N) on 20 mm of an edge with cloth on both faces at which the wood under the cloth opens. Theory L21.</summary>
     /// <param name="crossGrainStrengthMPa">Strength of the wood across the grain, MPa.</param>
     /// <param name="crossGrainModulusMPa">Modulus of the wood across the grain, MPa.</param>
-    /// <param name="edgeThicknessMm">Full thickness of the wooden edge, mm.</param>
-    /// <param name="cloth">The cloth on each face.</param>
-    /// <remarks>
-    /// Transformed section of a strip across the edge: wood t thick between two facings. The same moment bends a stiffer strip less, so
-    /// the wood's strain falls in the proportion of the stiffnesses. Shear across the grain opens it at the latest: pure shear pulls under
-    /// 45° as hard as it shears.
-    /// </remarks>
+    /// <remarks>Transformed section of a strip across the edge: wood t thick between two facings. The same moment bends a stiffer strip
+    /// less, so the wood's strain falls in the proportion of the stiffnesses. Shear across the grain opens it at the latest: pure shear
+    /// pulls under 45° as hard as it shears.</remarks>
     internal static double BorneUnderClothN(
         double crossGrainStrengthMPa, double crossGrainModulusMPa, double edgeThicknessMm, ClothFacing cloth)
     {
@@ -48,12 +37,8 @@ internal static class EdgeKnock
         return Math.Min(bent, crossGrainStrengthMPa * t * t / ShearShape); // theory L21
     }
 
-    /// <summary>
-    /// Force (N) on 20 mm of the edge at which the cloth itself tears, the wood between having opened: only the two facings still pull
-    /// and push. Theory L21.
-    /// </summary>
-    /// <param name="edgeThicknessMm">Full thickness of the wooden edge, mm.</param>
-    /// <param name="cloth">The cloth on each face.</param>
+    /// <summary>Force (N) on 20 mm of the edge at which the cloth itself tears, the wood between having opened: only the two facings still
+    /// pull and push. Theory L21.</summary>
     internal static double ClothTearsN(double edgeThicknessMm, ClothFacing cloth) =>
         cloth.StrengthMPa * cloth.ThicknessMm * (edgeThicknessMm + cloth.ThicknessMm) / MomentShape; // theory L21
 
@@ -66,7 +51,6 @@ internal static class EdgeKnock
 }
 
 /// <summary>What a knock on 20 mm of an edge may be before the wood opens: reported, never designed for. Theory L20–L21.</summary>
-/// <param name="BareN">On bare wood, N.</param>
 /// <param name="UnderClothN">On wood under glass cloth of usual weight on both faces, N.</param>
 /// <param name="ClothTearsN">At which that cloth tears, the wood having opened, N.</param>
 public sealed record KnockOnEdge(double BareN, double UnderClothN, double ClothTearsN)
@@ -86,7 +70,6 @@ public sealed record KnockOnEdge(double BareN, double UnderClothN, double ClothT
 }
 
 /// <summary>Cloth in resin on one face of the blade.</summary>
-/// <param name="ThicknessMm">Thickness of all its layers, mm.</param>
 /// <param name="ModulusMPa">Modulus across the blade's grain, MPa.</param>
 /// <param name="StrengthMPa">Tensile strength in the same direction, MPa.</param>
 internal sealed record ClothFacing(double ThicknessMm, double ModulusMPa, double StrengthMPa)
@@ -98,7 +81,6 @@ internal sealed record ClothFacing(double ThicknessMm, double ModulusMPa, double
 
     /// <summary>Plain-woven glass cloth in epoxy, half its threads across the blade.</summary>
     /// <param name="clothGM2">Mass of one layer of dry cloth, g/m².</param>
-    /// <param name="layers">Layers on each face.</param>
     /// <remarks>Rule of mixtures: half the glass lies along the pull, the rest counts as resin.</remarks>
     internal static ClothFacing WovenGlass(double clothGM2, int layers) => new(
         layers * clothGM2 / GlassDensityKgM3 / GlassShare,

@@ -12,12 +12,10 @@ public sealed record Flex(double BenchFlexMm, double TipDeflectionMm, double Fir
     // Form factor of shear: 6/5 of a rectangle; an ellipse has 10/9. Shear is under 1 % of the flex, so one figure serves.
     internal const double ShearForm = 1.2;
 
-    /// <summary>Flex of a solid.</summary>
     /// <param name="fine">The solid on a Gauss grid, for the deflections.</param>
     /// <param name="stations">The solid at close places, for the frequency.</param>
     /// <param name="centreOfPressureMm">Where the bench load hangs, mm.</param>
-    /// <param name="wood">The wood.</param>
-    public static Flex Of(PaddleSolid fine, PaddleSolid stations, double centreOfPressureMm, WoodInUse wood)
+    internal static Flex Of(PaddleSolid fine, PaddleSolid stations, double centreOfPressureMm, WoodInUse wood)
     {
         var (bench, tip) = Deflections(fine, centreOfPressureMm, wood);
         return new(bench, tip, FrequencyHz(stations, wood));
@@ -38,12 +36,9 @@ public sealed record Flex(double BenchFlexMm, double TipDeflectionMm, double Fir
 
     /// <summary>Bench flex and tip deflection by virtual work. Theory L12.</summary>
     /// <param name="fine">The solid on a Gauss grid.</param>
-    /// <param name="centreOfPressureMm">Where the load hangs, mm.</param>
     /// <param name="wood">True modulus and shear modulus, MPa.</param>
-    /// <remarks>
-    /// δ = F∫m²/(EI)dx + F∫k·v²/(GA)dx with m, v of a unit load. The modulus is the true one because shear is counted apart
-    /// (Wood Handbook table 5-3, footnote: the tabulated modulus is apparent and about 10 % low).
-    /// </remarks>
+    /// <remarks>δ = F∫m²/(EI)dx + F∫k·v²/(GA)dx with m, v of a unit load. The modulus is the true one because shear is counted apart (Wood
+    /// Handbook table 5-3, footnote: the tabulated modulus is apparent and about 10 % low).</remarks>
     internal static (double BenchMm, double TipMm) Deflections(PaddleSolid fine, double centreOfPressureMm, WoodInUse wood)
     {
         double bench = 0, tip = 0;
@@ -53,8 +48,8 @@ public sealed record Flex(double BenchFlexMm, double TipDeflectionMm, double Fir
             if (weight <= 0) continue;
             var (m, v) = UnitLoad(fine.Form, fine.X[i], centreOfPressureMm);
             var (mTip, vTip) = UnitLoad(fine.Form, fine.X[i], fine.Form.Places.OverallMm);
-            double bending = weight / (wood.ModulusMPa * fine.FlatSecondMoment[i]);
-            double shear = weight * ShearForm / (wood.ShearModulusMPa * fine.Area[i]);
+            var bending = weight / (wood.ModulusMPa * fine.FlatSecondMoment[i]);
+            var shear = weight * ShearForm / (wood.ShearModulusMPa * fine.Area[i]);
             bench += m * m * bending + v * v * shear;
             tip += m * mTip * bending + v * vTip * shear;
         }

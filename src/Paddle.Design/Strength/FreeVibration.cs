@@ -1,21 +1,17 @@
 namespace Paddle.Design.Strength;
 
 /// <summary>First bending frequency of a free beam of changing section, by Stodola's method. Theory L13.</summary>
-/// <remarks>
-/// Source: Stodola iteration (Den Hartog, Mechanical Vibrations, from memory). The inertia load of an assumed shape, freed of
-/// the two rigid motions, bends the beam into the next shape; ω² is the ratio of the two.
-/// </remarks>
+/// <remarks>Source: Stodola iteration (Den Hartog, Mechanical Vibrations, from memory). The inertia load of an assumed shape, freed of the
+/// two rigid motions, bends the beam into the next shape; ω² is the ratio of the two.</remarks>
 internal static class FreeVibration
 {
     // Each pass divides what is wrong with ω² by (ω₂/ω₁)⁴, about 50.
     private const int Passes = 4;
 
-    /// <summary>Frequency, Hz.</summary>
     /// <param name="x">Places in rising order, mm.</param>
     /// <param name="massPerLength">Mass per length at each place, kg/mm.</param>
     /// <param name="stiffness">EI at each place, N·mm².</param>
-    internal static double FirstFrequencyHz(
-        ReadOnlySpan<double> x, ReadOnlySpan<double> massPerLength, ReadOnlySpan<double> stiffness)
+    internal static double FirstFrequencyHz(ReadOnlySpan<double> x, ReadOnlySpan<double> massPerLength, ReadOnlySpan<double> stiffness)
     {
         var count = x.Length;
         Span<double> mass = stackalloc double[count];

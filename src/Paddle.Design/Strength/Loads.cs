@@ -3,24 +3,19 @@ using Paddle.Design.Water;
 namespace Paddle.Design.Strength;
 
 /// <summary>What a paddle is designed to stand.</summary>
-/// <param name="Duty">What it is made for.</param>
 /// <param name="BodyMassKg">Body mass that the default forces scale with, kg.</param>
 /// <param name="Cases">Every load case, in the order in which a report lists them.</param>
 public sealed record Loads(Duty Duty, double BodyMassKg, IReadOnlyList<LoadCase> Cases)
 {
     /// <summary>Body mass when none is given, kg.</summary>
     public const double UnknownBodyMassKg = 75;
-
     /// <summary>Weight that a maker hangs at the centre of pressure to check the flex, N.</summary>
     public const double BenchN = 50;
-
     /// <summary>Peak over mean force of a stroke: 16.3/7.9. Source: elite dragon-boat paddlers, Ho, Smith and O'Meara 2009 (abstract).</summary>
     public const double PeakOverMean = 2.06;
 
-    /// <summary>
-    /// Strength for a load of a second or less over that of a five-minute test, applied to strokes, brace and push. Source: EN 1995-1-1,
-    /// k_mod of instantaneous loads on solid timber, 1.10 in dry service, in the ICE Manual, table 19.9. Theory L17.
-    /// </summary>
+    /// <summary>Strength for a load of a second or less over that of a five-minute test, applied to strokes, brace and push. Source: EN
+    /// 1995-1-1, k_mod of instantaneous loads on solid timber, 1.10 in dry service, in the ICE Manual, table 19.9. Theory L17.</summary>
     public const double InstantaneousShare = 1.10;
 
     // Least factors of the cases other than the hard stroke when that has 1.3: fatigue strength is a life, not a collapse (EN 1995-2
@@ -30,7 +25,6 @@ public sealed record Loads(Duty Duty, double BodyMassKg, IReadOnlyList<LoadCase>
 
     private const double DragOfFlatBlade = 1.2; // mean of the band of plate drag for a blade's aspect, theory H6
     private const double GravityMS2 = 9.80665;
-
     private const string Instantaneous = "; 1.10 on strength for its duration: EN 1995-1-1, instantaneous, in the ICE Manual table 19.9";
 
     /// <summary>Every load case, in the order in which a report lists them.</summary>
@@ -42,20 +36,16 @@ public sealed record Loads(Duty Duty, double BodyMassKg, IReadOnlyList<LoadCase>
 
     /// <summary>The cases that bend the paddle along its length: those that the sizes are chosen for.</summary>
     public IReadOnlyList<LoadCase> AlongTheGrain { get; private init; } = [.. Cases.Where(loadCase => loadCase.BendsAlongTheGrain)];
-
     /// <summary>The easy stroke, whose pressure also gives the centre of pressure and the hands' forces.</summary>
     public LoadCase Touring => Cases.First(loadCase => loadCase.Action == LoadAction.Stroke);
 
-    /// <summary>The case with this id.</summary>
-    public LoadCase Case(string id) => Cases.First(loadCase => loadCase.Id == id);
+    internal LoadCase Case(string id) => Cases.First(loadCase => loadCase.Id == id);
 
     /// <summary>The load cases of a duty. To add one: add its record here. Theory L1–L4.</summary>
-    /// <param name="duty">What the paddle is made for.</param>
-    /// <param name="bodyMassKg">Body mass, kg.</param>
     /// <param name="bladeAreaMm2">Area of the blade's face, mm²: what limits the force of a brace.</param>
     /// <param name="leastFactor">Least factor of the hard stroke in place of the duty's own; scales all others in proportion.</param>
     /// <param name="asked">Forces that the caller states in place of the defaults.</param>
-    public static Loads For(Duty duty, double bodyMassKg, double bladeAreaMm2, double? leastFactor = null, ForcesAsked? asked = null)
+    internal static Loads For(Duty duty, double bodyMassKg, double bladeAreaMm2, double? leastFactor = null, ForcesAsked? asked = null)
     {
         var rule = DutyRule.Of(duty);
         asked ??= new();
@@ -105,7 +95,7 @@ public sealed record Loads(Duty Duty, double BodyMassKg, IReadOnlyList<LoadCase>
 }
 
 /// <summary>Forces that a caller states, N; null ones follow from duty and body mass.</summary>
-public sealed record ForcesAsked(
+internal sealed record ForcesAsked(
     double? TouringStrokeN = null,
     double? HardStrokeN = null,
     double? BraceN = null,

@@ -4,23 +4,16 @@ using Paddle.Design.Wood;
 namespace Paddle.Design.Strength;
 
 /// <summary>Every load case looked at at every place of a solid.</summary>
-/// <param name="Cases">One result for each case.</param>
 /// <param name="BucklingLoadN">Thrust at which the shaft would buckle between the hands, N.</param>
-/// <param name="Knock">What an edge bears.</param>
 public sealed record StrengthCheck(IReadOnlyList<CaseResult> Cases, double BucklingLoadN, KnockOnEdge Knock)
 {
     /// <summary>The case nearest to its least factor, or furthest below it.</summary>
     public CaseResult Governing => Cases.MinBy(result => result.Margin)!;
-
     /// <summary>Least margin of the cases that the sizes are chosen for.</summary>
     internal double AlongTheGrainMargin => Cases.Where(result => result.Case.BendsAlongTheGrain).Min(result => result.Margin);
 
-    /// <summary>Checks a solid.</summary>
     /// <param name="solid">The solid at the places to look at.</param>
-    /// <param name="pressure">Water pressure on its blade.</param>
-    /// <param name="loads">The forces.</param>
-    /// <param name="wood">The wood's strengths.</param>
-    public static StrengthCheck Of(PaddleSolid solid, BladePressure pressure, Loads loads, WoodInUse wood)
+    internal static StrengthCheck Of(PaddleSolid solid, BladePressure pressure, Loads loads, WoodInUse wood)
     {
         var count = solid.Count;
         Span<double> moments = stackalloc double[count], grain = stackalloc double[count];
@@ -68,10 +61,8 @@ public sealed record StrengthCheck(IReadOnlyList<CaseResult> Cases, double Buckl
     internal static double StrengthShare(PaddleSolid solid, int place, LoadCase loadCase, WoodInUse wood) =>
         loadCase.StrengthShare * new TaperedGrain(wood.SlopeOfGrain).Share(solid.FaceSlope[place]);
 
-    /// <summary>
-    /// Stress (MPa) on the face at a place: bending, with what beam theory misses where the spine tapers, and in a push-off the thrust.
-    /// Theory L14.
-    /// </summary>
+    /// <summary>Stress (MPa) on the face at a place: bending, with what beam theory misses where the spine tapers, and in a push-off the
+    /// thrust. Theory L14.</summary>
     internal static double StressMPa(PaddleSolid solid, int place, double momentNmm, double thrustN)
     {
         // Both ends close to nothing; so does the moment there, faster.
@@ -98,4 +89,25 @@ public sealed record StrengthCheck(IReadOnlyList<CaseResult> Cases, double Buckl
         var share = loadCase.StrengthShare;
         return new(loadCase, stress, at, share * wood.CrossGrainStrengthMPa, share * wood.MeanCrossGrainStrengthMPa, stress, at);
     }
+}
+
+/// <summary>How one load case comes out. Theory L14.</summary>
+/// <param name="StressMPa">Stress where the safety factor is least, MPa, with the allowance for a tapering spine.</param>
+/// <param name="AtMm">Where that is, mm from the top of the grip.</param>
+/// <param name="StrengthMPa">
+/// Strength it is held against there, MPa: 5th percentile at the wood's moisture, at the slope of the board's grain and of the taper
+/// together, times the share for the load's duration and number.
+/// </param>
+/// <param name="MeanStrengthMPa">The same from the mean strength, MPa.</param>
+/// <param name="MaxStressMPa">Greatest stress anywhere, MPa.</param>
+/// <param name="MaxStressAtMm">Where that is, mm from the top of the grip.</param>
+public sealed record CaseResult(
+    LoadCase Case, double StressMPa, double AtMm, double StrengthMPa, double MeanStrengthMPa, double MaxStressMPa, double MaxStressAtMm)
+{
+    /// <summary>Strength over stress where that is least.</summary>
+    public double SafetyFactor => StrengthMPa / StressMPa;
+    /// <summary>Safety factor over the least factor asked of the case: 1 or more when it holds.</summary>
+    public double Margin => SafetyFactor / Case.LeastFactor;
+    /// <summary>Mean strength over stress.</summary>
+    public double SafetyFactorOnMean => MeanStrengthMPa / StressMPa;
 }

@@ -5,17 +5,14 @@ using Paddle.Design.Water;
 namespace Paddle.Design.Stroke;
 
 /// <summary>Works out what the paddle does in the water and to the joints.</summary>
-public static class StrokeStep
+internal static class StrokeStep
 {
     /// <summary>Water temperature, °C.</summary>
     public const double WaterC = 15;
-
     /// <summary>Touring speed of a canoe, m/s (common practice: 1.3–1.8).</summary>
     public const double BoatSpeedMS = 1.5;
-
     /// <summary>Height that a stroke lifts the paddle, m (engineering assumption: 0.30–0.40).</summary>
     public const double LiftM = 0.35;
-
     /// <summary>Strokes in a day's touring: six hours at 45 a minute (trip reports give about 1 000 an hour and more).</summary>
     public const double StrokesPerDay = 16200;
 
@@ -23,9 +20,6 @@ public static class StrokeStep
 
     /// <summary>The figures of a finished solid.</summary>
     /// <param name="form">What fixes the solid apart from its sizes.</param>
-    /// <param name="pressure">Water pressure on its blade.</param>
-    /// <param name="loads">The forces.</param>
-    /// <param name="massG">Mass of the finished paddle, g.</param>
     public static StrokeFigures Of(PaddleForm form, BladePressure pressure, Loads loads, double massG)
     {
         var places = form.Places;
@@ -86,15 +80,11 @@ public static class StrokeStep
 }
 
 /// <summary>Forces on the two hands by the lever law. Theory K1–K3.</summary>
-/// <param name="TopN">Push of the top hand, N.</param>
-/// <param name="LowerN">Pull of the lower hand, N.</param>
 /// <param name="MomentNm">Bending moment at the lower hand, N·m.</param>
-public readonly record struct HandForces(double TopN, double LowerN, double MomentNm)
+internal readonly record struct HandForces(double TopN, double LowerN, double MomentNm)
 {
     /// <summary>The forces that hold a force across the blade.</summary>
-    /// <param name="form">The paddle's places and bend.</param>
     /// <param name="forceN">The force, N, square to the blade.</param>
-    /// <param name="belowThroatMm">Where it acts, mm below the throat.</param>
     /// <remarks>F_top = M/a, M = F·(d + b·cos β), F_low = F·cos β + F_top; the paddle's own weight is left out.</remarks>
     public static HandForces Of(PaddleForm form, double forceN, double belowThroatMm)
     {

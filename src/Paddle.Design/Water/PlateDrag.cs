@@ -3,20 +3,14 @@ namespace Paddle.Design.Water;
 /// <summary>Low and high drag coefficient between which a stroke's effective value lies; dimensionless.</summary>
 /// <param name="Low">Fully submerged plate in a steady stream.</param>
 /// <param name="High">Plate blade in a shallow flume.</param>
-public readonly record struct DragCoefficientBand(double Low, double High);
+internal readonly record struct DragCoefficientBand(double Low, double High);
 
-/// <summary>
-/// Drag of a sharp-edged plate square to the flow, the model of a paddle blade in mid-stroke. The edges fix the
-/// separation, so the coefficient does not depend on the Reynolds number at paddle speeds (about 1e5; from memory).
-/// </summary>
-public static class PlateDrag
+/// <summary>Drag of a sharp-edged plate square to the flow, the model of a paddle blade in mid-stroke. The edges fix the separation, so the
+/// coefficient does not depend on the Reynolds number at paddle speeds (about 1e5; from memory).</summary>
+internal static class PlateDrag
 {
-    /// <summary>Coefficient used where the blade's proportions are unknown. Source: Hoerner's plate data, 1.20 at aspect ratio 5.</summary>
-    public const double DefaultCoefficient = 1.2;
-
     /// <summary>Largest coefficient of a flat plate blade in a shallow flume. Source: Caplan and Gardner's flume data, as tabulated on a rowing-physics page.</summary>
     public const double FlumeCoefficient = 2.0;
-
     /// <summary>Largest aspect ratio at which the fit below was checked.</summary>
     public const double LargestFittedAspectRatio = 20;
 
@@ -32,16 +26,13 @@ public static class PlateDrag
         return Math.Max(lengthMm, widthMm) / Math.Min(lengthMm, widthMm);
     }
 
-    /// <summary>
-    /// Drag coefficient of a fully submerged plate square to a steady flow: C_d = 1.10 + 0.02 (AR + 1/AR).
-    /// </summary>
+    /// <summary>Drag coefficient of a fully submerged plate square to a steady flow: C_d = 1.10 + 0.02 (AR + 1/AR).</summary>
     /// <param name="aspectRatio">AR, long side over short side (either way up gives the same value), 1/20 to 20.</param>
     /// <returns>C_d, dimensionless.</returns>
-    /// <remarks>
-    /// Source: form from memory (fluid-mechanics handbook table after Hoerner: 1.18, 1.2, 1.3, 1.5 at 1, 5, 10, 20);
-    /// anchored by two values seen: 1.17 for a square plate (Aeronautical Engineer's Data Book, fig. 5.13) and 1.20 at 5 (Hoerner's plate data).
-    /// Blade shape is left out on purpose: water-tunnel tests found small differences between paddle blades (Ritchie and Selamat 2010, abstract).
-    /// </remarks>
+    /// <remarks>Source: form from memory (fluid-mechanics handbook table after Hoerner: 1.18, 1.2, 1.3, 1.5 at 1, 5, 10, 20); anchored by
+    /// two values seen: 1.17 for a square plate (Aeronautical Engineer's Data Book, fig. 5.13) and 1.20 at 5 (Hoerner's plate data). Blade
+    /// shape is left out on purpose: water-tunnel tests found small differences between paddle blades (Ritchie and Selamat 2010,
+    /// abstract).</remarks>
     /// <exception cref="ArgumentOutOfRangeException">The ratio lies outside the range of the fit.</exception>
     public static double Coefficient(double aspectRatio)
     {
@@ -54,37 +45,11 @@ public static class PlateDrag
         return 1.10 + (0.02 * (aspectRatio + (1 / aspectRatio))); // theory H2
     }
 
-    /// <summary>
-    /// The band in which the effective coefficient of a real, impulsive stroke lies: the steady, fully submerged value up to
-    /// the value measured in a shallow flume.
-    /// </summary>
+    /// <summary>The band in which the effective coefficient of a real, impulsive stroke lies: the steady, fully submerged value up to the
+    /// value measured in a shallow flume.</summary>
     /// <param name="aspectRatio">Long side over short side, 1/20 to 20.</param>
-    /// <returns>Low and high coefficient.</returns>
     /// <remarks>Sources: <see cref="Coefficient"/> and <see cref="FlumeCoefficient"/>. Both should be shown; neither is a prediction.</remarks>
     public static DragCoefficientBand Band(double aspectRatio) => new(Coefficient(aspectRatio), FlumeCoefficient);
-
-    /// <summary>
-    /// Coefficient of a plate turned away from square: C_d(α) = C_d sin²α.
-    /// </summary>
-    /// <param name="coefficientSquare">C_d square to the flow.</param>
-    /// <param name="angleDegrees">α, angle between plate and flow, degrees, 0 to 90 (90 is square).</param>
-    /// <returns>C_d at that angle.</returns>
-    /// <remarks>
-    /// Source: form of Caplan and Gardner's flume fit. Close to Hoerner's plate data (aspect ratio 5) from 70° to 90°
-    /// (3 % low at 70°), and 15 % low at 45°: use it near square only.
-    /// </remarks>
-    /// <exception cref="ArgumentOutOfRangeException">The angle lies outside 0 to 90 degrees.</exception>
-    public static double InclinedCoefficient(double coefficientSquare, double angleDegrees)
-    {
-        RequirePositive(coefficientSquare, nameof(coefficientSquare));
-        if (!(angleDegrees >= 0 && angleDegrees <= 90))
-        {
-            throw new ArgumentOutOfRangeException(nameof(angleDegrees), angleDegrees, "The angle must lie between 0 and 90 degrees.");
-        }
-
-        double sine = Math.Sin(angleDegrees * Math.PI / 180);
-        return coefficientSquare * sine * sine; // theory H3
-    }
 
     /// <summary>Drag force of a plate: F = ½ ρ C_d A s².</summary>
     /// <param name="coefficient">C_d, dimensionless.</param>
@@ -120,33 +85,13 @@ public static class PlateDrag
         return Math.Sqrt(2 * forceN / (densityKgM3 * coefficient * areaM2)); // theory H5
     }
 
-    /// <summary>Area that carries a force at a given slip: A = 2 F / (ρ C_d s²).</summary>
-    /// <param name="forceN">F, N, above 0.</param>
-    /// <param name="coefficient">C_d, dimensionless.</param>
-    /// <param name="slipMS">s, m/s, above 0.</param>
-    /// <param name="densityKgM3">ρ, water density, kg/m³.</param>
-    /// <returns>A, m².</returns>
-    /// <remarks>Source: <see cref="ForceN"/> solved for the area.</remarks>
-    /// <exception cref="ArgumentOutOfRangeException">An argument is not a positive finite number.</exception>
-    public static double AreaM2(double forceN, double coefficient, double slipMS, double densityKgM3)
-    {
-        RequirePositive(forceN, nameof(forceN));
-        RequirePositive(coefficient, nameof(coefficient));
-        RequirePositive(slipMS, nameof(slipMS));
-        RequirePositive(densityKgM3, nameof(densityKgM3));
-        return 2 * forceN / (densityKgM3 * coefficient * slipMS * slipMS); // theory H6
-    }
-
-    /// <summary>
-    /// Froude efficiency of a propulsor that works by drag: η = V / (V + s), the share of the blade's power that reaches the boat.
-    /// </summary>
+    /// <summary>Froude efficiency of a propulsor that works by drag: η = V / (V + s), the share of the blade's power that reaches the
+    /// boat.</summary>
     /// <param name="boatSpeedMS">V, boat speed through the water, m/s, 0 or more.</param>
     /// <param name="slipMS">s, speed of the blade through the water, m/s, 0 or more.</param>
     /// <returns>η, 0 to 1; 0 at rest.</returns>
-    /// <remarks>
-    /// Source: power to the boat F V over power of the blade F (V + s). Steady flow at C_d 1.2 reads about ten points below
-    /// published paddling figures (67 to 76 %, Ho, Smith and O'Meara 2009), so it compares blades and predicts nothing.
-    /// </remarks>
+    /// <remarks>Source: power to the boat F V over power of the blade F (V + s). Steady flow at C_d 1.2 reads about ten points below
+    /// published paddling figures (67 to 76 %, Ho, Smith and O'Meara 2009), so it compares blades and predicts nothing.</remarks>
     /// <exception cref="ArgumentOutOfRangeException">A speed is negative or not finite.</exception>
     public static double FroudeEfficiency(double boatSpeedMS, double slipMS)
     {
@@ -157,17 +102,12 @@ public static class PlateDrag
 
     private static void RequirePositive(double value, string name)
     {
-        if (!(value > 0 && double.IsFinite(value)))
-        {
-            throw new ArgumentOutOfRangeException(name, value, "Must be a positive finite number.");
-        }
+        if (!(value > 0 && double.IsFinite(value))) throw new ArgumentOutOfRangeException(name, value, "Must be a positive finite number.");
     }
 
     private static void RequireNotNegative(double value, string name)
     {
         if (!(value >= 0 && double.IsFinite(value)))
-        {
             throw new ArgumentOutOfRangeException(name, value, "Must be a finite number, zero or more.");
-        }
     }
 }

@@ -3,10 +3,8 @@ using System.Runtime.CompilerServices;
 
 namespace Paddle.Design.Wood;
 
-/// <summary>
-/// The source lines of <see cref="WoodInUse"/>. They depend only on the species and on what was measured, and a solver resolves
-/// wood often, so the four sets of a species are worded once.
-/// </summary>
+/// <summary>The source lines of <see cref="WoodInUse"/>. They depend only on the species and on what was measured, and a solver resolves
+/// wood often, so the four sets of a species are worded once.</summary>
 internal static class WoodInUseSources
 {
     private static readonly ConditionalWeakTable<WoodSpecies, IReadOnlyList<string>[]> Worded = [];
@@ -55,12 +53,16 @@ internal static class WoodInUseSources
     {
         foreach (var sourced in species.Sources)
         {
-            if (sourced.Name == figure)
-            {
-                return sourced.Source;
-            }
+            if (sourced.Name == figure) return sourced.Source;
         }
 
         return "no source stated";
     }
 }
+
+/// <summary>One figure of a wood species with the place it was read.</summary>
+/// <param name="Name">What the figure is, in the trade's words, with its moisture where it has one.</param>
+/// <param name="Value">The figure, in <paramref name="Unit"/>.</param>
+/// <param name="Unit">Unit of the figure: MPa, N, %, or 1 for a plain ratio.</param>
+/// <param name="Source">Where the figure was read; it says so when the figure is from memory or a default.</param>
+internal sealed record SourcedFigure(string Name, double Value, string Unit, string Source);

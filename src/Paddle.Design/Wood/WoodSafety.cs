@@ -5,10 +5,8 @@ public enum GrainVerdict
 {
     /// <summary>Straight enough.</summary>
     Accept,
-
     /// <summary>Say so: the strength column already counts the loss, but knocks find it first.</summary>
     Warn,
-
     /// <summary>Not for a shaft or throat.</summary>
     Refuse,
 }
@@ -17,23 +15,19 @@ public enum GrainVerdict
 /// <param name="Id">Identifier, as a request would name it.</param>
 /// <param name="Reason">Why, in plain words.</param>
 /// <param name="Source">Where the reason comes from.</param>
-public sealed record RefusedStock(string Id, string Reason, string Source);
+internal sealed record RefusedStock(string Id, string Reason, string Source);
 
 /// <summary>Limits on the stick itself, stock that is refused, and cautions that go with any wood.</summary>
-public static class WoodSafety
+internal static class WoodSafety
 {
     /// <summary>Grain steeper than this is warned of: 1 in 20.</summary>
-    /// <remarks>
-    /// Choice of this service, from maple and birch ball bats at 3 degrees, 1:19 (from memory), and 94 % of straight-grained
-    /// strength left but 90 % of impact strength (USDA Wood Handbook table 5-12, from memory).
-    /// </remarks>
+    /// <remarks>Choice of this service, from maple and birch ball bats at 3 degrees, 1:19 (from memory), and 94 % of straight-grained
+    /// strength left but 90 % of impact strength (USDA Wood Handbook table 5-12, from memory).</remarks>
     public const double WarnSlopeOfGrain = 1.0 / 20.0;
 
     /// <summary>Grain steeper than this is refused: 1 in 12.</summary>
-    /// <remarks>
-    /// Choice of this service. Aircraft spars and ladder rungs stop at 1:15 (FAA AC 43.13-1B table 1-1; Pennsylvania Code title
-    /// 34, 21.23), rungs at 1:12 only when 15 % stronger than needed, which the safety factor here more than covers.
-    /// </remarks>
+    /// <remarks>Choice of this service. Aircraft spars and ladder rungs stop at 1:15 (FAA AC 43.13-1B table 1-1; Pennsylvania Code title
+    /// 34, 21.23), rungs at 1:12 only when 15 % stronger than needed, which the safety factor here more than covers.</remarks>
     public const double RefuseSlopeOfGrain = 1.0 / 12.0;
 
     /// <summary>Source of the two slope limits, for a report.</summary>
@@ -43,7 +37,6 @@ public static class WoodSafety
 
     /// <summary>Driest wood a design may state, percent: a heated room in winter, 30 % humidity, brings wood to about 6 %.</summary>
     public const double MinimumMoisturePercent = 6.0;
-
     /// <summary>Wettest wood a design may state, percent: above it fungi grow and the stick is not fit to shape or glue.</summary>
     public const double MaximumMoisturePercent = 20.0;
 
@@ -54,13 +47,6 @@ public static class WoodSafety
 
     /// <summary>The one treatment that is accepted: none.</summary>
     public const string NoTreatment = "none";
-
-    /// <summary>Largest pin knot let pass, and only in the outer third of the blade, mm.</summary>
-    /// <remarks>
-    /// Pennsylvania Code title 34, 21.23 lets ladder rungs have none over 1/8 in (3.2 mm); the place is this service's choice.
-    /// </remarks>
-    public const double LargestPinKnotMm = 3.0;
-
     private const string Memory = "from memory";
 
     /// <summary>Treated or unknown stock that is refused, with reasons.</summary>
@@ -103,7 +89,6 @@ public static class WoodSafety
         new("poison-sumac", "Its oil brings on a severe rash, and smoke from it harms the lungs.", Memory),
     ]);
 
-    /// <summary>Cautions on the dust of any wood.</summary>
     public static IReadOnlyList<SafetyNote> DustCautions { get; } = Array.AsReadOnly<SafetyNote>(
     [
         new("Wood dust causes cancer of the nose and sinuses (IARC Group 1). Take it away at the tool, and wear a P2, FFP2 or N95 mask "
@@ -127,35 +112,19 @@ public static class WoodSafety
 
     /// <summary>Judges a slope of grain against <see cref="WarnSlopeOfGrain"/> and <see cref="RefuseSlopeOfGrain"/>.</summary>
     /// <param name="slopeOfGrain">Rise over run, 0 or more. A slope on the limit itself is on its mild side.</param>
-    /// <returns>The verdict; a value that is not a number is refused.</returns>
     public static GrainVerdict JudgeSlope(double slopeOfGrain)
     {
         const double RoundOff = 1e-9;
         return slopeOfGrain <= WarnSlopeOfGrain + RoundOff ? GrainVerdict.Accept
-            : slopeOfGrain <= RefuseSlopeOfGrain + RoundOff ? GrainVerdict.Warn
-            : GrainVerdict.Refuse;
+            : slopeOfGrain <= RefuseSlopeOfGrain + RoundOff ? GrainVerdict.Warn : GrainVerdict.Refuse;
     }
 
-    /// <summary>True when a design may state this moisture.</summary>
-    /// <param name="moisturePercent">Moisture, percent.</param>
-    /// <returns>True from 6 to 20 %.</returns>
-    public static bool IsMoistureAllowed(double moisturePercent) =>
-        moisturePercent is >= MinimumMoisturePercent and <= MaximumMoisturePercent;
-
-    /// <summary>
-    /// Why stock of a treatment is refused; null for <c>none</c>. A treatment this list does not know is refused too: what is not
-    /// known to be harmless is not put into somebody's hands.
-    /// </summary>
-    /// <param name="treatment">Treatment as a request names it.</param>
+    /// <summary>Why stock of a treatment is refused; null for <c>none</c>. A treatment this list does not know is refused too: what is not
+    /// known to be harmless is not put into somebody's hands.</summary>
     /// <returns>The refusal, or null when the stock is accepted.</returns>
     public static RefusedStock? RefusalOfTreatment(string treatment)
     {
-        ArgumentNullException.ThrowIfNull(treatment);
-        if (treatment == NoTreatment)
-        {
-            return null;
-        }
-
+        if (treatment == NoTreatment) return null;
         return Find(RefusedTreatments, treatment) ?? new RefusedStock(
             treatment,
             "This treatment is not known here, so its dust and its effect on strength are not either.",
@@ -163,24 +132,21 @@ public static class WoodSafety
     }
 
     /// <summary>Why a species is refused, or null when it is not one of the poisonous woods.</summary>
-    /// <param name="speciesId">Species as a request names it.</param>
     /// <returns>The refusal, or null.</returns>
-    public static RefusedStock? RefusalOfSpecies(string speciesId)
-    {
-        ArgumentNullException.ThrowIfNull(speciesId);
-        return Find(RefusedSpecies, speciesId);
-    }
+    public static RefusedStock? RefusalOfSpecies(string speciesId) => Find(RefusedSpecies, speciesId);
 
     private static RefusedStock? Find(IReadOnlyList<RefusedStock> list, string id)
     {
         foreach (var refused in list)
         {
-            if (refused.Id == id)
-            {
-                return refused;
-            }
+            if (refused.Id == id) return refused;
         }
 
         return null;
     }
 }
+
+/// <summary>A caution for the maker, with the place it comes from.</summary>
+/// <param name="Text">The caution in plain words.</param>
+/// <param name="Source">Where it was read, or <c>common practice, no source</c>, or <c>from memory</c>.</param>
+internal sealed record SafetyNote(string Text, string Source);

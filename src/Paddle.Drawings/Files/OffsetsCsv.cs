@@ -8,21 +8,15 @@ using Paddle.Drawings.Views;
 namespace Paddle.Drawings.Files;
 
 /// <summary>Table of offsets as comma-separated values (RFC 4180): what a boatbuilder lays a shape out from.</summary>
-/// <remarks>
-/// Stations are those of build sheet and template. Thicknesses in fractions are rounded up, so that no limit is crossed at the bench.
-/// The last column says what a design misses, the whole of it in the first row and its headline in every other; it is empty for a sound
-/// one. A comment before the header would be taken for the header by most readers.
-/// </remarks>
+/// <remarks>Stations are those of build sheet and template. Thicknesses in fractions are rounded up, so that no limit is crossed at the
+/// bench. The last column says what a design misses, the whole of it in the first row and its headline in every other; it is empty for a
+/// sound one. A comment before the header would be taken for the header by most readers.</remarks>
 internal sealed class OffsetsCsv : IDesignFile
 {
     public string FileName => "offsets.csv";
-
     public string MediaType => "text/csv";
-
     public string Description => "Table of offsets: half-breadth and thicknesses at stations, in millimetres and inch fractions.";
-
     public string Version => "2";
-
     public bool DependsOnPaper => false;
 
     public void Write(DesignReport report, DrawingContext context, Stream output, CancellationToken cancellation = default)

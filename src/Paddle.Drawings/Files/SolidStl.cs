@@ -13,15 +13,10 @@ internal sealed class SolidStl : IBlockwiseDesignFile
     private const int HeaderCharacters = 80;
 
     public string FileName => "solid.stl";
-
     public string MediaType => "model/stl";
-
     public string Description => "The solid as a closed mesh in millimetres, for a viewer, a mill or a model.";
-
     public string Version => "2";
-
     public bool DependsOnPaper => false;
-
     public bool IsHeavy => true;
 
     public void Write(DesignReport report, DrawingContext context, Stream output, CancellationToken cancellation = default)

@@ -4,17 +4,13 @@ using Paddle.Drawings.Solids;
 
 namespace Paddle.Drawings.Files;
 
-/// <summary>
-/// The bytes of a binary STL, each facet made when it is read. A caller who wants one byte costs one facet and not sixty thousand, and who
-/// takes them slowly holds the mesh's corners and no file.
-/// </summary>
+/// <summary>The bytes of a binary STL, each facet made when it is read. A caller who wants one byte costs one facet and not sixty thousand,
+/// and who takes them slowly holds the mesh's corners and no file.</summary>
 /// <param name="header">Header and count of facets.</param>
-/// <param name="mesh">The mesh.</param>
 internal sealed class StlStream(byte[] header, SolidMesh mesh) : Stream
 {
     /// <summary>Length of the header with the count of facets.</summary>
     public const int HeaderBytes = 84;
-
     private const int FacetBytes = 50;
 
     private readonly byte[] current = new byte[FacetBytes];
@@ -23,11 +19,8 @@ internal sealed class StlStream(byte[] header, SolidMesh mesh) : Stream
     private long position;
 
     public override bool CanRead => true;
-
     public override bool CanSeek => true;
-
     public override bool CanWrite => false;
-
     public override long Length => HeaderBytes + FacetBytes * (long)mesh.FacetCount;
 
     public override long Position

@@ -7,13 +7,9 @@ namespace Paddle.Drawings.Files;
 internal sealed class SvgFile(string fileName, string description, string version, Func<DesignReport, DrawingContext, string> write) : IDesignFile
 {
     public string FileName => fileName;
-
     public string MediaType => "image/svg+xml";
-
     public string Description => description;
-
     public string Version => version;
-
     public bool DependsOnPaper => false;
 
     public void Write(DesignReport report, DrawingContext context, Stream output, CancellationToken cancellation = default) =>

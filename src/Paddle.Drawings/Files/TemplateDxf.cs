@@ -7,24 +7,17 @@ using Paddle.Drawings.Views;
 
 namespace Paddle.Drawings.Files;
 
-/// <summary>
-/// The shapes to cut as a CAD drawing in millimetres: face at the origin with its centre line on y = 0, half template below it,
-/// sections below that, a square to check the scale.
-/// </summary>
+/// <summary>The shapes to cut as a CAD drawing in millimetres: face at the origin with its centre line on y = 0, half template below it,
+/// sections below that, a square to check the scale.</summary>
 internal sealed class TemplateDxf : IDesignFile
 {
     private const double GapMm = 60;
 
     public string FileName => "template.dxf";
-
     public string MediaType => "image/vnd.dxf";
-
     public string Description => "Face, half template and sections for CAD or a cutter, on named layers, in millimetres.";
-
     public string Version => "2";
-
     public bool DependsOnPaper => false;
-
     public bool IsHeavy => true;
 
     public void Write(DesignReport report, DrawingContext context, Stream output, CancellationToken cancellation = default) =>

@@ -7,10 +7,8 @@ using PdfSharp.Pdf;
 
 namespace Paddle.Drawings.Files;
 
-/// <summary>
-/// The half template and the section cards at true scale, to print: on sheets that overlap, or on one sheet for a roll. The first
-/// page shows how the tiles lie and carries a square to measure; every page names itself.
-/// </summary>
+/// <summary>The half template and the section cards at true scale, to print: on sheets that overlap, or on one sheet for a roll. The first
+/// page shows how the tiles lie and carries a square to measure; every page names itself.</summary>
 /// <remarks>Paper: ISO 216 and the inch formats. A viewer is asked not to scale (PrintScaling None, ISO 32000, from memory).</remarks>
 internal sealed class TemplatesPdf : IDesignFile
 {
@@ -19,15 +17,10 @@ internal sealed class TemplatesPdf : IDesignFile
     private const double NoticeLineMm = 8;
 
     public string FileName => "templates.pdf";
-
     public string MediaType => "application/pdf";
-
     public string Description => "Half template and section cards at true scale, to print on A4, Letter, A3 or a roll.";
-
     public string Version => "2";
-
     public bool DependsOnPaper => true;
-
     public bool IsHeavy => true;
 
     public void Write(DesignReport report, DrawingContext context, Stream output, CancellationToken cancellation = default)

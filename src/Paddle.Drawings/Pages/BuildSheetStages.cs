@@ -39,8 +39,7 @@ internal static class BuildSheetStages
     private static string Cautions(IReadOnlyList<StageSheet> stages, int i)
     {
         var fresh = stages[i].Cautions.Where(caution => First(stages, caution) == i);
-        var known = stages[i].Cautions.Where(caution => First(stages, caution) < i)
-            .GroupBy(Name)
+        var known = stages[i].Cautions.Where(caution => First(stages, caution) < i).GroupBy(Name)
             .Select(group => string.Create(CultureInfo.InvariantCulture, $"{group.Key.ToLowerInvariant()} (see stage {First(stages, group.First()) + 1})")).ToList();
         return Html.List(
             [

@@ -112,7 +112,6 @@ internal static class BuildSheetTables
         return table + Html.List([.. Quantities(finish, units), .. finish.Notes, Tip(sheet.Tip, sheet.TipChosen, units)]);
     }
 
-    /// <summary>A mass with its unit and its band.</summary>
     public static string MassBand(StageFigure figure, DrawingUnits units)
     {
         var grams = $"{Number(figure.Value, "0")} g ({Number(figure.Low, "0")} to {Number(figure.High, "0")})";
@@ -121,7 +120,6 @@ internal static class BuildSheetTables
             : $"{DrawnAmount.Ounces(figure.Value)} oz ({DrawnAmount.Ounces(figure.Low)} to {DrawnAmount.Ounces(figure.High)}), {grams}";
     }
 
-    /// <summary>A place with its unit and its band.</summary>
     public static string PlaceBand(StageFigure figure, DrawingUnits units) =>
         $"{DrawnLength.Rough(figure.Value, units)} ({DrawnLength.RoughFigure(figure.Low, units)} to {DrawnLength.RoughFigure(figure.High, units)})";
 

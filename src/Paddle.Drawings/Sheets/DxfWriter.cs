@@ -4,10 +4,8 @@ using System.Text;
 namespace Paddle.Drawings.Sheets;
 
 /// <summary>Writes a sheet as a DXF drawing of the oldest common kind, which every CAD program and cutter reads.</summary>
-/// <remarks>
-/// Release 12 (AC1009): POLYLINE, TEXT, layers and line types only; curves are flattened. $INSUNITS 4 = mm belongs to later
-/// headers and is skipped by old readers. Group codes and entities from memory of the vendor's DXF reference.
-/// </remarks>
+/// <remarks>Release 12 (AC1009): POLYLINE, TEXT, layers and line types only; curves are flattened. $INSUNITS 4 = mm belongs to later
+/// headers and is skipped by old readers. Group codes and entities from memory of the vendor's DXF reference.</remarks>
 internal static class DxfWriter
 {
     /// <summary>Most that a chord stands off its curve, mm.</summary>
@@ -28,7 +26,6 @@ internal static class DxfWriter
     ];
 
     /// <summary>The sheet as DXF text; its y, which runs down, is turned to run up from the given line.</summary>
-    /// <param name="sheet">The sheet.</param>
     /// <param name="originX">x of the sheet that becomes 0, mm.</param>
     /// <param name="originY">y of the sheet that becomes 0, mm.</param>
     public static string Write(Sheet sheet, double originX, double originY)

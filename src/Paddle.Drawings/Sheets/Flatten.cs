@@ -4,7 +4,6 @@ namespace Paddle.Drawings.Sheets;
 internal static class Flatten
 {
     /// <summary>The path as chains of points; a closed chain does not repeat its first point.</summary>
-    /// <param name="path">The path.</param>
     /// <param name="toleranceMm">Most that a chord may stand off the curve, mm.</param>
     public static IReadOnlyList<(IReadOnlyList<Point> Points, bool Closed)> Chains(SheetPath path, double toleranceMm)
     {

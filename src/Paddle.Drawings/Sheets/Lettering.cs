@@ -13,7 +13,6 @@ internal static class Lettering
     public const double Figure = 5;
     public const double Heading = 7;
     public const double Title = 10;
-
     /// <summary>Capital height as a share of the font size: 0.72 to 0.73 in the usual sans-serif faces, measured on one of them.</summary>
     public const double CapitalShare = 0.72;
 
@@ -32,10 +31,8 @@ internal static class Lettering
         return wide <= widthMm ? heightMm : heightMm * widthMm / wide;
     }
 
-    /// <summary>
-    /// Text that no file format can mistake: line breaks become spaces; control characters, direction overrides and broken
-    /// surrogates are dropped. Everything else stays as its owner wrote it.
-    /// </summary>
+    /// <summary>Text that no file format can mistake: line breaks become spaces; control characters, direction overrides and broken
+    /// surrogates are dropped. Everything else stays as its owner wrote it.</summary>
     public static string Safe(string text)
     {
         var safe = new StringBuilder(text.Length);

@@ -5,10 +5,8 @@ using PdfSharp.Pdf;
 namespace Paddle.Drawings.Sheets;
 
 /// <summary>Page content of a PDF in millimetres from the top left corner; lettering is drawn as strokes, so no font is needed.</summary>
-/// <remarks>
-/// Path operators of ISO 32000 (m, l, c, h, re, S, B, w, d, J, j, G, W n, q, Q, cm), from memory. Written directly: through the drawing
-/// layer of the PDF library the same pages took ten times as long, and it joined open figures of one path.
-/// </remarks>
+/// <remarks>Path operators of ISO 32000 (m, l, c, h, re, S, B, w, d, J, j, G, W n, q, Q, cm), from memory. Written directly: through the
+/// drawing layer of the PDF library the same pages took ten times as long, and it joined open figures of one path.</remarks>
 internal sealed class PdfInk
 {
     private readonly StringBuilder content = new();
@@ -20,7 +18,6 @@ internal sealed class PdfInk
     private const string FontName = "F1";
 
     /// <summary>Resources of a page: the face of the unseen words, one that every reader has (ISO 32000-1, 9.6.2.2, from memory).</summary>
-    /// <param name="document">The document.</param>
     public static PdfDictionary Resources(PdfDocument document)
     {
         var font = new PdfDictionary(document);
@@ -36,7 +33,6 @@ internal sealed class PdfInk
     }
 
     /// <summary>Begins a page.</summary>
-    /// <param name="pageHeightMm">Height of the page, mm.</param>
     public PdfInk(double pageHeightMm)
     {
         const double PointsPerMm = 72 / 25.4;
@@ -90,7 +86,7 @@ internal sealed class PdfInk
     {
         // Strokes are dear: a line of lettering that ends short of the window is left before it is drawn.
         var reach = Lettering.WidthMm(item.Text, item.HeightMm) + item.HeightMm;
-        Point at = item.At + by;
+        var at = item.At + by;
         if (window is { } w && (at.X + reach < w.Left || at.X - reach > w.Right || at.Y + reach < w.Top || at.Y - reach > w.Bottom)) return;
 
         // The sheet was laid out for any face a reader may have; the strokes run a little narrower.
@@ -183,4 +179,37 @@ internal readonly record struct Window(double Left, double Top, double Right, do
 
         return right > Left - LineMm && left < Right + LineMm && bottom > Top - LineMm && top < Bottom + LineMm;
     }
+}
+
+/// <summary>Text in the single-byte code that PDF calls WinAnsiEncoding: Latin letters and the drafting signs used here.</summary>
+/// <remarks>ISO 32000-1, annex D, from memory: ASCII and Latin-1 at their own places, some signs of typography between 128 and 159.</remarks>
+internal static class WinAnsi
+{
+    private static readonly Dictionary<char, byte> Signs = new()
+    {
+        ['€'] = 0x80,
+        ['‚'] = 0x82,
+        ['„'] = 0x84,
+        ['…'] = 0x85,
+        ['Š'] = 0x8A,
+        ['Œ'] = 0x8C,
+        ['Ž'] = 0x8E,
+        ['‘'] = 0x91,
+        ['’'] = 0x92,
+        ['“'] = 0x93,
+        ['”'] = 0x94,
+        ['•'] = 0x95,
+        ['–'] = 0x96,
+        ['—'] = 0x97,
+        ['š'] = 0x9A,
+        ['œ'] = 0x9C,
+        ['ž'] = 0x9E,
+        ['Ÿ'] = 0x9F,
+        ['−'] = 0x2D,
+    };
+
+    /// <summary>The bytes; a question mark for each letter that the code does not have.</summary>
+    public static byte[] Bytes(string text) => [.. text.EnumerateRunes().Select(rune => rune.IsBmp ? Byte((char)rune.Value) : (byte)'?')];
+
+    private static byte Byte(char letter) => letter is >= ' ' and <= '~' or >= '\u00A0' and <= '\u00FF' ? (byte)letter : Signs.GetValueOrDefault(letter, (byte)'?');
 }

@@ -4,15 +4,11 @@ using System.Text;
 
 namespace Paddle.Drawings.Sheets;
 
-/// <summary>
-/// A plain single-stroke alphabet, so that a printed template needs no font file and looks alike everywhere. Drawn for this
-/// project on a grid ten units to the capital, seven to the small letter, three below the line.
-/// </summary>
-/// <remarks>
-/// Proportions after ISO 3098 type B, from memory: stroke a tenth of the height, letters two tenths apart, words six. Each stroke
-/// is <c>l</c> straight, <c>s</c> smooth or <c>o</c> smooth and closed; a smooth stroke is the quadratic B-spline of its points.
-/// Letters outside it are drawn as an open box.
-/// </remarks>
+/// <summary>A plain single-stroke alphabet, so that a printed template needs no font file and looks alike everywhere. Drawn for this
+/// project on a grid ten units to the capital, seven to the small letter, three below the line.</summary>
+/// <remarks>Proportions after ISO 3098 type B, from memory: stroke a tenth of the height, letters two tenths apart, words six. Each stroke
+/// is <c>l</c> straight, <c>s</c> smooth or <c>o</c> smooth and closed; a smooth stroke is the quadratic B-spline of its points. Letters
+/// outside it are drawn as an open box.</remarks>
 internal static class StrokeAlphabet
 {
     private const double Capital = 10;

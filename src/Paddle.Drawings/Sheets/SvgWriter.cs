@@ -12,7 +12,6 @@ internal static class SvgWriter
     private const string Faces = "Arial, Helvetica, 'Liberation Sans', 'DejaVu Sans', sans-serif";
 
     /// <summary>The sheet as SVG text.</summary>
-    /// <param name="sheet">The sheet.</param>
     /// <param name="style">A style sheet to put inside, or null; it must name no other resource.</param>
     /// <param name="scalable">For a picture that is not to scale: its size is given in plain units, and a page may show it in any.</param>
     public static string Write(Sheet sheet, string? style = null, bool scalable = false)

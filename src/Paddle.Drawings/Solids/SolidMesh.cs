@@ -8,28 +8,22 @@ namespace Paddle.Drawings.Solids;
 /// <summary>A corner of the mesh in single precision, as an STL file stores it.</summary>
 internal readonly record struct Corner(float X, float Y, float Z);
 
-/// <summary>
-/// The solid as a closed skin of triangles: rings of points around sections, joined to their neighbours, closed by a point at
-/// the top of the grip and one at the tip. At a bend the ring at the throat lies on the bisector, where both runs meet.
-/// </summary>
-/// <remarks>
-/// Chords stand off the solid by less than 0.1 mm: outline flattened to 0.03 mm, 20 chords a quarter section, rings at every
-/// place of the printed grid. Facets whose corners fall together (where the edge runs out to nothing) are left out; the two
-/// edges that such a facet would have kept apart are then one and the same, so the skin stays closed.
-/// </remarks>
+/// <summary>The solid as a closed skin of triangles: rings of points around sections, joined to their neighbours, closed by a point at the
+/// top of the grip and one at the tip. At a bend the ring at the throat lies on the bisector, where both runs meet.</summary>
+/// <remarks>Chords stand off the solid by less than 0.1 mm: outline flattened to 0.03 mm, 20 chords a quarter section, rings at every place
+/// of the printed grid. Facets whose corners fall together (where the edge runs out to nothing) are left out; the two edges that such a
+/// facet would have kept apart are then one and the same, so the skin stays closed.</remarks>
 internal sealed class SolidMesh
 {
     private const double RingSpacingMm = 4;
     private const double OutlineToleranceMm = 0.03;
     private const int ChordsPerQuarter = 20;
-
     // How far before the ends the last rings lie: the closing cones are this shallow.
     private const double EndMm = 0.03;
 
     private readonly Corner[][] rings;
     private readonly Corner top;
     private readonly Corner tip;
-
     // Index of each band's first facet, and behind them the count of all.
     private readonly int[] firstOfBand;
 
@@ -44,8 +38,7 @@ internal sealed class SolidMesh
         var reach = solid.HalfThickness[throatRing] * mitre + 0.05;
         rings =
         [
-            .. Enumerable.Range(0, xs.Length)
-                .Where(i => mitre == 0 || i == throatRing || Math.Abs(xs[i] - form.Places.ThroatMm) > reach)
+            .. Enumerable.Range(0, xs.Length).Where(i => mitre == 0 || i == throatRing || Math.Abs(xs[i] - form.Places.ThroatMm) > reach)
                 .Select(i => Ring(solid, i, profile, i == throatRing ? mitre : 0)),
         ];
         top = ToCorner(profile.At(0, 0), 0);
@@ -61,7 +54,6 @@ internal sealed class SolidMesh
     public IEnumerable<(Corner A, Corner B, Corner C)> Facets() => FacetsFrom(0);
 
     /// <summary>The facets from one on: the bands before it are not gone through.</summary>
-    /// <param name="first">Index of the facet to begin with.</param>
     public IEnumerable<(Corner A, Corner B, Corner C)> FacetsFrom(int first)
     {
         var at = Array.BinarySearch(firstOfBand, first);

@@ -1,3 +1,6 @@
+using Paddle.Design;
+using Paddle.Design.Build;
+using Paddle.Design.Units;
 using Paddle.Drawings.Sheets;
 
 namespace Paddle.Drawings.Views;
@@ -16,15 +19,6 @@ internal static class Dimension
         sketch.Text(text, (x0 + x1) / 2, y - 1.5, Lettering.FitHeightMm(text, height, Math.Max(8, x1 - x0 - 2 * ArrowMm)), Anchor.Middle);
     }
 
-    /// <summary>An upright dimension; its figure stands to the right.</summary>
-    public static void Upright(Sketch sketch, double x, double y0, double y1, string text, double height = Lettering.Figure)
-    {
-        sketch.Line(x, y0, x, y1, LineKind.Narrow, Layer.Marks);
-        Arrow(sketch, x, y0, 0, 1);
-        Arrow(sketch, x, y1, 0, -1);
-        sketch.Text(text, x + 2, (y0 + y1) / 2 - 2, height);
-    }
-
     /// <summary>An arrowhead at a place, its body lying in the given direction.</summary>
     public static void Arrow(Sketch sketch, double x, double y, double dx, double dy)
     {
@@ -40,5 +34,36 @@ internal static class Dimension
             LineKind.Fine,
             Layer.Marks,
             Fill.Ink);
+    }
+}
+
+/// <summary>Round steps for the scales of a graph.</summary>
+internal static class Ticks
+{
+    /// <summary>1, 2 or 5 times a power of ten, at least the wanted step.</summary>
+    public static double Step(double wanted)
+    {
+        var power = Math.Pow(10, Math.Floor(Math.Log10(Math.Max(wanted, 1e-9))));
+        return wanted <= power ? power : wanted <= 2 * power ? 2 * power : wanted <= 5 * power ? 5 * power : 10 * power;
+    }
+}
+
+/// <summary>An even station of a drawing and the room that its figures have to either neighbour, mm.</summary>
+internal readonly record struct StationRoom(double XMm, double RoomMm);
+
+/// <summary>The even stations of a drawing: the same places as on the build sheet and in the table of offsets.</summary>
+internal static class StationText
+{
+    private const double GapMm = 5;
+
+    /// <summary>The stations in order.</summary>
+    public static IReadOnlyList<StationRoom> Places(DesignReport report, DrawingUnits units)
+    {
+        double[] xs = [.. StationPlan.Even(report.Specification.Form, units)];
+        return
+        [
+            .. xs.Select((x, i) => new StationRoom(
+                x, Math.Min(i > 0 ? x - xs[i - 1] : double.PositiveInfinity, i + 1 < xs.Length ? xs[i + 1] - x : double.PositiveInfinity) - GapMm)),
+        ];
     }
 }

@@ -17,8 +17,7 @@ internal sealed class EdgeProfile
     {
         form = report.Specification.Form;
         mitre = Math.Tan(form.BendDegrees * Math.PI / 360);
-        Solid = PaddleSolid.Shape(
-            form, report.Sizes, report.Outline, StationGrid.Printed(form.Lengths, form.Blade.WidestAt, SpacingMm));
+        Solid = PaddleSolid.Shape(form, report.Sizes, report.Outline, StationGrid.Printed(form.Lengths, form.Blade.WidestAt, SpacingMm));
     }
 
     /// <summary>The solid at the profile's places.</summary>
@@ -45,8 +44,7 @@ internal sealed class EdgeProfile
     /// <summary>The upper (+1) or lower (-1) edge line of the blade, from where the blade has an edge.</summary>
     public IReadOnlyList<Point> EdgeLine(int side) =>
     [
-        .. Enumerable.Range(0, Solid.Count)
-            .Where(i => Solid.EdgeHalfThickness[i] > 0)
+        .. Enumerable.Range(0, Solid.Count).Where(i => Solid.EdgeHalfThickness[i] > 0)
             .Select(i => At(Solid.X[i], side * Solid.EdgeHalfThickness[i])),
     ];
 

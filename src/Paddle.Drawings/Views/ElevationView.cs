@@ -124,7 +124,7 @@ internal static class ElevationView
         var places = report.Specification.Form.Places;
         foreach (var (name, x) in new[] { ("Lower hand", places.LowerHandMm), ("Throat", places.ThroatMm) })
         {
-            Point below = put(profile.At(x, -report.Sizes.ShaftThicknessMm / 2 - 3));
+            var below = put(profile.At(x, -report.Sizes.ShaftThicknessMm / 2 - 3));
             sketch.Line(OriginX + x, centre - report.Sizes.ShaftThicknessMm / 2 - 8, OriginX + x, below.Y, LineKind.Narrow, Layer.Marks);
             sketch.Text(
                 name, OriginX + x + (name == "Throat" ? 2 : -2), centre - report.Sizes.ShaftThicknessMm / 2 - 5, Lettering.Note,

@@ -5,20 +5,15 @@ using Paddle.Drawings.Sheets;
 
 namespace Paddle.Drawings.Views;
 
-/// <summary>
-/// One half of the face at true scale, to cut from thin board: trace it, flip it about the centre line, trace it again, and both
-/// halves match by construction.
-/// </summary>
+/// <summary>One half of the face at true scale, to cut from thin board: trace it, flip it about the centre line, trace it again, and both
+/// halves match by construction.</summary>
 internal static class HalfTemplateView
 {
     private const double Margin = 10;
     /// <summary>Radius of the hang hole, mm.</summary>
     public const double HoleRadiusMm = 4;
     private const double RowMm = 8;
-
-    /// <summary>Id of the template's path.</summary>
     public const string PathId = "half-template";
-
     /// <summary>x of the top of the grip on the sheet, mm.</summary>
     public const double OriginX = 46;
 
@@ -29,9 +24,7 @@ internal static class HalfTemplateView
         return Margin + Math.Max(report.Specification.Form.Blade.HalfWidthMm, CalibrationSquare.SideMm(units) + shaft + 6) + 2;
     }
 
-    /// <summary>Draws the template.</summary>
     /// <param name="report">The design.</param>
-    /// <param name="context">Label, units and origin.</param>
     /// <param name="bare">Leaves out heading and square, which tiles would cut in two and have on a page of their own.</param>
     public static Sheet Draw(DesignReport report, DrawingContext context, bool bare = false)
     {

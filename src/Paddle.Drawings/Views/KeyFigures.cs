@@ -54,7 +54,6 @@ internal static class KeyFigures
     /// <summary>A balance point seen from the lower hand; a finger finds one to a millimetre or two.</summary>
     /// <param name="report">The design.</param>
     /// <param name="balanceMm">The balance point, mm from the top of the grip.</param>
-    /// <param name="units">Units to letter in.</param>
     public static string FromHand(DesignReport report, double balanceMm, DrawingUnits units)
     {
         var offMm = balanceMm - report.Specification.Form.Places.LowerHandMm;

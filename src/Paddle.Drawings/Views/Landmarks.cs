@@ -44,10 +44,8 @@ internal static class Landmarks
         return beyond <= 0 ? report.Finished.CentreOfMassMm : form.Places.ThroatMm + beyond / form.BendCosine;
     }
 
-    /// <summary>
-    /// Row of each mark's lettering, 0 the lowest. The lettering runs to the right of its leader, so that a mark must stand above
-    /// every mark whose leader it would otherwise run into.
-    /// </summary>
+    /// <summary>Row of each mark's lettering, 0 the lowest. The lettering runs to the right of its leader, so that a mark must stand above
+    /// every mark whose leader it would otherwise run into.</summary>
     public static int[] Rows(IReadOnlyList<double> xs, IReadOnlyList<double> widthsMm)
     {
         var rows = new int[xs.Count];

@@ -6,18 +6,14 @@ using Paddle.Drawings.Sheets;
 
 namespace Paddle.Drawings.Views;
 
-/// <summary>
-/// What a design that misses an aim says of itself on everything that is made of it: the one place that words and draws it. A sound
-/// design says nothing.
-/// </summary>
+/// <summary>What a design that misses an aim says of itself on everything that is made of it: the one place that words and draws it. A
+/// sound design says nothing.</summary>
 internal static class OutcomeNotice
 {
     /// <summary>First words of a paddle that is too weak.</summary>
     public const string TooWeak = "DO NOT BUILD: this paddle is too weak.";
-
     /// <summary>First words of one that misses another aim.</summary>
     public const string Missed = "NOT ALL THAT WAS ASKED:";
-
     private const double LineShare = 1.6;
 
     /// <summary>Whether there is anything to say.</summary>
@@ -28,8 +24,7 @@ internal static class OutcomeNotice
 
     /// <summary>The first line alone; empty when every aim is met.</summary>
     public static string Headline(DesignOutcome outcome) => outcome.IsMet ? ""
-        : outcome.IsTooWeak ? TooWeak
-        : $"{Missed} {Join(outcome.Unmet.Select(aim => Subject(aim.Code)))}.";
+        : outcome.IsTooWeak ? TooWeak : $"{Missed} {Join(outcome.Unmet.Select(aim => Subject(aim.Code)))}.";
 
     /// <summary>The headline, then what is missed and what to do about it; none for a sound design.</summary>
     public static IReadOnlyList<string> Lines(DesignReport report, DrawingUnits units)
@@ -52,12 +47,9 @@ internal static class OutcomeNotice
         return text.Length <= most ? text : text[..most];
     }
 
-    /// <summary>
-    /// Draws the notice in a heavy frame with its top left corner at a place. Words, weight and frame say it; colour only adds to them.
-    /// </summary>
-    /// <param name="sketch">Where to draw.</param>
+    /// <summary>Draws the notice in a heavy frame with its top left corner at a place. Words, weight and frame say it; colour only adds to
+    /// them.</summary>
     /// <param name="report">The design.</param>
-    /// <param name="units">Units to letter in.</param>
     /// <param name="x">Left edge, mm.</param>
     /// <param name="y">Top edge, mm.</param>
     /// <param name="width">Width, mm.</param>

@@ -11,10 +11,8 @@ internal static class OutlineView
     private const double Margin = 20;
     private const double RowHeaderMm = 40;
     private const double FigureRowMm = 8;
-
     /// <summary>Id of the outline's path, by which a program finds it.</summary>
     public const string PathId = "paddle-outline";
-
     /// <summary>x of the top of the grip on the sheet, mm.</summary>
     public const double OriginX = Margin + RowHeaderMm;
 

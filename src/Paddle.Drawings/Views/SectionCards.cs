@@ -1,13 +1,13 @@
 using Paddle.Design;
+using Paddle.Design.Outline;
+using Paddle.Design.Solid;
 using Paddle.Design.Units;
 using Paddle.Drawings.Sheets;
 
 namespace Paddle.Drawings.Views;
 
-/// <summary>
-/// Cards with the cross-sections at true scale: cut along the heavy line and halved on the middle line, each card gives a gauge
-/// for either face. Shaft cards carry the lines for planing eight and sixteen sides.
-/// </summary>
+/// <summary>Cards with the cross-sections at true scale: cut along the heavy line and halved on the middle line, each card gives a gauge
+/// for either face. Shaft cards carry the lines for planing eight and sixteen sides.</summary>
 internal static class SectionCards
 {
     private const double Rim = 10;
@@ -63,11 +63,7 @@ internal static class SectionCards
         foreach (var place in places)
         {
             var (cellWidth, cellHeight) = CellSize(place);
-            if (x > left && x + cellWidth > left + width)
-            {
-                (x, y, rowHeight) = (left, y + rowHeight + Gap, 0);
-            }
-
+            if (x > left && x + cellWidth > left + width) (x, y, rowHeight) = (left, y + rowHeight + Gap, 0);
             if (cells.Count > 0 && y + cellHeight > top + height)
             {
                 pages.Add((cells, y));
@@ -106,7 +102,7 @@ internal static class SectionCards
 
     private static void DrawGauge(Sketch sketch, double w, double c, Func<Point, Point> put)
     {
-        Point corner = put(new(-w, c));
+        var corner = put(new(-w, c));
         sketch.Path(SheetPath.Rectangle(corner.X, corner.Y, 2 * w, 2 * c), LineKind.Blank, Layer.Blank);
         var octagon = SectionPaths.Octagon(w, c);
         sketch.Path(SheetPath.Polyline(octagon.Select(put), closed: true), LineKind.Narrow, Layer.Gauge);
@@ -155,5 +151,93 @@ internal static class SectionCards
         }
 
         return lines;
+    }
+}
+
+/// <summary>Cross-sections as closed chains, y to the right and z up about the section's own centre, mm.</summary>
+internal static class SectionPaths
+{
+    /// <summary>Octagon line from each edge, as a share of the face: 1 − 1/√2, so that all eight facets touch the ellipse.</summary>
+    public const double EightSide = 0.2928932188134524;
+    /// <summary>Sixteen-side line from each corner of the octagon, as a share of the facet, by the geometry of the regular figures.</summary>
+    public const double SixteenSide = 0.2598915325;
+
+    /// <summary>The section, round once, against the clock from the right edge.</summary>
+    /// <param name="chords">Chords in a quarter; the points crowd towards the edge, where the curve turns.</param>
+    public static IReadOnlyList<Point> Closed(Section section, int chords = 32)
+    {
+        var quarter = new Point[chords + 1];
+        for (var j = 0; j <= chords; j++)
+        {
+            var u = j == chords ? 1 : Math.Sin(Math.PI / 2 * j / chords);
+            quarter[j] = new(u * section.HalfWidthMm, section.HalfThicknessAtMm(u));
+        }
+
+        var points = new List<Point>(4 * chords + 4);
+        for (var j = chords; j >= 0; j--) points.Add(quarter[j]);
+        for (var j = 1; j <= chords; j++) points.Add(new(-quarter[j].X, quarter[j].Y));
+        for (var j = chords; j >= 0; j--) points.Add(new(-quarter[j].X, -quarter[j].Y));
+        for (var j = 1; j <= chords; j++) points.Add(new(quarter[j].X, -quarter[j].Y));
+        return points;
+    }
+
+    /// <summary>The eight-sided shaft around an oval: each facet touches it.</summary>
+    public static IReadOnlyList<Point> Octagon(double halfWidth, double halfThickness)
+    {
+        double y = halfWidth * (1 - 2 * EightSide), z = halfThickness * (1 - 2 * EightSide);
+        return
+        [
+            new(halfWidth, z), new(y, halfThickness), new(-y, halfThickness), new(-halfWidth, z),
+            new(-halfWidth, -z), new(-y, -halfThickness), new(y, -halfThickness), new(halfWidth, -z),
+        ];
+    }
+
+    /// <summary>The sixteen places on the octagon's facets where the next facets begin.</summary>
+    public static IReadOnlyList<Point> SixteenMarks(IReadOnlyList<Point> octagon)
+    {
+        var marks = new List<Point>(16);
+        for (var i = 0; i < octagon.Count; i++)
+        {
+            Point a = octagon[i], b = octagon[(i + 1) % octagon.Count];
+            marks.Add(a + SixteenSide * (b - a));
+            marks.Add(b + SixteenSide * (a - b));
+        }
+
+        return marks;
+    }
+}
+
+/// <summary>A place where a template of the section helps.</summary>
+internal sealed record SectionPlace(string Name, double XMm, bool IsShaft, Section Section);
+
+/// <summary>Where sections are shown: at the sizes that fix the solid, and between them where the shape changes fast.</summary>
+internal static class SectionPlan
+{
+    public static IReadOnlyList<SectionPlace> Of(DesignReport report)
+    {
+        var form = report.Specification.Form;
+        var places = form.Places;
+        var wanted = new List<(string Name, double X, bool Shaft)> { ("Grip at its crest", SolidLook.GripCrestMm(report), false) };
+        if (form.Grip.HollowDepthMm > 0) wanted.Add(("Grip at its hollow", SolidLook.HollowMm(report), false));
+        wanted.Add(("Shaft below the grip", places.GripEndMm, true));
+        wanted.Add(("Shaft, half way", (places.GripEndMm + places.LowerHandMm) / 2, true));
+        wanted.Add(("Lower hand to throat", places.LowerHandMm, true));
+        foreach (var (name, at) in BladePlaces(form.Blade)) wanted.Add((name, places.ThroatMm + at * places.BladeMm, false));
+
+        var ordered = wanted.OrderBy(place => place.X).ToArray();
+        var solid = SolidLook.At(report, [.. ordered.Select(place => place.X)]);
+        return [.. ordered.Select((place, i) => new SectionPlace(place.Name, place.X, place.Shaft, solid.Section(i)))];
+    }
+
+    private static IEnumerable<(string Name, double At)> BladePlaces(BladeShape blade)
+    {
+        yield return ("Blade below the throat", SpineProfile.Throat);
+        yield return ("Blade, shoulder", 0.165);
+        yield return ("Blade at a quarter", BladeBlend.ShoulderEnd);
+        yield return ("Blade at half", SpineProfile.Middle);
+        if (Math.Abs(blade.WidestAt - SpineProfile.Middle) > 0.04 && Math.Abs(blade.WidestAt - BladeBlend.ShoulderEnd) > 0.04)
+            yield return ("Blade, widest", blade.WidestAt);
+        yield return ("Blade at three quarters", 0.75);
+        yield return ("Blade near the tip", SpineProfile.Tip);
     }
 }

@@ -13,10 +13,8 @@ internal static class SizeRunView
     private const double Right = 282;
     private const double PanelMm = 90;
     private const double RowMm = 5;
-
     /// <summary>Class of a bar's path, by which a program finds it.</summary>
     public const string BarCss = "bar";
-
     /// <summary>Class of a size's line.</summary>
     public const string SizeCss = "size";
 

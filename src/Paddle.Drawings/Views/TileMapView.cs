@@ -97,7 +97,7 @@ internal static class TileMapView
 
     private static double DrawMap(Sketch sketch, DesignReport report, Sheet half, TilePlan plan, DrawingUnits units, double x, double y, double width)
     {
-        double across = (plan.Columns - 1) * plan.StepX + plan.TileWidthMm;
+        var across = (plan.Columns - 1) * plan.StepX + plan.TileWidthMm;
         var scale = width / across;
         sketch.Path(
             FacePaths.Half(report.Outline, HalfTemplateView.OriginX, HalfTemplateView.CentreY(report, units)).Map(p => new(x + scale * p.X, y + scale * p.Y)),
@@ -114,5 +114,81 @@ internal static class TileMapView
         }
 
         return scale;
+    }
+}
+
+/// <summary>How a long sheet is cut into pages that overlap.</summary>
+/// <param name="PageWidthMm">Paper across, mm.</param>
+/// <param name="PageHeightMm">Paper down, mm.</param>
+/// <param name="Columns">Tiles across.</param>
+/// <param name="LabelMm">Strip at the foot of each tile for its own label, mm.</param>
+/// <remarks>n = ceil((L − o)/(p − o)) tiles of p with the overlap o for a length L.</remarks>
+internal sealed record TilePlan(double PageWidthMm, double PageHeightMm, int Columns, int Rows, double LabelMm)
+{
+    /// <summary>Edge that printers leave white, mm; common practice, no source.</summary>
+    public const double MarginMm = 10;
+    /// <summary>How far neighbours overlap, mm; common practice, no source.</summary>
+    public const double OverlapMm = 10;
+    /// <summary>Strip for a label of one line, mm.</summary>
+    public const double OneLineMm = 8;
+
+    /// <summary>Drawing on one tile across, mm.</summary>
+    public double TileWidthMm => PageWidthMm - 2 * MarginMm;
+    /// <summary>Drawing on one tile down, mm.</summary>
+    public double TileHeightMm => PageHeightMm - 2 * MarginMm - LabelMm;
+    /// <summary>From one tile to the next across, mm.</summary>
+    public double StepX => TileWidthMm - OverlapMm;
+    /// <summary>From one tile to the next down, mm.</summary>
+    public double StepY => TileHeightMm - OverlapMm;
+
+    /// <summary>Tiles for a sheet; of lying and standing paper the one that needs fewer, lying when equal.</summary>
+    public static TilePlan For(double paperShortMm, double paperLongMm, double sheetWidthMm, double sheetHeightMm, double labelMm = OneLineMm)
+    {
+        var lying = Of(paperLongMm, paperShortMm, sheetWidthMm, sheetHeightMm, labelMm);
+        var standing = Of(paperShortMm, paperLongMm, sheetWidthMm, sheetHeightMm, labelMm);
+        return standing.Columns * standing.Rows < lying.Columns * lying.Rows ? standing : lying;
+    }
+
+    private static TilePlan Of(double pageWidth, double pageHeight, double width, double height, double label)
+    {
+        var plan = new TilePlan(pageWidth, pageHeight, 1, 1, label);
+        return plan with { Columns = Count(width, plan.TileWidthMm), Rows = Count(height, plan.TileHeightMm) };
+    }
+
+    private static int Count(double length, double tile) => Math.Max(1, (int)Math.Ceiling((length - OverlapMm) / (tile - OverlapMm) - 1e-9));
+}
+
+/// <summary>A square to measure after printing: printers stretch, sometimes one way only. Its side is a round figure of the maker's rule.</summary>
+internal static class CalibrationSquare
+{
+    private const double InchSideIn = 4;
+
+    /// <summary>Side, mm: 100 mm, or 4 in.</summary>
+    public static double SideMm(DrawingUnits units) => units == DrawingUnits.Metric ? 100 : InchSideIn * DrawnLength.MmPerInch;
+
+    /// <summary>Accepted error on each side, in words; common practice, no source.</summary>
+    public static string Tolerance(DrawingUnits units) => units == DrawingUnits.Metric ? "0.5 mm" : "1/64 in";
+
+    /// <summary>Draws the square with its top left corner at a place.</summary>
+    public static void Draw(Sketch sketch, double x, double y, DrawingUnits units)
+    {
+        var side = SideMm(units);
+        sketch.Path(SheetPath.Rectangle(x, y, side, side), LineKind.Narrow, Layer.Calibration, id: "calibration-square");
+        sketch.Line(x, y + side / 2, x + side, y + side / 2, LineKind.Fine, Layer.Calibration);
+        sketch.Line(x + side / 2, y, x + side / 2, y + side, LineKind.Fine, Layer.Calibration);
+        sketch.Text("Check both ways", x + 4, y + 10, Lettering.Note, layer: Layer.Calibration);
+        sketch.Text($"{DrawnLength.Text(side, units)}, within {Tolerance(units)}", x + 4, y + 17, Lettering.Note, layer: Layer.Calibration);
+        Ticks(sketch, x, y, side, units == DrawingUnits.Metric ? 10 : DrawnLength.MmPerInch / 2);
+    }
+
+    // Along the foot and the right side, as on a rule.
+    private static void Ticks(Sketch sketch, double x, double y, double side, double step)
+    {
+        for (var k = 1; k * step < side - 1e-6; k++)
+        {
+            var reach = k % 2 == 0 ? 4 : 2.5;
+            sketch.Line(x + k * step, y + side - reach, x + k * step, y + side, LineKind.Fine, Layer.Calibration);
+            sketch.Line(x + side - reach, y + side - k * step, x + side, y + side - k * step, LineKind.Fine, Layer.Calibration);
+        }
     }
 }

@@ -7,7 +7,6 @@ internal static class TitleBlock
 {
     private const double ColumnMm = 200;
     private const double RowMm = 18;
-
     /// <summary>Height of the heading, mm.</summary>
     public const double HeadingMm = 26;
 

@@ -194,11 +194,4 @@ public class StageSolidTests
         Assert.Contains("cold-water", Ids(BuildStage.Finished));
         Assert.Contains("NFPA", stages[^1].Cautions.Single(caution => caution.Id == "oily-rags").Source);
     }
-
-    [Fact]
-    public void Every_stage_id_leads_back_to_its_stage()
-    {
-        Assert.All(BuildStages.All, stage => Assert.Equal(stage, BuildStages.Find(BuildStages.Id(stage))));
-        Assert.Null(BuildStages.Find("varnished"));
-    }
 }

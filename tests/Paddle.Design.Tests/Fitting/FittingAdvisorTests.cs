@@ -40,10 +40,7 @@ public class FittingAdvisorTests
     {
         var outcome = FittingAdvisor.Advise(new FittingRequest(new PaddlerMeasurements(HandSpacingMm: barMm, StatureMm: 1756)));
         Assert.Equal(refused, outcome.Refusals.Any(r => r.JsonPointer == "/paddler/handSpacingMm"));
-        if (!refused)
-        {
-            Assert.Equal(doubted, outcome.Advice!.Cautions.Any(c => c.Id == "doubtful-handSpacingMm"));
-        }
+        if (!refused) Assert.Equal(doubted, outcome.Advice!.Cautions.Any(c => c.Id == "doubtful-handSpacingMm"));
     }
 
     [Fact]
@@ -101,7 +98,7 @@ public class FittingAdvisorTests
     [InlineData(null, 1754.8, 1808.0)]
     public void Hands_thirty_five_inches_apart_make_a_common_paddle(double? barMm, double? statureMm, double? spanMm)
     {
-        foreach (double? massKg in new double?[] { null, 55, 75, 120 })
+        foreach (var massKg in new double?[] { null, 55, 75, 120 })
         {
             foreach (var posture in Enum.GetValues<Posture>())
             {
@@ -109,7 +106,7 @@ public class FittingAdvisorTests
                 {
                     foreach (var (water, depth) in new (WaterKind, double?)[] { (WaterKind.DeepLake, null), (WaterKind.DeepLake, 660), (WaterKind.River, null), (WaterKind.Shallow, 620) })
                     {
-                        foreach (double cadence in new[] { 25.0, 45, 49, 50, 70 })
+                        foreach (var cadence in new[] { 25.0, 45, 49, 50, 70 })
                         {
                             var a = Advice(new FittingRequest(
                                 new PaddlerMeasurements(barMm, statureMm, ArmSpanMm: spanMm, BodyMassKg: massKg),
@@ -279,7 +276,7 @@ public class FittingAdvisorTests
     {
         var a = Advice(new FittingRequest(new PaddlerMeasurements(StatureMm: 1756), Preferences: new PaddlerPreferences(SensitiveJoints: true)));
         var low = a.Alternatives.Single(x => x.Id == "hand-at-shoulder");
-        double hand = LengthRules.TopHandAboveSeatMm(low.Design.HandSpacingMm + low.Design.FreeboardMm, 0, LengthRules.DefaultSeatHeightMm);
+        var hand = LengthRules.TopHandAboveSeatMm(low.Design.HandSpacingMm + low.Design.FreeboardMm, 0, LengthRules.DefaultSeatHeightMm);
         Assert.Equal(SeatedBody.Of(new PaddlerMeasurements(StatureMm: 1756))!.ShoulderHeightMm, hand, 0.51);
     }
 

@@ -20,7 +20,7 @@ public sealed partial class FittingSweepTests
     {
         var random = new Random(20270311);
         int answered = 0, news = 0;
-        for (int i = 0; i < People; i++)
+        for (var i = 0; i < People; i++)
         {
             var request = Draw(random, absurd: i % 7 == 0);
             var outcome = FittingAdvisor.Advise(request);
@@ -70,7 +70,7 @@ public sealed partial class FittingSweepTests
         }
 
         // A person's own mass where it was given, else one that goes with the person's size.
-        double mass = a.Water.Demand.BodyMassKg;
+        var mass = a.Water.Demand.BodyMassKg;
         if (request.Paddler.BodyMassKg is { } given) Assert.Equal(given, mass);
         else Assert.Equal(BodyMass.FromStatureKg(PersonInFull.Of(request.Paddler).StatureMm), mass);
         if (request.Outing?.Purpose != OutingPurpose.Race) Assert.NotEqual(PaddleDuty.Racing, a.Duty);
@@ -84,7 +84,7 @@ public sealed partial class FittingSweepTests
         var all = sentences.ToList();
         Assert.Equal(all.Count, all.Distinct().Count());
         Assert.All(all, text => Assert.True(char.IsUpper(text[0]) && text[^1] == '.', text));
-        string text = string.Join('\n', all);
+        var text = string.Join('\n', all);
         Assert.DoesNotContain(InternalNames, name => text.Contains(name, StringComparison.Ordinal));
         Assert.Equal("", Stumble().Match(text).Value);
     }
@@ -94,7 +94,7 @@ public sealed partial class FittingSweepTests
         var f = BladeFamilies.Find(d.BladeFamily)!;
         Assert.InRange(d.HandSpacingMm, PaddleLengths.HandSpacingLimitsMm.Min, PaddleLengths.HandSpacingLimitsMm.Max);
         Assert.InRange(d.FreeboardMm, 0, 150);
-        double beyondTheUsual = Math.Max(1, PersonSpacing(a) / Survey.HandSpacing.Men.Percentile95);
+        var beyondTheUsual = Math.Max(1, PersonSpacing(a) / Survey.HandSpacing.Men.Percentile95);
         Assert.InRange(d.BladeLengthMm, PaddleLengths.BladeLengthLimitsMm.Min, Math.Ceiling(beyondTheUsual * f.UsualLengthMm.Max));
         Assert.InRange(d.BladeWidthMm, 70, f.UsualWidthMm.Max);
         Assert.InRange(d.OverallLengthMm, PaddleLengths.OverallLimitsMm.Min, PaddleLengths.OverallLimitsMm.Max);
@@ -117,11 +117,11 @@ public sealed partial class FittingSweepTests
         double Between(double low, double high) => low + (high - low) * random.NextDouble();
         double? Maybe(double share, double low, double high) => random.NextDouble() < share ? Between(low, high) : null;
         T? Any<T>(double share) where T : struct, Enum => random.NextDouble() < share ? Enum.GetValues<T>()[random.Next(Enum.GetValues<T>().Length)] : null;
-        double h = Between(1000, 2100);
+        var h = Between(1000, 2100);
         double scatter = absurd ? 400 : 45;
-        double usual = BodyMass.FromStatureKg(h);
-        double? mass = absurd ? Maybe(0.6, 18, 160) : Maybe(0.6, Math.Max(18, 0.75 * usual), Math.Min(160, 1.7 * usual));
-        int way = 1 + random.Next(7);
+        var usual = BodyMass.FromStatureKg(h);
+        var mass = absurd ? Maybe(0.6, 18, 160) : Maybe(0.6, Math.Max(18, 0.75 * usual), Math.Min(160, 1.7 * usual));
+        var way = 1 + random.Next(7);
         double? Given(int bit, double value, double spread) => (way & bit) != 0 ? value + Between(-spread, spread) : null;
         return new FittingRequest(
             new PaddlerMeasurements(
@@ -207,13 +207,13 @@ public sealed partial class FittingSweepTests
     private static void AssertSmooth(IReadOnlyList<FittingAdvice> answers, string about)
     {
         var rows = answers.Select(a => Figures(a).ToList()).ToList();
-        for (int k = 0; k < rows[0].Count; k++)
+        for (var k = 0; k < rows[0].Count; k++)
         {
-            int way = 0;
-            for (int i = 1; i < rows.Count; i++)
+            var way = 0;
+            for (var i = 1; i < rows.Count; i++)
             {
                 var (name, value, most) = rows[i][k];
-                double step = value - rows[i - 1][k].Value;
+                var step = value - rows[i - 1][k].Value;
                 if (Math.Abs(step) > most) Assert.Fail($"{about}: {name} jumps by {step} to {value} at step {i}");
                 if (Math.Abs(step) < 1e-9) continue;
                 if (way == -Math.Sign(step)) Assert.Fail($"{about}: {name} turns round at {value}, step {i}");
@@ -230,7 +230,7 @@ public sealed partial class FittingSweepTests
     [Fact]
     public void Effort_asks_for_a_little_more_and_not_for_another_paddle()
     {
-        foreach (double? cadence in new double?[] { null, 35, 49, 50, 70 })
+        foreach (var cadence in new double?[] { null, 35, 49, 50, 70 })
         {
             var (easy, steady, hard) = (At(Effort.Easy), At(Effort.Steady), At(Effort.Hard));
             foreach (var (less, more) in new[] { (easy, steady), (steady, hard) })

@@ -37,8 +37,8 @@ public class HandAndBladeTests
     public void A_softwood_shaft_is_thicker_by_about_what_the_trade_takes()
     {
         var ottertail = BladeChoice.Family("ottertail");
-        double hard = ShaftFit.ForStrokesMm(75, PaddleDuty.Touring, 38, ottertail, 620, SuggestedWood.Cherry);
-        double soft = ShaftFit.ForStrokesMm(75, PaddleDuty.Touring, 38, ottertail, 620, SuggestedWood.Spruce);
+        var hard = ShaftFit.ForStrokesMm(75, PaddleDuty.Touring, 38, ottertail, 620, SuggestedWood.Cherry);
+        var soft = ShaftFit.ForStrokesMm(75, PaddleDuty.Touring, 38, ottertail, 620, SuggestedWood.Spruce);
         Assert.Equal(28.6, hard, 1e-9);
         Assert.InRange(soft / hard, 1.05, 31.8 / 28.6);
     }
@@ -53,9 +53,9 @@ public class HandAndBladeTests
         // Peak over m^(2/3) and factor: 14.0 and 1.3, 16.3 and 1.5, 21.1 and 1.3 (Ho, Smith and O'Meara 2009; factors the service's own).
         var (peak, factor) = duty switch { PaddleDuty.Touring => (14.0, 1.3), PaddleDuty.Expedition => (16.3, 1.5), _ => (21.1, 1.3) };
         var (blade, ottertail) = (BladeChoice.Family(family), BladeChoice.Family("ottertail"));
-        double moment = peak * factor * Math.Pow(massKg, 2.0 / 3) * (41 + (blade.PressureAt * bladeMm));
-        double trade = 14.0 * 1.3 * Math.Pow(75, 2.0 / 3) * (38 + (ottertail.PressureAt * 620));
-        double diameter = ShaftFit.ForStrokesMm(massKg, duty, 41, blade, bladeMm, SuggestedWood.Cherry);
+        var moment = peak * factor * Math.Pow(massKg, 2.0 / 3) * (41 + (blade.PressureAt * bladeMm));
+        var trade = 14.0 * 1.3 * Math.Pow(75, 2.0 / 3) * (38 + (ottertail.PressureAt * 620));
+        var diameter = ShaftFit.ForStrokesMm(massKg, duty, 41, blade, bladeMm, SuggestedWood.Cherry);
         Assert.Equal(trade / Math.Pow(28.6, 3), moment / Math.Pow(diameter, 3), 1e-9 * trade);
 
         // And the oval made of it: w t² = D³.
@@ -68,7 +68,7 @@ public class HandAndBladeTests
     [Fact]
     public void The_pressure_of_a_hard_stroke_lies_beyond_the_centroid()
     {
-        double rectangle = ((((Math.Pow(950, 4) - Math.Pow(450, 4)) / 4) - (450 * (Math.Pow(950, 3) - Math.Pow(450, 3)) / 3)) / ((Math.Pow(950, 3) - Math.Pow(450, 3)) / 3)) / 500;
+        var rectangle = ((((Math.Pow(950, 4) - Math.Pow(450, 4)) / 4) - (450 * (Math.Pow(950, 3) - Math.Pow(450, 3)) / 3)) / ((Math.Pow(950, 3) - Math.Pow(450, 3)) / 3)) / 500;
         Assert.InRange(BladeChoice.Family("square-tip").PressureAt, rectangle, rectangle + 0.08); // its sides widen from the shaft
         foreach (var family in BladeFamilies.All)
         {
@@ -91,7 +91,7 @@ public class HandAndBladeTests
     [Fact]
     public void Grip_sizes_stay_in_the_trades_ranges_for_the_middle_nine_in_ten()
     {
-        foreach (double breadth in new[] { Survey.HandBreadth.Women.Percentile5, 78.2, 88.3, Survey.HandBreadth.Men.Percentile95 })
+        foreach (var breadth in new[] { Survey.HandBreadth.Women.Percentile5, 78.2, 88.3, Survey.HandBreadth.Men.Percentile95 })
         {
             var pear = GripFit.Fit(185, breadth, WaterKind.DeepLake, 0, new PaddlerPreferences());
             Assert.InRange(pear.WidthMm, 0.75 * breadth, 0.9 * breadth);
@@ -131,8 +131,8 @@ public class HandAndBladeTests
         var d = EffortArea.Demand(massKg, effort, cadence, hours);
         Assert.Equal(20 * Math.Pow((massKg + 20) / 95, 2.0 / 3) * Math.Pow(d.BoatSpeedMS / 1.5, 2), d.HullDragN, 1e-9);
         Assert.Equal(d.HullDragN * 60 / cadence, d.MeanPullN * d.PullSeconds, 1e-9);
-        double density = FreshWater.DensityKgM3(15);
-        double slip = PlateDrag.SlipMS(d.MeanPullN, 1.2, 0.075 * d.AreaShare, density);
+        var density = FreshWater.DensityKgM3(15);
+        var slip = PlateDrag.SlipMS(d.MeanPullN, 1.2, 0.075 * d.AreaShare, density);
         Assert.Equal(PlateDrag.SlipMS(40, 1.2, 0.075, density) / 1.5, slip / d.BoatSpeedMS, 1e-9);
     }
 
@@ -145,7 +145,7 @@ public class HandAndBladeTests
     {
         for (double cadence = 20; cadence <= 110; cadence++)
         {
-            foreach (double speed in new[] { 1.3, 1.5, 2.0, 2.5 }) Assert.InRange(EffortArea.PullSeconds(cadence, speed) * cadence / 60, 0.2, 0.8);
+            foreach (var speed in new[] { 1.3, 1.5, 2.0, 2.5 }) Assert.InRange(EffortArea.PullSeconds(cadence, speed) * cadence / 60, 0.2, 0.8);
         }
     }
 
@@ -190,7 +190,7 @@ public class HandAndBladeTests
             foreach (var (length, width, within) in new[] { (sizes.LengthMm, sizes.WidthMm, 1e-9), (sizes.ShortestMm, sizes.WidestMm, 0.03), (sizes.LongestMm, sizes.NarrowestMm, 0.03) })
             {
                 var plan = BladePlan.For(new BladeShape(family, length, width, family.DefaultWidestAt, family.DefaultFullness, null));
-                double drawn = new HalfBreadthCurve(plan.Draw(0, 15)).AreaMm2();
+                var drawn = new HalfBreadthCurve(plan.Draw(0, 15)).AreaMm2();
                 Assert.InRange(sizes.AreaMm2(length, width) / drawn, 1 - within, 1 + within);
             }
         }
@@ -205,7 +205,7 @@ public class HandAndBladeTests
             {
                 for (double breadth = 40; breadth <= 120; breadth += 5)
                 {
-                    foreach (double bend in new[] { 0.0, 12 })
+                    foreach (var bend in new[] { 0.0, 12 })
                     {
                         var grip = GripFit.Fit(length, breadth, water, bend, new PaddlerPreferences());
                         var pattern = GripPattern.Of(grip.Style);
@@ -231,7 +231,7 @@ public class HandAndBladeTests
     public void Sizing_hits_the_area_or_a_limit_of_the_family(string id)
     {
         var f = BladeChoice.Family(id);
-        for (double share = 0.5; share <= 1.6; share += 0.05)
+        for (var share = 0.5; share <= 1.6; share += 0.05)
         {
             var b = BladeChoice.Size(f, BladeChoice.ReferenceSpacingMm, Asking(75, share), 0);
             Assert.Equal(f.LengthMm, b.LengthMm, 1e-9);

@@ -50,8 +50,8 @@ public class HandSpacingTests
     [Fact]
     public void Near_square_a_degree_is_worth_about_twelve_millimetres()
     {
-        double u = ElbowAngle.UpperArmOverStature * 1756.2;
-        double perDegree = (ElbowAngle.SpacingMm(891.8, u, 330, 91) - ElbowAngle.SpacingMm(891.8, u, 330, 89)) / 2;
+        var u = ElbowAngle.UpperArmOverStature * 1756.2;
+        var perDegree = (ElbowAngle.SpacingMm(891.8, u, 330, 91) - ElbowAngle.SpacingMm(891.8, u, 330, 89)) / 2;
         Assert.Equal(ElbowAngle.SpacingMmPerDegree, perDegree, 0.6);
     }
 
@@ -63,7 +63,7 @@ public class HandSpacingTests
     [Fact]
     public void Independent_estimates_combine_as_worked_by_hand()
     {
-        CombinedEstimate c = InverseVariance.Combine([880, 900], [20, 40]);
+        var c = InverseVariance.Combine([880, 900], [20, 40]);
         Assert.Equal(884, c.Value, 9);
         Assert.Equal(Math.Sqrt(320), c.StandardError, 9);
         Assert.Equal([0.8, 0.2], c.Weights.Select(w => Math.Round(w, 12)));
@@ -73,7 +73,7 @@ public class HandSpacingTests
     [Fact]
     public void Three_estimates_combine_as_worked_by_hand()
     {
-        CombinedEstimate c = InverseVariance.Combine([10, 13, 16], [1, 2, 2]);
+        var c = InverseVariance.Combine([10, 13, 16], [1, 2, 2]);
         Assert.Equal(11.5, c.Value, 12);
         Assert.Equal(1 / Math.Sqrt(1.5), c.StandardError, 12);
     }
@@ -120,8 +120,8 @@ public class HandSpacingTests
     {
         Assert.Equal(438, HandSpacingMethods.SharedBodyVariance(), 8.0);
         var c = HandSpacingMethods.CombineSpanAndStature(1900, 1756);
-        double span = HandSpacingMethods.FromArmSpan(1900).ValueMm;
-        double stature = HandSpacingMethods.FromStature(1756).ValueMm;
+        var span = HandSpacingMethods.FromArmSpan(1900).ValueMm;
+        var stature = HandSpacingMethods.FromStature(1756).ValueMm;
         Assert.InRange(c.Weights[0], 0.93, 1.0);
         Assert.Equal(1, c.Weights.Sum(), 12);
         Assert.InRange(c.Value, stature, span);
@@ -132,20 +132,20 @@ public class HandSpacingTests
     [Fact]
     public void Correlated_weights_beat_plain_weights_on_drawn_people()
     {
-        double shared = HandSpacingMethods.SharedBodyVariance();
+        var shared = HandSpacingMethods.SharedBodyVariance();
         var random = new Random(20120401);
-        double spanError = Math.Sqrt(400 + 56);
-        double l21 = shared / spanError;
-        double l22 = Math.Sqrt(1024 + 30 - (l21 * l21));
+        var spanError = Math.Sqrt(400 + 56);
+        var l21 = shared / spanError;
+        var l22 = Math.Sqrt(1024 + 30 - (l21 * l21));
         double plain = 0;
         double best = 0;
-        double weight = HandSpacingMethods.CombineSpanAndStature(1800, 1750).Weights[0];
-        for (int i = 0; i < 20_000; i++)
+        var weight = HandSpacingMethods.CombineSpanAndStature(1800, 1750).Weights[0];
+        for (var i = 0; i < 20_000; i++)
         {
-            double a = MathNet.Numerics.Distributions.Normal.Sample(random, 0, 1);
-            double b = MathNet.Numerics.Distributions.Normal.Sample(random, 0, 1);
-            double eSpan = spanError * a;
-            double eStature = (l21 * a) + (l22 * b);
+            var a = MathNet.Numerics.Distributions.Normal.Sample(random, 0, 1);
+            var b = MathNet.Numerics.Distributions.Normal.Sample(random, 0, 1);
+            var eSpan = spanError * a;
+            var eStature = (l21 * a) + (l22 * b);
             plain += Math.Pow((0.72 * eSpan) + (0.28 * eStature), 2);
             best += Math.Pow((weight * eSpan) + ((1 - weight) * eStature), 2);
         }
@@ -157,7 +157,7 @@ public class HandSpacingTests
     [Fact]
     public void Shoulder_breadth_plus_two_upper_arms_is_a_fifth_too_long()
     {
-        double wrong = Survey.ShoulderBreadth.Men.Mean + (2 * 0.1909 * Survey.Stature.Men.Mean);
+        var wrong = Survey.ShoulderBreadth.Men.Mean + (2 * 0.1909 * Survey.Stature.Men.Mean);
         Assert.Equal(1.215, wrong / Survey.HandSpacing.Men.Mean, 0.01);
         Assert.True(HandSpacingMethods.FromStature(Survey.Stature.Men.Mean).ValueMm < wrong - 150);
     }

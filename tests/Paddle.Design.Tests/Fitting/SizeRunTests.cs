@@ -29,17 +29,17 @@ public class SizeRunTests
     public void Sizes_are_as_good_as_the_best_of_every_choice()
     {
         var random = new Random(31415);
-        for (int run = 0; run < 40; run++)
+        for (var run = 0; run < 40; run++)
         {
-            double step = run % 2 == 0 ? 25 : 25.4;
-            int n = 1 + random.Next(40);
+            var step = run % 2 == 0 ? 25 : 25.4;
+            var n = 1 + random.Next(40);
             double[] customers = [.. Enumerable.Range(0, n).Select(_ => 1300 + (260 * Math.Pow(random.NextDouble(), 1 + (run % 3))))];
             var distribution = new CustomerLengths(customers);
             var lattice = SizeLattice.Lengths(distribution, step);
             var best = SizeLattice.Solve(distribution, lattice, 5);
-            for (int k = 1; k <= best.Count; k++)
+            for (var k = 1; k <= best.Count; k++)
             {
-                double brute = Choices(lattice, k).Min(c => MisfitOf(customers, c));
+                var brute = Choices(lattice, k).Min(c => MisfitOf(customers, c));
                 Assert.Equal(brute, best[k - 1].MeanMisfitMm, 1e-6);
                 Assert.Equal(brute, MisfitOf(customers, best[k - 1].SizesMm), 1e-6);
                 Assert.Equal(k, best[k - 1].SizesMm.Distinct().Count());
@@ -52,7 +52,7 @@ public class SizeRunTests
     public void Large_lattices_agree_with_plain_dynamic_programming()
     {
         var random = new Random(161803);
-        for (int run = 0; run < 4; run++)
+        for (var run = 0; run < 4; run++)
         {
             double[] customers = [.. Enumerable.Range(0, 300).Select(_ => 1200 + (random.Next(5) * 90) + (40 * random.NextDouble()))];
             LengthDistribution distribution = run % 2 == 0
@@ -61,9 +61,9 @@ public class SizeRunTests
             var lattice = SizeLattice.Lengths(distribution, 7);
             var fast = SizeLattice.Solve(distribution, lattice, 8);
             double[] best = [.. lattice.Select(l => Misfit(distribution, l, double.NegativeInfinity, l))];
-            for (int k = 1; k <= 8; k++)
+            for (var k = 1; k <= 8; k++)
             {
-                double plain = Enumerable.Range(0, best.Length).Min(j => best[j] + Misfit(distribution, lattice[j], lattice[j], double.PositiveInfinity));
+                var plain = Enumerable.Range(0, best.Length).Min(j => best[j] + Misfit(distribution, lattice[j], lattice[j], double.PositiveInfinity));
                 Assert.Equal(plain, fast[k - 1].MeanMisfitMm, 1e-7);
                 best = [.. Enumerable.Range(0, best.Length).Select(j => j == 0 ? double.PositiveInfinity : Enumerable.Range(0, j).Min(i =>
                     best[i]
@@ -80,9 +80,9 @@ public class SizeRunTests
         double[] customers = [1411, 1422, 1480, 1490, 1533];
         var distribution = new CustomerLengths(customers);
         double[] wide = [.. Enumerable.Range(48, 20).Select(i => i * 25.0)];
-        for (int k = 1; k <= 4; k++)
+        for (var k = 1; k <= 4; k++)
         {
-            double narrow = SizeLattice.Solve(distribution, SizeLattice.Lengths(distribution, 25), 4)[k - 1].MeanMisfitMm;
+            var narrow = SizeLattice.Solve(distribution, SizeLattice.Lengths(distribution, 25), 4)[k - 1].MeanMisfitMm;
             Assert.Equal(Choices(wide, k).Min(c => MisfitOf(customers, c)), narrow, 1e-9);
         }
     }
@@ -95,9 +95,9 @@ public class SizeRunTests
         var mixture = new NormalMixture(groups);
         double[] lattice = [.. Enumerable.Range(0, 15).Select(i => 1325.0 + (25 * i))];
         var best = SizeLattice.Solve(mixture, lattice, 3);
-        for (int k = 1; k <= 3; k++)
+        for (var k = 1; k <= 3; k++)
         {
-            double brute = Choices(lattice, k).Min(c => Integrated(groups, c));
+            var brute = Choices(lattice, k).Min(c => Integrated(groups, c));
             Assert.Equal(brute, best[k - 1].MeanMisfitMm, 1e-4);
             Assert.Equal(brute, Integrated(groups, best[k - 1].SizesMm), 1e-4);
         }
@@ -119,8 +119,8 @@ public class SizeRunTests
     public void One_size_for_one_normal_group_has_the_folded_normals_mean(double meanMm, double sizeMm)
     {
         const double Sigma = 47.7;
-        double d = meanMm - sizeMm;
-        double expected = (Sigma * Math.Sqrt(2 / Math.PI) * Math.Exp(-d * d / (2 * Sigma * Sigma))) + (d * (1 - (2 * Normal.CDF(0, 1, -d / Sigma))));
+        var d = meanMm - sizeMm;
+        var expected = (Sigma * Math.Sqrt(2 / Math.PI) * Math.Exp(-d * d / (2 * Sigma * Sigma))) + (d * (1 - (2 * Normal.CDF(0, 1, -d / Sigma))));
         var mixture = new NormalMixture([new NormalGroup(3, meanMm, Sigma)]);
         Assert.Equal(expected, SizeLattice.Solve(mixture, [sizeMm], 1)[0].MeanMisfitMm, 1e-9);
     }
@@ -129,9 +129,9 @@ public class SizeRunTests
     public void Partial_moment_matches_numerical_integration()
     {
         var mixture = new NormalMixture([new NormalGroup(0.67, 891.8, 47.7), new NormalGroup(0.33, 815.5, 45.2)]);
-        foreach (double limit in new[] { 750.0, 820, 866.8, 900, 1000 })
+        foreach (var limit in new[] { 750.0, 820, 866.8, 900, 1000 })
         {
-            double integral = GaussLegendreRule.Integrate(
+            var integral = GaussLegendreRule.Integrate(
                 x => x * ((0.67 * Normal.PDF(891.8, 47.7, x)) + (0.33 * Normal.PDF(815.5, 45.2, x))), 400, limit, 256);
             Assert.Equal(integral, mixture.Moment(limit), 1e-6);
         }
@@ -148,10 +148,7 @@ public class SizeRunTests
         Assert.Equal(exact.MeanMisfitMm, drawn.MeanMisfitMm, 0.3);
         Assert.Equal(exact.ShareWithin25Mm, drawn.ShareWithin25Mm, 0.01);
         Assert.Equal(exact.ShareWithin50Mm, drawn.ShareWithin50Mm, 0.01);
-        for (int i = 0; i < 3; i++)
-        {
-            Assert.Equal(exact.Sizes[i].Share, drawn.Sizes[i].Share, 0.01);
-        }
+        for (var i = 0; i < 3; i++) Assert.Equal(exact.Sizes[i].Share, drawn.Sizes[i].Share, 0.01);
     }
 
     [Fact]
@@ -165,7 +162,7 @@ public class SizeRunTests
         Assert.Equal(MisfitOf(lengths, sizes), a.MeanMisfitMm, 1e-6);
         Assert.Equal(lengths.Count(l => sizes.Min(s => Math.Abs(l - s)) <= 25) / 5000.0, a.ShareWithin25Mm, 1e-9);
         Assert.Equal(lengths.Count(l => sizes.Min(s => Math.Abs(l - s)) <= 50) / 5000.0, a.ShareWithin50Mm, 1e-9);
-        for (int i = 0; i < 4; i++)
+        for (var i = 0; i < 4; i++)
         {
             Assert.Equal(lengths.Count(l => sizes.MinBy(s => Math.Abs(l - s)) == sizes[i]) / 5000.0, a.Sizes[i].Share, 1e-9);
             Assert.Equal(a.Sizes[i].OverallLengthMm - 678, a.Sizes[i].HandSpacingMm, 0.06);
@@ -174,9 +171,7 @@ public class SizeRunTests
         Assert.Equal(37, a.Sizes.Sum(s => s.Count));
         Assert.Equal(1, a.Histogram.Sum(b => b.Share), 1e-9);
         foreach (var bin in a.Histogram.Skip(1).SkipLast(1))
-        {
             Assert.Equal(lengths.Count(l => l > bin.LowMm && l <= bin.HighMm) / 5000.0, bin.Share, 1e-9);
-        }
     }
 
     [Fact]
@@ -256,10 +251,10 @@ public class SizeRunTests
     public void Any_run_gets_a_sound_answer()
     {
         var random = new Random(777);
-        for (int i = 0; i < 400; i++)
+        for (var i = 0; i < 400; i++)
         {
-            double step = 1 + (60 * random.NextDouble());
-            bool list = i % 2 == 0;
+            var step = 1 + (60 * random.NextDouble());
+            var list = i % 2 == 0;
             var request = new SizeRunRequest(
                 1 + random.Next(8),
                 step,
@@ -277,10 +272,7 @@ public class SizeRunTests
             Assert.All(a.Curve.Skip(1), p => Assert.True(p.GainMm >= -1e-9));
             Assert.Equal(1, a.Histogram.Sum(b => b.Share), 1e-9);
             Assert.InRange(a.Histogram.Count, 1, 120);
-            if (i % 20 == 0)
-            {
-                Assert.Equivalent(a, Advice(request), strict: true);
-            }
+            if (i % 20 == 0) Assert.Equivalent(a, Advice(request), strict: true);
         }
     }
 }

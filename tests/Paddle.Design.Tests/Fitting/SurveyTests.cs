@@ -19,7 +19,7 @@ public class SurveyTests
     [MemberData(nameof(DimensionIds))]
     public void Published_percentiles_agree_with_the_normal(string id)
     {
-        double tolerance = id == "bodyMassKg" ? 0.25 : 0.125;
+        var tolerance = id == "bodyMassKg" ? 0.25 : 0.125;
         foreach (var f in new[] { Dimension(id).Men, Dimension(id).Women })
         {
             Assert.Equal(Normal.InvCDF(f.Mean, f.StandardDeviation, 0.05), f.Percentile5, (tolerance * f.StandardDeviation) + 0.5);
@@ -63,7 +63,7 @@ public class SurveyTests
         Assert.Equal(0.67, Survey.ShareOfMen, 0.005);
         Assert.Equal(866.8, Survey.PooledMean(Survey.HandSpacing), 0.1);
         Assert.Equal(59.0, Survey.PooledStandardDeviation(Survey.HandSpacing), 0.1);
-        StatureLine line = Survey.PooledLine(Survey.HandSpacingLines);
+        var line = Survey.PooledLine(Survey.HandSpacingLines);
         Assert.Equal(0.5481, line.Slope, 0.0005);
         Assert.Equal(-72.8, line.InterceptMm, 0.8);
         Assert.Equal(32, line.StandardErrorMm, 0.5);
@@ -85,7 +85,7 @@ public class SurveyTests
     [Fact]
     public void Percentile_of_the_mixture_matches_the_mathnet_normals()
     {
-        double expected = 100 * ((Survey.ShareOfMen * new Normal(891.8, 47.7).CumulativeDistribution(850))
+        var expected = 100 * ((Survey.ShareOfMen * new Normal(891.8, 47.7).CumulativeDistribution(850))
             + ((1 - Survey.ShareOfMen) * new Normal(815.5, 45.2).CumulativeDistribution(850)));
         Assert.Equal(expected, Survey.PooledPercentile(Survey.HandSpacing, 850), 9);
         Assert.InRange(expected, 38, 40);

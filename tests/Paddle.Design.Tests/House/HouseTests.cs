@@ -55,6 +55,18 @@ public partial class HouseTests
         Assert.Empty(cited.Except(written).Order());
     }
 
+    [Theory]
+    [InlineData("src/Paddle.Design")]
+    [InlineData("src/Paddle.Drawings")]
+    public void No_braces_stand_round_a_single_line(string project)
+    {
+        foreach (var file in Repository.Sources(project))
+        {
+            var braced = BracedLines().Matches(File.ReadAllText(file)).Where(match => match.Groups[1].Length + match.Groups[2].Length < 140);
+            Assert.Empty(braced.Select(match => $"{Path.GetFileName(file)}: {match.Groups[1].Value.Trim()}"));
+        }
+    }
+
     [Fact]
     public void The_image_is_built_by_commands_that_CI_runs()
     {
@@ -81,6 +93,9 @@ public partial class HouseTests
             for (var number = first; number <= last; number++) yield return $"{letter}{number}";
         }
     }
+
+    [GeneratedRegex(@"^( *if \(.*\))\n *\{\n *((?!foreach)[^\n{}]+;)\n *\}\n(?! *else)", RegexOptions.Multiline)]
+    private static partial Regex BracedLines();
 
     [GeneratedRegex(@"Paddle\.Design\.([A-Z][a-z]+)")]
     private static partial Regex UsedSteps();

@@ -74,3 +74,16 @@ public class CubicBezierTests
         Assert.Equal(25, piece.X(0.5), 1e-12); // x runs evenly
     }
 }
+
+/// <summary>Curvature, which tells a fair curve; the drawing itself never asks for it.</summary>
+internal static class BezierCurvature
+{
+    /// <summary>Signed curvature (1/mm) at the parameter s; positive turns towards +y. Source: differential geometry, any text.</summary>
+    internal static double Curvature(this CubicBezier curve, double s)
+    {
+        double dx = curve.DX(s), dy = curve.DY(s);
+        var ddx = 6 * ((1 - s) * (curve.X2 - 2 * curve.X1 + curve.X0) + s * (curve.X3 - 2 * curve.X2 + curve.X1));
+        var ddy = 6 * ((1 - s) * (curve.Y2 - 2 * curve.Y1 + curve.Y0) + s * (curve.Y3 - 2 * curve.Y2 + curve.Y1));
+        return (dx * ddy - dy * ddx) / Math.Pow(dx * dx + dy * dy, 1.5);
+    }
+}

@@ -140,7 +140,7 @@ public class MassPropertiesTests
     {
         var form = AllForms["ottertail"];
         var mass = MassProperties.Of(TestPaddles.Shape(form, StationGrid.Fine), 650);
-        double arm = (mass.CentreOfMassMm - form.Places.LowerHandMm) / 1000;
+        var arm = (mass.CentreOfMassMm - form.Places.LowerHandMm) / 1000;
         TestPaddles.AssertRelative(
             mass.InertiaCentreKgM2 + mass.TotalG / 1000 * arm * arm, mass.InertiaLowerHandKgM2, 1e-12);
     }

@@ -63,7 +63,7 @@ public class SectionTests
         foreach (var section in RandomSections(400))
         {
             double Sum(Func<double, double> f) => DoubleExponentialTransformation.Integrate(f, 0, 1, 1e-10);
-            double w = section.HalfWidthMm;
+            var w = section.HalfWidthMm;
             TestPaddles.AssertRelative(4 * w * Sum(section.HalfThicknessAtMm), section.AreaMm2, 1e-8, "area");
             TestPaddles.AssertRelative(
                 4.0 / 3 * w * Sum(u => Math.Pow(section.HalfThicknessAtMm(u), 3)), section.FlatSecondMomentMm4, 1e-8, "flat");

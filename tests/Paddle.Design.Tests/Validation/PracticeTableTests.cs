@@ -7,14 +7,12 @@ namespace Paddle.Design.Tests.Validation;
 public class PracticeTableTests
 {
     [Fact]
-    public void At_defaults_nothing_fails_and_every_aim_is_met()
-    {
+    public void At_defaults_nothing_fails_and_every_aim_is_met() =>
         Assert.All(PracticeTable.Rows, row =>
         {
             Assert.True(row.Report.Outcome.IsMet, $"{row.Name}: {string.Join(" ", row.Report.Outcome.Unmet.Select(aim => aim.Message))}");
             Assert.DoesNotContain(row.Report.Checks, check => check.Status == CheckStatus.Fail);
         });
-    }
 
     // A warning on a default answer is a fault of the defaults, unless it is the wood that is doubtful.
     [Fact]

@@ -19,7 +19,7 @@ public class FreshWaterTests
     [Fact]
     public void Density_is_greatest_near_four_degrees()
     {
-        double densest = Enumerable.Range(0, 4001).Select(i => i / 100.0).MaxBy(FreshWater.DensityKgM3);
+        var densest = Enumerable.Range(0, 4001).Select(i => i / 100.0).MaxBy(FreshWater.DensityKgM3);
         Assert.InRange(densest, 3.9, 4.05); // 3.98 °C, textbook value, from memory
     }
 

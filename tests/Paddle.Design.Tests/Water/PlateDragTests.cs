@@ -42,7 +42,7 @@ public class PlateDragTests
     [Fact]
     public void Band_runs_from_the_submerged_plate_to_the_flume()
     {
-        DragCoefficientBand band = PlateDrag.Band(5);
+        var band = PlateDrag.Band(5);
         Assert.Equal(1.204, band.Low, 1e-9);
         Assert.Equal(2.0, band.High); // Caplan and Gardner, flat plate in a flume
     }
@@ -54,22 +54,6 @@ public class PlateDragTests
         Assert.Equal(PlateDrag.AspectRatio(600, 150), PlateDrag.AspectRatio(150, 600), 12);
         Assert.Equal(4, PlateDrag.AspectRatio(600, 150), 12);
     }
-
-    // Hoerner's plate data at aspect ratio 5; the sine-squared law must stay within 3 % near square.
-    [Theory]
-    [InlineData(70, 1.09)]
-    [InlineData(80, 1.17)]
-    [InlineData(90, 1.20)]
-    public void Inclined_plate_near_square_follows_the_plate_data(double angleDegrees, double table) =>
-        Assert.InRange(PlateDrag.InclinedCoefficient(1.20, angleDegrees) / table, 0.97, 1.005);
-
-    // Further from square the same law falls short, as its documentation says.
-    [Theory]
-    [InlineData(45, 0.71, 0.155)]
-    [InlineData(50, 0.80, 0.120)]
-    [InlineData(60, 0.96, 0.063)]
-    public void Inclined_plate_far_from_square_reads_low_by_the_stated_amount(double angleDegrees, double table, double shortfall) =>
-        Assert.Equal(shortfall, 1 - (PlateDrag.InclinedCoefficient(1.20, angleDegrees) / table), 0.005);
 
     // Worked values: C_d 1.2, A 0.075 m², water at 15 °C.
     [Theory]
@@ -91,7 +75,7 @@ public class PlateDragTests
     [InlineData(2.0, 80, 1.2, 1.334, 0.600)]
     public void Slip_and_efficiency_match_the_worked_values(double boatMS, double pullN, double coefficient, double slipMS, double efficiency)
     {
-        double slip = PlateDrag.SlipMS(pullN, coefficient, AreaM2, Density15);
+        var slip = PlateDrag.SlipMS(pullN, coefficient, AreaM2, Density15);
         Assert.Equal(slipMS, slip, 0.00051);
         Assert.Equal(efficiency, PlateDrag.FroudeEfficiency(boatMS, slip), 0.00051);
     }
@@ -102,18 +86,17 @@ public class PlateDragTests
     [Fact]
     public void A_fifth_more_area_takes_under_a_tenth_off_the_slip()
     {
-        double ratio = PlateDrag.SlipMS(100, 1.2, AreaM2 * 1.2, 999.1) / PlateDrag.SlipMS(100, 1.2, AreaM2, 999.1);
+        var ratio = PlateDrag.SlipMS(100, 1.2, AreaM2 * 1.2, 999.1) / PlateDrag.SlipMS(100, 1.2, AreaM2, 999.1);
         Assert.Equal(-0.087, ratio - 1, 0.00051);
     }
 
     [Theory]
     [InlineData(10, 1.15, 0.05)]
     [InlineData(180, 1.3, 0.09)]
-    public void Force_slip_and_area_invert_each_other(double forceN, double coefficient, double areaM2)
+    public void Force_and_slip_invert_each_other(double forceN, double coefficient, double areaM2)
     {
-        double slip = PlateDrag.SlipMS(forceN, coefficient, areaM2, 999);
+        var slip = PlateDrag.SlipMS(forceN, coefficient, areaM2, 999);
         Assert.Equal(forceN, PlateDrag.ForceN(coefficient, areaM2, slip, 999), 1e-9);
-        Assert.Equal(areaM2, PlateDrag.AreaM2(forceN, coefficient, slip, 999), 1e-12);
     }
 
     [Fact]
@@ -128,8 +111,6 @@ public class PlateDragTests
         Assert.Throws<ArgumentOutOfRangeException>(() => PlateDrag.ForceN(1.2, -1, 1, 999));
         Assert.Throws<ArgumentOutOfRangeException>(() => PlateDrag.SlipMS(-1, 1.2, 1, 999));
         Assert.Throws<ArgumentOutOfRangeException>(() => PlateDrag.SlipMS(double.NaN, 1.2, 1, 999));
-        Assert.Throws<ArgumentOutOfRangeException>(() => PlateDrag.AreaM2(100, 1.2, 0, 999));
         Assert.Throws<ArgumentOutOfRangeException>(() => PlateDrag.FroudeEfficiency(-1, 1));
-        Assert.Throws<ArgumentOutOfRangeException>(() => PlateDrag.InclinedCoefficient(1.2, 91));
     }
 }

@@ -57,8 +57,4 @@ public class GrainSlopeTests
 
     [Fact]
     public void Straight_grain_keeps_everything() => Assert.Equal(1.0, GrainSlope.HankinsonFraction(0, 0.04), 1e-15);
-
-    [Fact] // 3-4-5 triangle
-    public void Slopes_on_two_faces_combine_as_the_sides_of_a_right_angle() =>
-        Assert.Equal(0.05, GrainSlope.Combine(0.03, 0.04), 1e-15);
 }

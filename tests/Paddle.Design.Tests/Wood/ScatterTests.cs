@@ -19,7 +19,6 @@ public class ScatterTests
     [InlineData(85, Scatter.RuptureVariation)]
     [InlineData(11700, Scatter.ElasticityVariation)]
     [InlineData(49, Scatter.CompressionVariation)]
-    [InlineData(13.2, Scatter.ShearVariation)]
     [InlineData(3.9, Scatter.TensionPerpendicularVariation)]
     public void Is_the_5_percent_point_of_a_normal_distribution(double mean, double variation)
     {

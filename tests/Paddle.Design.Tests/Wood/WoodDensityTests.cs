@@ -45,15 +45,4 @@ public class WoodDensityTests
             Assert.True(Math.Abs(computed - s.SpecificGravity12) <= 0.0201, $"{s.Id}: {computed:F4} for {s.SpecificGravity12}");
         }
     }
-
-    [Fact] // eq. 4-3 at Gb 0.30: (1.54 - 0.30)/(1.54 x 0.30) = 2.684; the 267 % sometimes quoted goes with 1.50 for the cell wall
-    public void Most_water_light_wood_can_hold() => Assert.Equal(268.4, WoodDensity.MaximumMoisturePercent(0.30), 0.051);
-
-    [Fact] // eq. 4-4, Wood Handbook text: 100 % at Gb 0.50
-    public void Wood_of_half_the_weight_of_water_sinks_at_100_percent() =>
-        Assert.Equal(100.0, WoodDensity.SinkingMoisturePercent(0.50), 1e-12);
-
-    [Fact] // at the sinking moisture the green wood weighs what water weighs: eq. 4-4 against eq. 4-14
-    public void Sinking_moisture_gives_the_density_of_water() =>
-        Assert.Equal(1000.0, WoodDensity.KgM3(0.47, WoodDensity.SinkingMoisturePercent(0.47)), 1e-9);
 }

@@ -23,14 +23,6 @@ public class WoodSafetyTests
         Assert.True(WoodSafety.RefuseSlopeOfGrain > 1.0 / 15);
     }
 
-    [Theory]
-    [InlineData(5.9, false)]
-    [InlineData(6, true)]
-    [InlineData(20, true)]
-    [InlineData(20.1, false)]
-    [InlineData(double.NaN, false)]
-    public void Moisture(double percent, bool allowed) => Assert.Equal(allowed, WoodSafety.IsMoistureAllowed(percent));
-
     [Fact] // the reason given for the dry limit: 30 % humidity at 21 C
     public void Dry_limit_is_a_heated_room_in_winter() =>
         Assert.Equal(WoodSafety.MinimumMoisturePercent, EquilibriumMoisture.Percent(21, 30), 0.5);

@@ -1,14 +1,11 @@
 namespace Paddle.Design.Wood;
 
 /// <summary>Moisture that wood comes to in air that stays as it is.</summary>
-public static class EquilibriumMoisture
+internal static class EquilibriumMoisture
 {
-    /// <summary>
-    /// Equilibrium moisture, Hailwood-Horrobin form:
-    /// <c>EMC = (1800/W) [Kh/(1 - Kh) + (K1 Kh + 2 K1 K2 (Kh)^2)/(1 + K1 Kh + K1 K2 (Kh)^2)]</c> with h the humidity as a
-    /// fraction and W, K, K1, K2 quadratics of the temperature in degrees C. Theory W13.
-    /// Source: USDA Wood Handbook FPL-GTR-282, equation 4-5 with its metric coefficients.
-    /// </summary>
+    /// <summary>Equilibrium moisture, Hailwood-Horrobin form: <c>EMC = (1800/W) [Kh/(1 - Kh) + (K1 Kh + 2 K1 K2 (Kh)^2)/(1 + K1 Kh + K1 K2
+    /// (Kh)^2)]</c> with h the humidity as a fraction and W, K, K1, K2 quadratics of the temperature in degrees C. Theory W13. Source: USDA
+    /// Wood Handbook FPL-GTR-282, equation 4-5 with its metric coefficients.</summary>
     /// <param name="temperatureC">T, degrees C, -1 to 60: from the cold end of table 4-2 (from memory) to a hot shed.</param>
     /// <param name="relativeHumidityPercent">Relative humidity, percent, 0 to 100.</param>
     /// <returns>EMC, percent moisture.</returns>
@@ -30,8 +27,6 @@ public static class EquilibriumMoisture
     private static void RequireWithin(double value, double low, double high, string name, string unit)
     {
         if (!(value >= low && value <= high))
-        {
             throw new ArgumentOutOfRangeException(name, value, $"Must lie between {low} and {high} {unit}.");
-        }
     }
 }

@@ -1,14 +1,11 @@
 namespace Paddle.Design.Wood;
 
-/// <summary>
-/// Loss of strength and stiffness where the grain runs out of the stick. A slope is rise over run: 1:20 is 0.05.
-/// </summary>
-public static class GrainSlope
+/// <summary>Loss of strength and stiffness where the grain runs out of the stick. A slope is rise over run: 1:20 is 0.05.</summary>
+internal static class GrainSlope
 {
     /// <summary>q for modulus of rupture, with n = 2.</summary>
-    /// <remarks>
-    /// USDA Wood Handbook table 5-11 gives 0.04 to 0.10, from memory; 0.04 reproduces table 5-12 (from memory) within 3 points.
-    /// </remarks>
+    /// <remarks>USDA Wood Handbook table 5-11 gives 0.04 to 0.10, from memory; 0.04 reproduces table 5-12 (from memory) within 3
+    /// points.</remarks>
     public const double RuptureRatio = 0.04;
 
     /// <summary>q for modulus of elasticity, with n = 2.</summary>
@@ -16,17 +13,12 @@ public static class GrainSlope
     public const double ElasticityRatio = 0.08;
 
     /// <summary>q for compression parallel to the grain, with n = 2.</summary>
-    /// <remarks>
-    /// USDA Wood Handbook table 5-11 gives 0.03 to 0.40, from memory; 0.40 reproduces the compression column of table 5-12
-    /// (from memory) within 2 points.
-    /// </remarks>
+    /// <remarks>USDA Wood Handbook table 5-11 gives 0.03 to 0.40, from memory; 0.40 reproduces the compression column of table 5-12 (from
+    /// memory) within 2 points.</remarks>
     public const double CompressionRatio = 0.40;
 
-    /// <summary>
-    /// Fraction of the straight-grained property left at a slope:
-    /// <c>N/P = q / (sin^n a + q cos^n a)</c>, <c>a = atan(slope)</c>. Theory W4.
-    /// Source: USDA Wood Handbook, equation 5-2 (Hankinson form), from memory.
-    /// </summary>
+    /// <summary>Fraction of the straight-grained property left at a slope: <c>N/P = q / (sin^n a + q cos^n a)</c>, <c>a = atan(slope)</c>.
+    /// Theory W4. Source: USDA Wood Handbook, equation 5-2 (Hankinson form), from memory.</summary>
     /// <param name="slope">Rise over run of the grain, 0 or more.</param>
     /// <param name="acrossOverAlong">q = Q/P, property across the grain over property along it, between 0 and 1.</param>
     /// <param name="exponent">n, usually 2.</param>
@@ -53,14 +45,4 @@ public static class GrainSlope
         var below = (slope * slope) + acrossOverAlong;
         return 2 * acrossOverAlong * slope * (acrossOverAlong - 1) / (below * below);
     }
-
-    /// <summary>
-    /// One slope from those seen on two adjoining faces: <c>s = sqrt(s1^2 + s2^2)</c>. Theory W5.
-    /// Source: USDA Wood Handbook chapter 5, from memory.
-    /// </summary>
-    /// <param name="faceSlope">s1, rise over run on the face.</param>
-    /// <param name="edgeSlope">s2, rise over run on the edge.</param>
-    /// <returns>s, rise over run.</returns>
-    public static double Combine(double faceSlope, double edgeSlope) =>
-        Math.Sqrt((faceSlope * faceSlope) + (edgeSlope * edgeSlope)); // theory W5
 }

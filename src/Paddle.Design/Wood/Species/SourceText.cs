@@ -55,10 +55,8 @@ internal static class SourceText
     /// <summary>Elastic ratios not read.</summary>
     public const string Table51Memory = "USDA Wood Handbook, table 5-1, elastic ratios at about 12 %, from memory";
 
-    /// <summary>Two trade pages.</summary>
     public const string TwoTradePages = "WEAK SOURCE: mean of two timber-trade pages, read; not a Wood Handbook species";
 
-    /// <summary>One trade page.</summary>
     public const string OneTradePage = "WEAK SOURCE: one timber-trade page, read; not a Wood Handbook species";
 
     /// <summary>The chart of toxic woods.</summary>

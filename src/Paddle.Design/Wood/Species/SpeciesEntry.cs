@@ -2,11 +2,9 @@ using System.Text.RegularExpressions;
 
 namespace Paddle.Design.Wood.Species;
 
-/// <summary>
-/// One row of the species table as it is written down: each figure with its source. <see cref="ToSpecies"/> checks the row
-/// and turns it into the public record, so that a slip in the table stops the service at start, not a paddle on the water.
-/// To add a species: write one more entry in a file beside this one; the catalogue finds it in that file's <c>All</c>.
-/// </summary>
+/// <summary>One row of the species table as it is written down: each figure with its source. <see cref="ToSpecies"/> checks the row and
+/// turns it into the public record, so that a slip in the table stops the service at start, not a paddle on the water. To add a species:
+/// write one more entry in a file beside this one; the catalogue finds it in that file's <c>All</c>.</summary>
 internal sealed partial class SpeciesEntry
 {
     public required string Id { get; init; }
@@ -129,9 +127,18 @@ internal sealed partial class SpeciesEntry
 
     private void Require(bool holds, string fault)
     {
-        if (!holds)
-        {
-            throw new InvalidOperationException($"Wood species table, row '{Id}': {fault}.");
-        }
+        if (!holds) throw new InvalidOperationException($"Wood species table, row '{Id}': {fault}.");
     }
+}
+
+/// <summary>A figure and where it was read. A table of species is written in these so that no figure can lack a source.</summary>
+/// <param name="Value">The figure in the unit its place in <see cref="SpeciesEntry"/> names.</param>
+internal readonly record struct Figure(double Value, string Source)
+{
+    /// <summary>1 lbf/in2 in MPa: 4.4482216152605 N over (25.4 mm)^2, exact by definition of both units.</summary>
+    private const double MPaPerPsi = 4.4482216152605 / (25.4 * 25.4);
+
+    /// <summary>A strength printed in lbf/in2, in MPa to 0.01 MPa; the table prints to 10 lbf/in2, which is 0.07 MPa.</summary>
+    public static Figure FromPsi(double poundsPerSquareInch, string source) =>
+        new(Math.Round(poundsPerSquareInch * MPaPerPsi, 2), source);
 }
