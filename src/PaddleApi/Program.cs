@@ -63,4 +63,4 @@ api.MapBladeFamilies();
 api.MapProblems();
 api.MapDescription();
 app.UseDescriptionPage();
-await app.RunAsync();
+return await app.ServeAsync(Console.Error);

@@ -3,4 +3,4 @@ namespace PaddleApi.Contracts;
 /// <summary>A sentence for the maker with the place it comes from.</summary>
 /// <param name="Text">The sentence.</param>
 /// <param name="Source">Where it was read, or that it is common practice or from memory.</param>
-public sealed record SourcedText(string Text, string Source);
+internal sealed record SourcedText(string Text, string Source);

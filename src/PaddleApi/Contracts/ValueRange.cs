@@ -3,4 +3,4 @@ namespace PaddleApi.Contracts;
 /// <summary>A closed range of values.</summary>
 /// <param name="Min">Smallest value.</param>
 /// <param name="Max">Largest value.</param>
-public sealed record ValueRange(double Min, double Max);
+internal sealed record ValueRange(double Min, double Max);

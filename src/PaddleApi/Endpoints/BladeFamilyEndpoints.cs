@@ -11,13 +11,11 @@ using PaddleApi.Validation;
 namespace PaddleApi.Endpoints;
 
 /// <summary>The blade families, their sizes and what water each is for.</summary>
-public static class BladeFamilyEndpoints
+internal static class BladeFamilyEndpoints
 {
     private const string Address = "/v1/blade-families";
 
     /// <summary>Maps the endpoints.</summary>
-    /// <param name="routes">Where to map them.</param>
-    /// <returns>The group.</returns>
     public static RouteGroupBuilder MapBladeFamilies(this IEndpointRouteBuilder routes)
     {
         var group = routes.MapGroup(Address).WithTags("Blade families").Offers(MediaTypes.Json).HasFixedContent();

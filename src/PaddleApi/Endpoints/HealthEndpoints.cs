@@ -8,13 +8,11 @@ using PaddleApi.Hosting.Problems;
 namespace PaddleApi.Endpoints;
 
 /// <summary>Health, for whoever restarts the service or sends it callers.</summary>
-public static class HealthEndpoints
+internal static class HealthEndpoints
 {
     private const int RetryAfterSeconds = 1;
 
     /// <summary>Maps the endpoints.</summary>
-    /// <param name="routes">Where to map them.</param>
-    /// <returns>The group.</returns>
     public static RouteGroupBuilder MapHealth(this IEndpointRouteBuilder routes)
     {
         var group = routes.MapGroup("/health").WithTags("Health");

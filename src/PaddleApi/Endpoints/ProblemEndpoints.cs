@@ -8,11 +8,9 @@ using PaddleApi.Hosting.Problems;
 namespace PaddleApi.Endpoints;
 
 /// <summary>Explains the kinds of problem: the member <c>type</c> of each problem leads here.</summary>
-public static class ProblemEndpoints
+internal static class ProblemEndpoints
 {
     /// <summary>Maps the endpoints.</summary>
-    /// <param name="routes">Where to map them.</param>
-    /// <returns>The group.</returns>
     public static RouteGroupBuilder MapProblems(this IEndpointRouteBuilder routes)
     {
         var group = routes.MapGroup("/problems").WithTags("Problems").Offers(MediaTypes.Json).HasFixedContent();

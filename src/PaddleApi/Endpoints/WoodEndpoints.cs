@@ -10,13 +10,11 @@ using PaddleApi.Validation;
 namespace PaddleApi.Endpoints;
 
 /// <summary>The woods and where each figure comes from.</summary>
-public static class WoodEndpoints
+internal static class WoodEndpoints
 {
     private const string Address = "/v1/woods";
 
     /// <summary>Maps the endpoints.</summary>
-    /// <param name="routes">Where to map them.</param>
-    /// <returns>The group.</returns>
     public static RouteGroupBuilder MapWoods(this IEndpointRouteBuilder routes)
     {
         var group = routes.MapGroup(Address).WithTags("Woods").Offers(MediaTypes.Json).HasFixedContent();

@@ -20,7 +20,6 @@ internal static class ClearTextHttp2
     private static ReadOnlySpan<byte> Preface => "PRI "u8;
 
     /// <summary>Looks at the first bytes of each connection of an address.</summary>
-    /// <param name="listen">The address.</param>
     /// <param name="patience">How long a connection may be silent; the server counts only from when it has been given one.</param>
     public static void UseClearTextHttp2(this ListenOptions listen, TimeSpan patience)
     {

@@ -8,7 +8,6 @@ namespace PaddleApi.Hosting;
 /// Writes what went wrong by kind and place, without the words of the exception: those quote the value or the name that broke something, and
 /// a person's measures or a design are nobody's business in a log. The request id leads to who can send the same again.
 /// </summary>
-/// <param name="inner">Writes the event.</param>
 internal sealed class DiscreetFormatter(ITextFormatter inner) : ITextFormatter
 {
     /// <inheritdoc/>

@@ -5,7 +5,7 @@ using Paddle.Drawings;
 namespace PaddleApi.Hosting;
 
 /// <summary>Which engine computed an answer.</summary>
-public static class EngineVersion
+internal static class EngineVersion
 {
     /// <summary>The version, as in the member <c>engineVersion</c> of an answer.</summary>
     public static string Text { get; } =

@@ -1,10 +1,11 @@
+using Microsoft.AspNetCore.Connections;
 using Microsoft.AspNetCore.Server.Kestrel.Core;
 using Microsoft.Extensions.Options;
 
 namespace PaddleApi.Hosting;
 
 /// <summary>Where the service listens and what the server refuses before any of our code runs.</summary>
-public static class Listening
+internal static class Listening
 {
     /// <summary>The address when none is configured: this machine only, so that nothing is open by accident.</summary>
     public const string DefaultUrl = "http://localhost:5080";
@@ -16,12 +17,8 @@ public static class Listening
     private static readonly string[] AddressKeys = ["urls", "http_ports", "https_ports"];
 
     /// <summary>Sets the address and the server's limits.</summary>
-    /// <param name="builder">The application builder.</param>
-    /// <returns>The same builder.</returns>
     public static WebApplicationBuilder AddListening(this WebApplicationBuilder builder)
     {
-        ArgumentNullException.ThrowIfNull(builder);
-
         // In code and not in appsettings.json, which is found only when the service is started from its own folder.
         var configured = AddressKeys.Any(key => !string.IsNullOrEmpty(builder.Configuration[key]))
             || builder.Configuration.GetSection("Kestrel:Endpoints").Exists();
@@ -53,4 +50,23 @@ public static class Listening
         });
         return builder;
     }
+
+    /// <summary>Serves until told to end. An address already taken is one line with the way out, and no trace of the inside.</summary>
+    /// <returns>Exit code: 0, or 1 where the address was taken.</returns>
+    public static async Task<int> ServeAsync(this WebApplication app, TextWriter errors)
+    {
+        try
+        {
+            await app.RunAsync();
+            return 0;
+        }
+        catch (IOException fault) when (IsTaken(fault))
+        {
+            await errors.WriteLineAsync($"{fault.Message} Stop what listens there, or name another address: --urls http://localhost:5081");
+            return 1;
+        }
+    }
+
+    /// <summary>Whether an address to listen on is taken.</summary>
+    internal static bool IsTaken(Exception? fault) => fault is IOException { InnerException: AddressInUseException };
 }

@@ -5,7 +5,7 @@ using PaddleApi.Hosting.Problems;
 namespace PaddleApi.Hosting;
 
 /// <summary>Refuses callers who want a media type that an address cannot answer with (RFC 9110, 12.5.1).</summary>
-public static class MediaTypes
+internal static class MediaTypes
 {
     /// <summary>JSON.</summary>
     public const string Json = "application/json";
@@ -14,10 +14,6 @@ public static class MediaTypes
     public const string Svg = "image/svg+xml";
 
     /// <summary>Says what an endpoint, or a group, can answer with; a caller who accepts none of it gets 406 before any work.</summary>
-    /// <typeparam name="TBuilder">Kind of builder.</typeparam>
-    /// <param name="builder">The endpoint or group.</param>
-    /// <param name="offered">The media types on offer.</param>
-    /// <returns>The same builder.</returns>
     public static TBuilder Offers<TBuilder>(this TBuilder builder, params string[] offered)
         where TBuilder : IEndpointConventionBuilder =>
         builder.AddEndpointFilter(async (context, next) => BestOf(context.HttpContext.Request, offered) is null
@@ -25,13 +21,10 @@ public static class MediaTypes
             : await next(context)).Refuses(ProblemKinds.NotAcceptable);
 
     /// <summary>The offered media type that the caller likes best.</summary>
-    /// <param name="request">The request.</param>
     /// <param name="offered">The media types on offer, the service's favourite first.</param>
     /// <returns>A media type, or null when none is acceptable. A header that cannot be read counts as none given.</returns>
     public static string? BestOf(HttpRequest request, IReadOnlyList<string> offered)
     {
-        ArgumentNullException.ThrowIfNull(request);
-        ArgumentNullException.ThrowIfNull(offered);
         if (!MediaTypeHeaderValue.TryParseList(request.Headers.Accept, out var accepted) || accepted.Count == 0)
         {
             return offered[0];

@@ -6,14 +6,12 @@ namespace PaddleApi.Hosting;
 /// Gives every request an id: the caller's own when it is fit to be logged, else a new one. It comes back in the header, in every
 /// problem and in every log line.
 /// </summary>
-public static partial class RequestIds
+internal static partial class RequestIds
 {
     /// <summary>Name of the header.</summary>
     public const string Header = "X-Request-Id";
 
     /// <summary>Places the ids in the pipeline; it must come first.</summary>
-    /// <param name="app">The application.</param>
-    /// <returns>The same application.</returns>
     public static IApplicationBuilder UseRequestIds(this IApplicationBuilder app) => app.Use((context, next) =>
     {
         var given = context.Request.Headers[Header].ToString();

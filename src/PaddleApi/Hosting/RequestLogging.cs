@@ -11,7 +11,7 @@ namespace PaddleApi.Hosting;
 /// One structured line for each request, and never a body: a design belongs to who asked for it. A design code is a whole design and a query
 /// may hold measures, so the address is logged by its pattern, and one that there is not, not at all.
 /// </summary>
-public static class RequestLogging
+internal static class RequestLogging
 {
     private const string NoAddress = "(none)";
     private const string Address = "RequestPath";
@@ -21,24 +21,20 @@ public static class RequestLogging
     /// Adds compact JSON logs on the standard output; levels come from the section <c>Serilog</c> of the configuration. Below Warning the
     /// platform logs whole addresses: that is for looking for a fault on one's own machine.
     /// </summary>
-    /// <param name="builder">The application builder.</param>
-    /// <returns>The same builder.</returns>
     public static WebApplicationBuilder AddRequestLogging(this WebApplicationBuilder builder)
     {
-        ArgumentNullException.ThrowIfNull(builder);
         builder.Services.AddSerilog((services, logger) => logger
             .MinimumLevel.Information()
             .MinimumLevel.Override("Microsoft.AspNetCore", LogEventLevel.Warning)
             .ReadFrom.Configuration(builder.Configuration)
             .ReadFrom.Services(services)
             .Enrich.With<NoAddresses>()
+            .Filter.ByExcluding(line => Listening.IsTaken(line.Exception)) // said in one line by who starts it
             .WriteTo.Console(new DiscreetFormatter(new CompactJsonFormatter())));
         return builder;
     }
 
     /// <summary>Places the log line in the pipeline, round everything whose time it counts.</summary>
-    /// <param name="app">The application.</param>
-    /// <returns>The same application.</returns>
     public static IApplicationBuilder UseRequestLogging(this IApplicationBuilder app) => app.UseSerilogRequestLogging(log =>
     {
         log.MessageTemplate = Template;

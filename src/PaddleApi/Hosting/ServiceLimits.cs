@@ -3,7 +3,7 @@ using System.ComponentModel.DataAnnotations;
 namespace PaddleApi.Hosting;
 
 /// <summary>What one request, and all together, may ask of the service. Bound from the section <c>Limits</c> and checked at start.</summary>
-public sealed class ServiceLimits
+internal sealed class ServiceLimits
 {
     /// <summary>Name of the configuration section.</summary>
     public const string Section = "Limits";

@@ -4,13 +4,11 @@ using Microsoft.Extensions.Options;
 namespace PaddleApi.Hosting;
 
 /// <summary>Gives up on a request that takes too long.</summary>
-public static class Timeouts
+internal static class Timeouts
 {
     /// <summary>
     /// Adds the time limit. It only cancels <c>HttpContext.RequestAborted</c>: work that may be long must take that token and look at it.
     /// </summary>
-    /// <param name="services">The service collection.</param>
-    /// <returns>The same collection.</returns>
     public static IServiceCollection AddTimeouts(this IServiceCollection services)
     {
         services.AddRequestTimeouts();

@@ -9,18 +9,13 @@ namespace PaddleApi.Validation;
 internal static class InputRefusals
 {
     /// <summary>The answer to a request that the engine refuses.</summary>
-    /// <param name="refusals">The refusals; at least one.</param>
     /// <returns>A problem with each refusal under its JSON Pointer.</returns>
     public static ProblemResult ToProblem(this IReadOnlyList<InputRefusal> refusals)
     {
-        ArgumentNullException.ThrowIfNull(refusals);
         return Validated.Refusal([.. refusals.Select(refusal => (refusal.JsonPointer, ToFault(refusal)))]);
     }
 
     /// <summary>Adds refusals to those that the rules of the same request have found.</summary>
-    /// <typeparam name="T">The request.</typeparam>
-    /// <param name="context">Context of the validation.</param>
-    /// <param name="refusals">The refusals.</param>
     internal static void AddRefusals<T>(this ValidationContext<T> context, IReadOnlyList<InputRefusal> refusals)
     {
         // A pointer turns back into itself: the parts of a property path and of a pointer are the same but for their marks.

@@ -4,27 +4,21 @@ using System.Text.Json;
 namespace PaddleApi.Validation;
 
 /// <summary>Names places in a request by JSON Pointer (RFC 6901).</summary>
-public static class JsonPointers
+internal static class JsonPointers
 {
     /// <summary>The pointer of a member below another place.</summary>
-    /// <param name="place">The place.</param>
     /// <param name="member">Name of the member as it stands in the JSON.</param>
     public static string Append(string place, string member)
     {
-        ArgumentNullException.ThrowIfNull(member);
         return $"{place}/{member.Replace("~", "~0", StringComparison.Ordinal).Replace("/", "~1", StringComparison.Ordinal)}";
     }
 
     /// <summary>The pointer of an item of a list.</summary>
-    /// <param name="place">The list.</param>
-    /// <param name="index">Place in the list, from 0.</param>
     public static string Append(string place, int index) => string.Create(CultureInfo.InvariantCulture, $"{place}/{index}");
 
     /// <summary>Turns a property path of the validators, such as <c>Blade.Offsets[3].XMm</c>, into <c>/blade/offsets/3/xMm</c>.</summary>
-    /// <param name="propertyPath">The path; empty for the whole request.</param>
     public static string FromPropertyPath(string propertyPath)
     {
-        ArgumentNullException.ThrowIfNull(propertyPath);
         var pointer = "";
         foreach (var part in propertyPath.Split(['.', '[', ']'], StringSplitOptions.RemoveEmptyEntries))
         {

@@ -13,7 +13,6 @@ internal static class LabelText
     private const int NonJoiner = 0x200C, Joiner = 0x200D, BlackFlag = 0x1F3F4, FirstTag = 0xE0020, EndOfTags = 0xE007F;
 
     /// <summary>Every character in its order, with why it is refused; null where it prints.</summary>
-    /// <param name="label">The label.</param>
     internal static IEnumerable<(Rune Character, string? Why)> Read(string label)
     {
         Rune? before = null;

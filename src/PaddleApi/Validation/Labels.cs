@@ -12,16 +12,11 @@ internal static class Labels
     internal const int Longest = 80;
 
     /// <summary>Refuses a label that does not print on one line, naming the character; null passes.</summary>
-    /// <typeparam name="T">The request.</typeparam>
-    /// <param name="rule">The rule being built.</param>
-    /// <param name="longest">Most characters.</param>
     internal static IRuleBuilderOptions<T, string?> Printable<T>(this IRuleBuilder<T, string?> rule, int longest) =>
         rule.SetValidator(new LabelRule<T>(longest)).WithState((_, label) =>
             new Fault(Reason(label!, longest), FaultValue.Show(label), 0, longest, "characters", Code: RefusalCodes.NotAccepted));
 
     /// <summary>Why a label is refused; null for one that prints.</summary>
-    /// <param name="label">The label.</param>
-    /// <param name="longest">Most characters.</param>
     internal static string? Refusal(string label, int longest)
     {
         var count = 0;

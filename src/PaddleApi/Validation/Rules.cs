@@ -10,11 +10,6 @@ namespace PaddleApi.Validation;
 internal static class Rules
 {
     /// <summary>Refuses a number outside a closed range.</summary>
-    /// <typeparam name="T">The request.</typeparam>
-    /// <param name="rule">The rule being built.</param>
-    /// <param name="min">Smallest allowed value.</param>
-    /// <param name="max">Largest allowed value.</param>
-    /// <param name="unit">Unit of the values.</param>
     /// <param name="reason">Why the range ends there.</param>
     public static IRuleBuilderOptions<T, double> InRange<T>(
         this IRuleBuilder<T, double> rule, double min, double max, string unit, string reason) =>
@@ -39,30 +34,18 @@ internal static class Rules
         rule.SetValidator(new RangeRule<T, int?>(min, max)).Saying(reason, min, max, unit);
 
     /// <summary>States in the description the range that the engine enforces, so that its refusals come as no surprise.</summary>
-    /// <typeparam name="T">The request.</typeparam>
-    /// <typeparam name="TNumber">Type of the number.</typeparam>
-    /// <param name="rule">The rule being built.</param>
     /// <param name="min">Smallest value the engine takes.</param>
     /// <param name="max">Largest value the engine takes.</param>
     public static IRuleBuilderOptions<T, TNumber> EngineRange<T, TNumber>(this IRuleBuilder<T, TNumber> rule, double min, double max) =>
         rule.SetValidator(new EngineRangeRule<T, TNumber>(min, max));
 
     /// <summary>States the range in which the engine takes a measurement.</summary>
-    /// <typeparam name="T">The request.</typeparam>
-    /// <param name="rule">The rule being built.</param>
-    /// <param name="measurement">The measurement.</param>
     public static IRuleBuilderOptions<T, double?> EngineRange<T>(this IRuleBuilder<T, double?> rule, MeasurementInstruction measurement)
     {
-        ArgumentNullException.ThrowIfNull(measurement);
         return rule.EngineRange(measurement.Lowest, measurement.Highest);
     }
 
     /// <summary>Refuses a list of more items than are used; null passes.</summary>
-    /// <typeparam name="T">The request.</typeparam>
-    /// <typeparam name="TItem">Type of the items.</typeparam>
-    /// <param name="rule">The rule being built.</param>
-    /// <param name="most">Most items.</param>
-    /// <param name="unit">What the items are.</param>
     /// <param name="reason">Why the list ends there.</param>
     public static IRuleBuilderOptions<T, IReadOnlyList<TItem>?> AtMost<T, TItem>(
         this IRuleBuilder<T, IReadOnlyList<TItem>?> rule, int most, string unit, string reason) =>
@@ -70,46 +53,27 @@ internal static class Rules
             .WithMessage(reason).WithState((_, list) => new Fault(reason, list?.Count, 0, most, unit));
 
     /// <summary>States in the description how many items the engine, or a rule between members, takes.</summary>
-    /// <typeparam name="T">The request.</typeparam>
-    /// <typeparam name="TItem">Type of the items.</typeparam>
-    /// <param name="rule">The rule being built.</param>
-    /// <param name="fewest">Fewest items.</param>
-    /// <param name="most">Most items.</param>
     public static IRuleBuilderOptions<T, IReadOnlyList<TItem>?> EngineCount<T, TItem>(
         this IRuleBuilder<T, IReadOnlyList<TItem>?> rule, int fewest, int most) =>
         rule.SetValidator(new CountRule<T, TItem>(fewest, most, isEnforced: false));
 
     /// <summary>Refuses a text that is not one of the allowed names; null passes.</summary>
-    /// <typeparam name="T">The request.</typeparam>
-    /// <param name="rule">The rule being built.</param>
-    /// <param name="allowed">The allowed names, compared letter by letter.</param>
-    /// <param name="reason">What the names are.</param>
     public static IRuleBuilderOptions<T, string?> OneOf<T>(this IRuleBuilder<T, string?> rule, IReadOnlyList<string> allowed, string reason) =>
         rule.SetValidator(new NamesRule<T>(allowed))
             .WithMessage(reason).WithState((_, value) => new Fault(reason, FaultValue.Show(value), Allowed: allowed, Code: RefusalCodes.UnknownName));
 
     /// <summary>Says why the rule before it refuses, with a range where there is one.</summary>
-    /// <typeparam name="T">The request.</typeparam>
-    /// <typeparam name="TProperty">Type of the value.</typeparam>
-    /// <param name="rule">The rule.</param>
-    /// <param name="reason">Why.</param>
     /// <param name="min">Smallest allowed value, if there is one.</param>
     /// <param name="max">Largest allowed value, if there is one.</param>
-    /// <param name="unit">Unit of the values.</param>
     public static IRuleBuilderOptions<T, TProperty> Saying<T, TProperty>(
         this IRuleBuilderOptions<T, TProperty> rule, string reason, double? min = null, double? max = null, string? unit = null) =>
         rule.WithMessage(reason).WithState((_, value) => new Fault(
             reason, FaultValue.Show(value), min, max, unit, Code: min is null && max is null ? RefusalCodes.NotAccepted : RefusalCodes.OutOfRange));
 
     /// <summary>Adds a fault found by hand inside <c>Custom</c>: for rules between several members.</summary>
-    /// <typeparam name="T">The request.</typeparam>
-    /// <param name="context">Context of the validation.</param>
     /// <param name="propertyPath">Path of the member that carries the fault, in C# names, from the root of the request.</param>
-    /// <param name="fault">The fault.</param>
     public static void AddFault<T>(this ValidationContext<T> context, string propertyPath, Fault fault)
     {
-        ArgumentNullException.ThrowIfNull(context);
-        ArgumentNullException.ThrowIfNull(fault);
         context.AddFailure(new FluentValidation.Results.ValidationFailure(propertyPath, fault.Reason) { CustomState = fault });
     }
 }

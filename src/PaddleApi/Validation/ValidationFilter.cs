@@ -7,8 +7,6 @@ using PaddleApi.Hosting.Problems;
 namespace PaddleApi.Validation;
 
 /// <summary>Refuses a request that breaks a rule, naming all broken rules at once, before the handler sees it.</summary>
-/// <typeparam name="T">The request's body.</typeparam>
-/// <param name="validator">Its rules.</param>
 internal sealed class ValidationFilter<T>(IValidator<T> validator) : IEndpointFilter
     where T : class
 {
@@ -22,18 +20,13 @@ internal sealed class ValidationFilter<T>(IValidator<T> validator) : IEndpointFi
 }
 
 /// <summary>Puts the rules of a body in front of its handler.</summary>
-public static class Validated
+internal static class Validated
 {
     /// <summary>Registers every validator of this assembly.</summary>
-    /// <param name="services">The service collection.</param>
-    /// <returns>The same collection.</returns>
     public static IServiceCollection AddValidation(this IServiceCollection services) =>
         services.AddValidatorsFromAssemblyContaining<Program>(ServiceLifetime.Singleton, includeInternalTypes: true);
 
     /// <summary>Checks the body of an endpoint by its validator, and documents every way in which a body can be refused.</summary>
-    /// <typeparam name="T">Type of the body.</typeparam>
-    /// <param name="endpoint">The endpoint.</param>
-    /// <returns>The same endpoint.</returns>
     public static RouteHandlerBuilder Validate<T>(this RouteHandlerBuilder endpoint)
         where T : class =>
         endpoint.AddEndpointFilter<ValidationFilter<T>>()
@@ -44,11 +37,9 @@ public static class Validated
             .Refuses(ProblemKinds.InvalidValues);
 
     /// <summary>The refusal of a request by its validator.</summary>
-    /// <param name="failures">The rules that it broke.</param>
     /// <returns>A problem with each fault under its JSON Pointer.</returns>
     public static ProblemResult Refusal(IReadOnlyList<ValidationFailure> failures)
     {
-        ArgumentNullException.ThrowIfNull(failures);
         return Refusal([.. failures.Select(failure => (JsonPointers.FromPropertyPath(failure.PropertyName), ToFault(failure)))]);
     }
 
@@ -57,7 +48,6 @@ public static class Validated
     /// <returns>A problem with each fault under its JSON Pointer.</returns>
     public static ProblemResult Refusal(IReadOnlyList<(string Place, Fault Fault)> faults)
     {
-        ArgumentNullException.ThrowIfNull(faults);
         var errors = faults.Take(Problem.MostFaults)
             .GroupBy(one => one.Place, StringComparer.Ordinal)
             .OrderBy(group => group.Key, StringComparer.Ordinal)

@@ -10,7 +10,7 @@ public static class Committed
     public static ApiDescription Description => Read.Value;
 
     // The test runs somewhere below the folder that holds the solution.
-    private static string Root()
+    internal static string Root()
     {
         var folder = new DirectoryInfo(AppContext.BaseDirectory);
         while (!File.Exists(Path.Combine(folder.FullName, "PaddleApi.sln")))

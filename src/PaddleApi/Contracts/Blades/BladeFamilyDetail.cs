@@ -5,7 +5,7 @@ namespace PaddleApi.Contracts.Blades;
 /// <summary>The blade families that can be drawn.</summary>
 /// <param name="EngineVersion">Version of the engine the figures belong to.</param>
 /// <param name="BladeFamilies">The families, sorted by id.</param>
-public sealed record BladeFamilyList(string EngineVersion, IReadOnlyList<BladeFamilySummary> BladeFamilies);
+internal sealed record BladeFamilyList(string EngineVersion, IReadOnlyList<BladeFamilySummary> BladeFamilies);
 
 /// <summary>A blade family in the list.</summary>
 /// <param name="Id">Its id, as <c>blade.family</c> of a design names it.</param>
@@ -13,7 +13,7 @@ public sealed record BladeFamilyList(string EngineVersion, IReadOnlyList<BladeFa
 /// <param name="Water">What water and use it is for.</param>
 /// <param name="Defaults">Its sizes when a design gives none.</param>
 /// <param name="Href">Address of everything known about it.</param>
-public sealed record BladeFamilySummary(string Id, string Name, string Water, BladeDefaults Defaults, string Href);
+internal sealed record BladeFamilySummary(string Id, string Name, string Water, BladeDefaults Defaults, string Href);
 
 /// <summary>Everything known about one blade family.</summary>
 /// <param name="EngineVersion">Version of the engine the figures belong to.</param>
@@ -41,14 +41,14 @@ internal sealed record BladeFamilyDetail(
 /// <param name="WidthMm">Full width at the widest point, mm.</param>
 /// <param name="WidestAt">Place of the widest point as a fraction of the blade from the throat.</param>
 /// <param name="Fullness">Area below the widest point, over that part's length times the full width.</param>
-public sealed record BladeDefaults(double LengthMm, double WidthMm, double WidestAt, double Fullness);
+internal sealed record BladeDefaults(double LengthMm, double WidthMm, double WidestAt, double Fullness);
 
 /// <summary>Sizes of a family usual in the trade.</summary>
 /// <param name="LengthMm">Blade lengths, mm.</param>
 /// <param name="WidthMm">Full widths, mm.</param>
-public sealed record BladeUsualSizes(ValueRange LengthMm, ValueRange WidthMm);
+internal sealed record BladeUsualSizes(ValueRange LengthMm, ValueRange WidthMm);
 
 /// <summary>What a family's curve can carry.</summary>
 /// <param name="WidestAt">Places of the widest point as a fraction of the blade from the throat.</param>
 /// <param name="Fullness">Areas below the widest point, over that part's length times the full width.</param>
-public sealed record BladeCurveLimits(ValueRange WidestAt, ValueRange Fullness);
+internal sealed record BladeCurveLimits(ValueRange WidestAt, ValueRange Fullness);

@@ -1,7 +1,7 @@
 namespace PaddleApi.Contracts.Boards;
 
 /// <summary>A board weighed and measured, and sagged or tapped to learn its stiffness.</summary>
-public sealed record BoardTestRequest
+internal sealed record BoardTestRequest
 {
     /// <summary>Id of the wood; required.</summary>
     public string? Species { get; init; }
@@ -32,7 +32,7 @@ public sealed record BoardTestRequest
 }
 
 /// <summary>A sag between two supports.</summary>
-public sealed record SagRequest
+internal sealed record SagRequest
 {
     /// <summary>Between the supports, mm; required.</summary>
     public double? SpanMm { get; init; }
@@ -45,14 +45,14 @@ public sealed record SagRequest
 }
 
 /// <summary>A tone.</summary>
-public sealed record TapRequest
+internal sealed record TapRequest
 {
     /// <summary>Lowest tone of the tapped board, Hz; required.</summary>
     public double? FrequencyHz { get; init; }
 }
 
 /// <summary>Standard uncertainties of a board's readings; null takes the usual one.</summary>
-public sealed record BoardErrorsRequest
+internal sealed record BoardErrorsRequest
 {
     /// <summary>Of the length, mm; 1 unless stated.</summary>
     public double? LengthMm { get; init; }

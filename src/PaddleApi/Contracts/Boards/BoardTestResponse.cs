@@ -19,7 +19,7 @@ namespace PaddleApi.Contracts.Boards;
 /// <param name="Wood">The result as the member <c>wood</c> of a design request, ready to paste.</param>
 /// <param name="Corrections">Which corrections were made and how much each mattered.</param>
 /// <param name="Warnings">What looks wrong with species or readings; empty when nothing does.</param>
-public sealed record BoardTestResponse(
+internal sealed record BoardTestResponse(
     string EngineVersion,
     BoardFigure DensityKgM3,
     PlainBeamFigure? PlainBeamModulusMPa,
@@ -36,7 +36,7 @@ public sealed record BoardTestResponse(
 /// <param name="Value">At the board's own moisture, MPa.</param>
 /// <param name="StandardUncertainty">Standard uncertainty of the value, from those of the readings, MPa.</param>
 /// <param name="TrueOverPlainBeam">What it is multiplied by to give <c>modulusMPa</c>.</param>
-public sealed record PlainBeamFigure(
+internal sealed record PlainBeamFigure(
     [property: JsonConverter(typeof(FourDigits))] double Value,
     [property: JsonConverter(typeof(ThreeDigits))] double StandardUncertainty,
     [property: JsonConverter(typeof(FourDigits))] double TrueOverPlainBeam);
@@ -47,7 +47,7 @@ public sealed record PlainBeamFigure(
 /// <param name="At12Percent">At 12 % moisture.</param>
 /// <param name="ZScore">Standard deviations above the species' published mean at 12 %.</param>
 /// <param name="Compared">The same in words.</param>
-public sealed record BoardFigure(
+internal sealed record BoardFigure(
     [property: JsonConverter(typeof(FourDigits))] double Value,
     [property: JsonConverter(typeof(ThreeDigits))] double StandardUncertainty,
     [property: JsonConverter(typeof(FourDigits))] double At12Percent,
@@ -62,7 +62,7 @@ public sealed record BoardFigure(
 /// The board's apparent modulus, MPa: <c>apparentModulusMPa.value</c> of this answer, and <c>apparentModulusMPa</c> of the design made with
 /// it. Null without sag or tap.
 /// </param>
-public sealed record MeasuredWood(
+internal sealed record MeasuredWood(
     string Species,
     [property: JsonConverter(typeof(Tenths))] double MoisturePercent,
     [property: JsonConverter(typeof(FourDigits))] double MeasuredDensityKgM3,

@@ -1,7 +1,7 @@
 namespace PaddleApi.Contracts.Builds;
 
 /// <summary>A paddle weighed and balanced while it is being made.</summary>
-public sealed record BalanceCorrectionRequest
+internal sealed record BalanceCorrectionRequest
 {
     /// <summary>Code of its design; required.</summary>
     public string? DesignCode { get; init; }
@@ -42,7 +42,7 @@ public sealed record BalanceCorrectionRequest
 }
 
 /// <summary>A thickness read with a caliper on the centre line.</summary>
-public sealed record ThicknessReadingRequest
+internal sealed record ThicknessReadingRequest
 {
     /// <summary>Place from the top of the grip, mm; required.</summary>
     public double? XMm { get; init; }
@@ -52,7 +52,7 @@ public sealed record ThicknessReadingRequest
 }
 
 /// <summary>A cut that has been taken beyond the plan.</summary>
-public sealed record EarlierRemovalRequest
+internal sealed record EarlierRemovalRequest
 {
     /// <summary>The zone; required.</summary>
     public string? Zone { get; init; }
@@ -62,7 +62,7 @@ public sealed record EarlierRemovalRequest
 }
 
 /// <summary>Standard uncertainties of a paddle's readings; null takes the usual one.</summary>
-public sealed record BalanceErrorsRequest
+internal sealed record BalanceErrorsRequest
 {
     /// <summary>Of the mass, g; 1 unless stated.</summary>
     public double? MassG { get; init; }

@@ -30,7 +30,7 @@ namespace PaddleApi.Contracts.Builds;
 /// </param>
 /// <param name="LeastBad">Choices when it is not; else absent.</param>
 /// <param name="Advice">What to do, and what to know before doing it, in the units of the design.</param>
-public sealed record BalanceCorrectionResponse(
+internal sealed record BalanceCorrectionResponse(
     string EngineVersion,
     string DesignCode,
     string Stage,
@@ -62,7 +62,7 @@ public sealed record BalanceCorrectionResponse(
 /// <param name="Unit">Unit of the four: g or mm.</param>
 /// <param name="Deviations">Standard deviations that it lies off; beyond 3.29 it is doubted, beyond 6 it is not believed again either.</param>
 /// <param name="WouldFit">A usual slip set right that would fit: a digit too many or too few, or a balance point read from the tip.</param>
-public sealed record CorrectionDoubt(
+internal sealed record CorrectionDoubt(
     string Code,
     string Text,
     string? Reading,
@@ -82,7 +82,7 @@ public sealed record CorrectionDoubt(
 /// <param name="UnexplainedMm">Balance point read, less that of even wood at the stage's plan, mm.</param>
 /// <param name="ThicknessErrors">Thickness above the stage's plan by zone; negative where too thin.</param>
 /// <param name="Words">The same in words.</param>
-public sealed record CorrectionExplanation(
+internal sealed record CorrectionExplanation(
     string Code,
     [property: JsonConverter(typeof(Tenths))] double DensityUncertaintyKgM3,
     [property: JsonConverter(typeof(Hundredths))] double EndToEndPercent,
@@ -94,14 +94,14 @@ public sealed record CorrectionExplanation(
 /// <summary>A thickness in a zone.</summary>
 /// <param name="Zone">The zone.</param>
 /// <param name="ThicknessMm">Full thickness, mm.</param>
-public sealed record ZoneThickness(string Zone, [property: JsonConverter(typeof(Hundredths))] double ThicknessMm);
+internal sealed record ZoneThickness(string Zone, [property: JsonConverter(typeof(Hundredths))] double ThicknessMm);
 
 /// <summary>A predicted finished paddle.</summary>
 /// <param name="MassG">Mass, g.</param>
 /// <param name="BalanceMm">Balance point, mm from the top of the grip.</param>
 /// <param name="StandardUncertaintyMm">Standard uncertainty of the balance point, mm.</param>
 /// <param name="ChanceInTolerance">Chance that it ends in tolerance, 0 to 1.</param>
-public sealed record CorrectionForecast(
+internal sealed record CorrectionForecast(
     [property: JsonConverter(typeof(Tenths))] double MassG,
     [property: JsonConverter(typeof(Tenths))] double BalanceMm,
     [property: JsonConverter(typeof(Tenths))] double StandardUncertaintyMm,
@@ -113,7 +113,7 @@ public sealed record CorrectionForecast(
 /// <param name="ThicknessMm">Full thickness off the middle in the heart of the zone, mm, running out to nothing at edges and ends.</param>
 /// <param name="PerFaceMm">Of that, off each face, mm.</param>
 /// <param name="How">Where and how to take it.</param>
-public sealed record CorrectionRemoval(
+internal sealed record CorrectionRemoval(
     string Zone,
     [property: JsonConverter(typeof(Tenths))] double MassG,
     [property: JsonConverter(typeof(Hundredths))] double ThicknessMm,
@@ -127,7 +127,7 @@ public sealed record CorrectionRemoval(
 /// <param name="MinimumSafetyFactor">Least safety factor of all load cases.</param>
 /// <param name="GoverningCase">The case that has it.</param>
 /// <param name="BenchFlexMm">Bench flex, mm.</param>
-public sealed record CorrectedPaddle(
+internal sealed record CorrectedPaddle(
     [property: JsonConverter(typeof(Tenths))] double MassG,
     [property: JsonConverter(typeof(Tenths))] double BalanceMm,
     [property: JsonConverter(typeof(Thousandths))] double ChanceInTolerance,
@@ -140,7 +140,7 @@ public sealed record CorrectedPaddle(
 /// <param name="MoveLowerHandMm">How far to move the lower-hand mark, mm towards the tip; negative towards the grip.</param>
 /// <param name="AddAtTipG">Cloth and resin to add at the tip, g; null when it is blade-heavy.</param>
 /// <param name="AddAtGripG">Mass to add at the grip, g; null when it is grip-heavy.</param>
-public sealed record CorrectionChoices(
+internal sealed record CorrectionChoices(
     [property: JsonConverter(typeof(Tenths))] double AcceptOffsetMm,
     [property: JsonConverter(typeof(Tenths))] double MoveLowerHandMm,
     [property: JsonConverter(typeof(Tenths))] double? AddAtTipG,

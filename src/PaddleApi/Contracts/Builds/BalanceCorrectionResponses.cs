@@ -15,7 +15,6 @@ internal static class BalanceCorrectionResponses
     public static BalanceCorrectionResponse From(
         DesignReport report, BalanceCorrection correction, BuildStage stage, string engineVersion, string designCode)
     {
-        ArgumentNullException.ThrowIfNull(correction);
         var words = new CorrectionWords(report, stage, correction);
         var outlook = correction.Outlook;
         return new(

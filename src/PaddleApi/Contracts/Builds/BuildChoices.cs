@@ -1,7 +1,7 @@
 namespace PaddleApi.Contracts.Builds;
 
 /// <summary>What the maker chooses about the build.</summary>
-public sealed record BuildChoices
+internal sealed record BuildChoices
 {
     /// <summary>Thickness of the board as measured, mm; null for the design's board, or the next standard surfaced one.</summary>
     public double? BoardThicknessMm { get; init; }

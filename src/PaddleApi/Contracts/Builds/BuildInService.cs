@@ -9,7 +9,7 @@ namespace PaddleApi.Contracts.Builds;
 /// <param name="Sizes">What shrinks or swells and by how much (Wood Handbook equation 13-2 and table 4-3).</param>
 /// <param name="BareWood">Mass and balance of the bare wood in use; the shift is from the paddle as designed.</param>
 /// <param name="Notes">What it means.</param>
-public sealed record BuildInService(
+internal sealed record BuildInService(
     [property: JsonConverter(typeof(Hundredths))] double BuiltMoisturePercent,
     [property: JsonConverter(typeof(Hundredths))] double MoisturePercent,
     IReadOnlyList<BuildSizeChange> Sizes,
@@ -21,7 +21,7 @@ public sealed record BuildInService(
 /// <param name="BuiltMm">As built, mm.</param>
 /// <param name="FlatSawnChangeMm">Change if the rings lie along the face, mm; negative when it shrinks.</param>
 /// <param name="QuarterSawnChangeMm">Change if the rings stand square to the face, mm; negative when it shrinks.</param>
-public sealed record BuildSizeChange(
+internal sealed record BuildSizeChange(
     string Id,
     [property: JsonConverter(typeof(Hundredths))] double BuiltMm,
     [property: JsonConverter(typeof(Hundredths))] double FlatSawnChangeMm,

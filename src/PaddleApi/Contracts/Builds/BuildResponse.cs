@@ -23,7 +23,7 @@ namespace PaddleApi.Contracts.Builds;
 /// <param name="Tip">A reinforced tip of usual cloth, chosen or offered.</param>
 /// <param name="InService">The paddle at the moisture it is used at; only where the query states it.</param>
 /// <param name="Assumptions">What the figures rest on, with sources.</param>
-public sealed record BuildResponse(
+internal sealed record BuildResponse(
     string EngineVersion,
     string DesignCode,
     BuildLinks Links,
@@ -47,7 +47,7 @@ public sealed record BuildResponse(
 /// <param name="Self">This answer.</param>
 /// <param name="Sheet">The same to print.</param>
 /// <param name="Design">The design.</param>
-public sealed record BuildLinks(string Self, string Sheet, string Design);
+internal sealed record BuildLinks(string Self, string Sheet, string Design);
 
 /// <summary>The board that the paddle is cut from.</summary>
 /// <param name="LengthMm">Length with both ends' trim, mm.</param>
@@ -58,7 +58,7 @@ public sealed record BuildLinks(string Self, string Sheet, string Design);
 /// <param name="OverMm">Wood to plane away at the thickest section, both faces together, mm.</param>
 /// <param name="IsOwn">Whether it is the maker's own board, and no stock to be bought.</param>
 /// <param name="Stock">Name of the thickness in the trade.</param>
-public sealed record BuildBlank(
+internal sealed record BuildBlank(
     [property: JsonConverter(typeof(Tenths))] double LengthMm,
     [property: JsonConverter(typeof(Tenths))] double WidthMm,
     [property: JsonConverter(typeof(Tenths))] double ThicknessMm,
@@ -81,7 +81,7 @@ public sealed record BuildBlank(
 /// <param name="NextMoveMm">How far the balance point is expected to move at the next stage, mm; positive towards the tip.</param>
 /// <param name="NextMove">The same in words.</param>
 /// <param name="Cautions">What can hurt, with sources.</param>
-public sealed record BuildStageSheet(
+internal sealed record BuildStageSheet(
     string Id,
     string Title,
     BuildAllowance Allowance,
@@ -101,7 +101,7 @@ public sealed record BuildStageSheet(
 /// <param name="ShaftFaceMm">On each face and side of the shaft, mm, or null.</param>
 /// <param name="GripFaceMm">On each face of the grip, mm, or null.</param>
 /// <param name="FaceToleranceMm">How well a face is held by the tools of this stage, mm: 9 times in 10 within it.</param>
-public sealed record BuildAllowance(
+internal sealed record BuildAllowance(
     [property: JsonConverter(typeof(Hundredths))] double OutlineMm,
     [property: JsonConverter(typeof(Hundredths))] double? BladeFaceMm,
     [property: JsonConverter(typeof(Hundredths))] double? ShaftFaceMm,
@@ -112,7 +112,7 @@ public sealed record BuildAllowance(
 /// <param name="Value">Prediction for the design's wood.</param>
 /// <param name="Low">5th percentile.</param>
 /// <param name="High">95th percentile.</param>
-public sealed record BuildBand(
+internal sealed record BuildBand(
     [property: JsonConverter(typeof(Tenths))] double Value,
     [property: JsonConverter(typeof(Tenths))] double Low,
     [property: JsonConverter(typeof(Tenths))] double High);
@@ -123,7 +123,7 @@ public sealed record BuildBand(
 /// <param name="ThicknessMm">Thickness on the centre line, mm.</param>
 /// <param name="HalfBreadthMm">Centre line to the outside of the wood, mm.</param>
 /// <param name="Mark">What is marked there, such as <c>throat</c>; absent at an even place of the maker's rule.</param>
-public sealed record BuildStation(
+internal sealed record BuildStation(
     int Number,
     [property: JsonConverter(typeof(Tenths))] double XMm,
     [property: JsonConverter(typeof(Tenths))] double ThicknessMm,
@@ -141,7 +141,7 @@ public sealed record BuildStation(
 /// <param name="SixteenOnFaceMm">Sixteen-side line in from each corner of the octagon on the faces, mm.</param>
 /// <param name="SixteenOnSideMm">The same on the sides, mm.</param>
 /// <param name="SixteenOnCornerMm">The same on the corner facets, mm.</param>
-public sealed record BuildShaftLine(
+internal sealed record BuildShaftLine(
     int Number,
     [property: JsonConverter(typeof(Tenths))] double XMm,
     [property: JsonConverter(typeof(Tenths))] double WidthMm,
@@ -159,7 +159,7 @@ public sealed record BuildShaftLine(
 /// <param name="BetweenPointsMm">Between the two points, mm.</param>
 /// <param name="LastPointMm">Second point to the other fence, mm.</param>
 /// <param name="LineErrorMm">How far its line lies outside the exact one on the widest face, mm: wood left on, never cut into.</param>
-public sealed record BuildGauge(
+internal sealed record BuildGauge(
     [property: JsonConverter(typeof(Hundredths))] double BetweenFencesMm,
     [property: JsonConverter(typeof(Hundredths))] double FirstPointMm,
     [property: JsonConverter(typeof(Hundredths))] double BetweenPointsMm,
@@ -171,7 +171,7 @@ public sealed record BuildGauge(
 /// <param name="RadiusMm">Radius, mm.</param>
 /// <param name="FlatLeftMm">Flat left for the bearing on the thinner side, mm.</param>
 /// <param name="LeftAtCornerMm">Wood left at the corner for the hand tools, mm.</param>
-public sealed record BuildRoundOver(
+internal sealed record BuildRoundOver(
     string Name,
     [property: JsonConverter(typeof(Hundredths))] double RadiusMm,
     [property: JsonConverter(typeof(Hundredths))] double FlatLeftMm,
@@ -183,7 +183,7 @@ public sealed record BuildRoundOver(
 /// <param name="LeftMm">Wood left between the two kerfs, or between kerf and far face, mm.</param>
 /// <param name="Faces">Faces to saw: 2 for matching faces, 1 for a one-sided grip.</param>
 /// <param name="OtherFaceDepthMm">How far the face without a hollow lies below the board's face there, mm; 0 for matching faces.</param>
-public sealed record BuildKerf(
+internal sealed record BuildKerf(
     [property: JsonConverter(typeof(Tenths))] double PlaceMm,
     [property: JsonConverter(typeof(Tenths))] double DepthMm,
     [property: JsonConverter(typeof(Tenths))] double LeftMm,
@@ -196,7 +196,7 @@ public sealed record BuildKerf(
 /// <param name="RemovesMm">Wood that the sequence takes from each face, mm, at most.</param>
 /// <param name="Why">Why it stops there.</param>
 /// <param name="Source">Where it comes from.</param>
-public sealed record BuildSanding(
+internal sealed record BuildSanding(
     string Zone, IReadOnlyList<int> Grits, [property: JsonConverter(typeof(Hundredths))] double RemovesMm, string Why, string Source);
 
 /// <summary>What goes on blade, shaft and grip.</summary>
@@ -212,7 +212,7 @@ public sealed record BuildSanding(
 /// <param name="Coats">Every coat in order of time.</param>
 /// <param name="ReadyDay">Day on which the paddle may be used, counted from the first coat.</param>
 /// <param name="Notes">How to work, with sources.</param>
-public sealed record BuildFinish(
+internal sealed record BuildFinish(
     [property: JsonConverter(typeof(Tenths))] double VarnishAreaCm2,
     [property: JsonConverter(typeof(Tenths))] double OilAreaCm2,
     [property: JsonConverter(typeof(Thousandths))] double VarnishLitres,
@@ -234,7 +234,7 @@ public sealed record BuildFinish(
 /// <param name="Litres">Finish to pour with its loss, L.</param>
 /// <param name="StartDay">Day on which it goes on, counted from the first coat.</param>
 /// <param name="WaitDays">Days to wait after it.</param>
-public sealed record BuildCoat(
+internal sealed record BuildCoat(
     int Number,
     string Finish,
     string Zone,
@@ -247,7 +247,7 @@ public sealed record BuildCoat(
 /// <param name="MassG">Mass, g.</param>
 /// <param name="BalanceMm">Balance point, mm from the top of the grip.</param>
 /// <param name="ShiftMm">How far the balance point moved, mm; positive towards the tip.</param>
-public sealed record BuildLaden(
+internal sealed record BuildLaden(
     [property: JsonConverter(typeof(Tenths))] double MassG,
     [property: JsonConverter(typeof(Tenths))] double BalanceMm,
     [property: JsonConverter(typeof(Tenths))] double ShiftMm);
@@ -261,7 +261,7 @@ public sealed record BuildLaden(
 /// <param name="ResinG">Resin to mix, g.</param>
 /// <param name="ThicknessMm">Thickness on each face, mm.</param>
 /// <param name="With">The finished paddle with it; the shift is what the cloth alone does.</param>
-public sealed record BuildTip(
+internal sealed record BuildTip(
     bool Chosen,
     [property: JsonConverter(typeof(Tenths))] double LengthMm,
     [property: JsonConverter(typeof(Tenths))] double ClothGM2,

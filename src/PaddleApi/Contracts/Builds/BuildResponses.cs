@@ -17,7 +17,6 @@ internal static class BuildResponses
     public static BuildResponse From(
         BuildSheet sheet, string? label, string engineVersion, string designCode, BuildLinks links, MoistureInService? inService)
     {
-        ArgumentNullException.ThrowIfNull(sheet);
         var (blank, gauge, kerf) = (sheet.Blank, sheet.Gauge, sheet.Kerf);
         return new(
             engineVersion,

@@ -1,7 +1,7 @@
 namespace PaddleApi.Contracts.Builds;
 
 /// <summary>Where the paddle is used: the wood's moisture there, or the air that gives it.</summary>
-public sealed record ServiceClimate
+internal sealed record ServiceClimate
 {
     /// <summary>Moisture in use, percent of ovendry mass, 0 to 40; null where the climate says it, or nothing is asked.</summary>
     public double? UsedMoisturePercent { get; init; }

@@ -11,7 +11,7 @@ namespace PaddleApi.Contracts.Designs;
 /// the SHA-256 of the canonical text and the text itself, packed by Brotli. Packing keeps a code short enough for a mail or a label;
 /// the check bytes catch a letter lost on the way, which could otherwise read as another paddle.
 /// </summary>
-public static class DesignCodes
+internal static class DesignCodes
 {
     /// <summary>Version of the layout; a code with another prefix is refused.</summary>
     public const string Prefix = "p1";
@@ -111,10 +111,10 @@ public static class DesignCodes
 /// <summary>A code read.</summary>
 /// <param name="Request">The design, its values not yet validated; null when the code cannot be read.</param>
 /// <param name="Fault">Why it cannot be read; null when it can.</param>
-public sealed record DecodedDesign(DesignRequest? Request, DesignCodeFault? Fault);
+internal sealed record DecodedDesign(DesignRequest? Request, DesignCodeFault? Fault);
 
 /// <summary>Why a design code cannot be read.</summary>
-public enum DesignCodeFault
+internal enum DesignCodeFault
 {
     /// <summary>Longer than any code.</summary>
     TooLong,

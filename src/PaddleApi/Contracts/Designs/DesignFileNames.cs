@@ -4,7 +4,7 @@ using Paddle.Drawings;
 namespace PaddleApi.Contracts.Designs;
 
 /// <summary>What the contract calls the files of a design; all of it follows from their file names.</summary>
-public static class DesignFileNames
+internal static class DesignFileNames
 {
     private static readonly string[] ForPeople = [".svg", ".pdf", ".csv"];
 
@@ -15,7 +15,6 @@ public static class DesignFileNames
     /// <param name="file">The file.</param>
     public static string Link(IDesignFile file)
     {
-        ArgumentNullException.ThrowIfNull(file);
         var form = Path.GetExtension(file.FileName);
         return JsonNamingPolicy.CamelCase.ConvertName(
             ForPeople.Contains(form) ? Pascal(Path.GetFileNameWithoutExtension(file.FileName)) : form[1..]);

@@ -9,7 +9,7 @@ namespace PaddleApi.Contracts.Designs;
 /// <param name="BuildSheet">Path of the build sheet to print.</param>
 /// <param name="Files">Path of each file under its name of <see cref="DesignFileNames.Link"/>; written beside <paramref name="Self"/>.</param>
 [JsonConverter(typeof(DesignLinksConverter))]
-public sealed record DesignLinks(
+internal sealed record DesignLinks(
     string Self, string Build, string BuildSheet, [property: JsonIgnore] IReadOnlyList<KeyValuePair<string, string>> Files);
 
 /// <summary>Writes links as one flat object, so that a caller says <c>links.outline</c> and a new file needs no new member.</summary>

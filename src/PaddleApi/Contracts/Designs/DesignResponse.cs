@@ -22,7 +22,7 @@ namespace PaddleApi.Contracts.Designs;
 /// <param name="UnmetAims">The aims missed, the gravest first, with what to do.</param>
 /// <param name="Checks">Every figure held against its limit.</param>
 /// <param name="Cautions">What can hurt, with sources.</param>
-public sealed record DesignResponse(
+internal sealed record DesignResponse(
     string EngineVersion,
     string DesignCode,
     DesignLinks Links,
@@ -48,7 +48,7 @@ public sealed record DesignResponse(
 /// <param name="TopHandMm">Middle of the grip hand.</param>
 /// <param name="LowerHandMm">Middle of the lower hand.</param>
 /// <param name="ThroatMm">Where the shaft turns into the blade.</param>
-public sealed record DesignLengths(
+internal sealed record DesignLengths(
     [property: JsonConverter(typeof(Hundredths))] double OverallMm,
     [property: JsonConverter(typeof(Hundredths))] double ShaftMm,
     [property: JsonConverter(typeof(Hundredths))] double BladeMm,
@@ -66,7 +66,7 @@ public sealed record DesignLengths(
 /// <param name="TipThicknessMm">Spine thickness from 0.92 of the blade.</param>
 /// <param name="EdgeThicknessMm">Edge thickness.</param>
 /// <param name="GripThicknessMm">Thickness of the grip's crest.</param>
-public sealed record DesignSizes(
+internal sealed record DesignSizes(
     [property: JsonConverter(typeof(Thousandths))] double ShaftWidthMm,
     [property: JsonConverter(typeof(Thousandths))] double ShaftThicknessMm,
     [property: JsonConverter(typeof(Thousandths))] double UpperWidthMm,
@@ -90,7 +90,7 @@ public sealed record DesignSizes(
 /// <param name="CompressionStrengthMPa">5th-percentile compression strength along the grain, MPa.</param>
 /// <param name="CrossGrainStrengthMPa">5th-percentile tension strength across the grain, MPa.</param>
 /// <param name="Sources">Where each value comes from.</param>
-public sealed record DesignWood(
+internal sealed record DesignWood(
     string Species,
     [property: JsonConverter(typeof(Hundredths))] double MoisturePercent,
     [property: JsonConverter(typeof(FourDigits))] double SlopeOfGrain,
@@ -126,7 +126,7 @@ public sealed record DesignWood(
 /// <param name="FinishedInertiaCentreKgM2">Moment of inertia about it finished, kg·m².</param>
 /// <param name="FinishedInertiaTopHandKgM2">Moment of inertia about the grip hand finished, kg·m².</param>
 /// <param name="FinishedInertiaLowerHandKgM2">Moment of inertia about the lower hand finished, kg·m².</param>
-public sealed record DesignMass(
+internal sealed record DesignMass(
     [property: JsonConverter(typeof(Tenths))] double TotalG,
     [property: JsonConverter(typeof(Tenths))] double GripG,
     [property: JsonConverter(typeof(Tenths))] double ShaftG,
@@ -160,7 +160,7 @@ public sealed record DesignMass(
 /// <param name="BallastAtMm">Where, mm from the top of the grip.</param>
 /// <param name="BindingLimits">The limits that hold the design where it is, the costliest first.</param>
 /// <param name="Advice">What to change when the balance is missed.</param>
-public sealed record DesignBalance(
+internal sealed record DesignBalance(
     [property: JsonConverter(typeof(Hundredths))] double TargetMm,
     [property: JsonConverter(typeof(Hundredths))] double ActualMm,
     [property: JsonConverter(typeof(Hundredths))] double OffsetMm,
@@ -179,7 +179,7 @@ public sealed record DesignBalance(
 /// <param name="Unit">Unit of both; empty for a factor.</param>
 /// <param name="Message">What is missed.</param>
 /// <param name="Advice">What to change.</param>
-public sealed record DesignUnmetAim(
+internal sealed record DesignUnmetAim(
     string Code,
     [property: JsonConverter(typeof(FourDigits))] double Value,
     [property: JsonConverter(typeof(FourDigits))] double Limit,
@@ -192,7 +192,7 @@ public sealed record DesignUnmetAim(
 /// <param name="Unit">Unit in which it is loosened; empty for a pure number.</param>
 /// <param name="Gain">What loosening it by one unit would gain.</param>
 /// <param name="GainUnit">Unit of the gain: grams saved; or, while an aim is missed, how far that aim would be helped.</param>
-public sealed record DesignBindingLimit(
+internal sealed record DesignBindingLimit(
     string Id, string Unit, [property: JsonConverter(typeof(ThreeDigits))] double Gain, string GainUnit);
 
 /// <summary>Every load case.</summary>
@@ -202,7 +202,7 @@ public sealed record DesignBindingLimit(
 /// <param name="BucklingLoadN">Thrust at which the shaft would buckle between the hands, N.</param>
 /// <param name="EdgeKnock">What an edge bears: reported, not designed for.</param>
 /// <param name="Basis">What the factors rest on.</param>
-public sealed record DesignStrength(
+internal sealed record DesignStrength(
     IReadOnlyList<DesignLoadCase> Cases,
     string GoverningCase,
     [property: JsonConverter(typeof(Thousandths))] double MinimumSafetyFactor,
@@ -214,7 +214,7 @@ public sealed record DesignStrength(
 /// <param name="BareN">On bare wood, N.</param>
 /// <param name="UnderClothN">On wood under glass cloth of 203 g/m² on both faces, N.</param>
 /// <param name="ClothTearsN">At which that cloth tears, N.</param>
-public sealed record DesignEdgeKnock(
+internal sealed record DesignEdgeKnock(
     [property: JsonConverter(typeof(ThreeDigits))] double BareN,
     [property: JsonConverter(typeof(ThreeDigits))] double UnderClothN,
     [property: JsonConverter(typeof(ThreeDigits))] double ClothTearsN);
@@ -235,7 +235,7 @@ public sealed record DesignEdgeKnock(
 /// <param name="LeastSafetyFactor">The factor asked.</param>
 /// <param name="SafetyFactorOnMean">Mean strength over stress.</param>
 /// <param name="Source">Where force, share and factor come from.</param>
-public sealed record DesignLoadCase(
+internal sealed record DesignLoadCase(
     string Id,
     [property: JsonConverter(typeof(Tenths))] double ForceN,
     [property: JsonConverter(typeof(Tenths))] double SideForceN,
@@ -255,7 +255,7 @@ public sealed record DesignLoadCase(
 /// <param name="BenchFlexMm">Deflection there, mm.</param>
 /// <param name="TipDeflectionMm">Deflection of the tip, mm.</param>
 /// <param name="FirstFrequencyHz">First bending frequency of the free paddle, Hz.</param>
-public sealed record DesignFlex(
+internal sealed record DesignFlex(
     [property: JsonConverter(typeof(Tenths))] double BenchLoadN,
     [property: JsonConverter(typeof(Hundredths))] double BenchFlexMm,
     [property: JsonConverter(typeof(Hundredths))] double TipDeflectionMm,
@@ -281,7 +281,7 @@ public sealed record DesignFlex(
 /// <param name="LiftEnergyPerDayKJ">Energy to lift it through a day of strokes, kJ.</param>
 /// <param name="ImmersionMm">Depth of water that covers the blade to the throat, mm.</param>
 /// <param name="Families">The same blade area in each family's usual shape.</param>
-public sealed record DesignStroke(
+internal sealed record DesignStroke(
     [property: JsonConverter(typeof(Tenths))] double BladeAreaCm2,
     [property: JsonConverter(typeof(Thousandths))] double AspectRatio,
     [property: JsonConverter(typeof(Hundredths))] double CentreOfPressureMm,
@@ -311,7 +311,7 @@ public sealed record DesignStroke(
 /// <param name="LowerHandForceN">Force on the lower hand at the peak, N.</param>
 /// <param name="DragCoefficient">Steady drag coefficient.</param>
 /// <param name="ImmersionMm">Depth of water that covers it, mm.</param>
-public sealed record DesignFamily(
+internal sealed record DesignFamily(
     string Family,
     [property: JsonConverter(typeof(Tenths))] double LengthMm,
     [property: JsonConverter(typeof(Tenths))] double WidthMm,
@@ -329,7 +329,7 @@ public sealed record DesignFamily(
 /// <param name="Unit">Unit of both.</param>
 /// <param name="Message">What it means, in plain words.</param>
 /// <param name="Source">Where the limit comes from.</param>
-public sealed record DesignCheckResult(
+internal sealed record DesignCheckResult(
     string Id,
     string Status,
     [property: JsonConverter(typeof(FourDigits))] double Value,
@@ -342,4 +342,4 @@ public sealed record DesignCheckResult(
 /// <param name="Id">Name of the caution.</param>
 /// <param name="Text">The caution.</param>
 /// <param name="Source">Where it comes from.</param>
-public sealed record DesignCaution(string Id, string Text, string Source);
+internal sealed record DesignCaution(string Id, string Text, string Source);

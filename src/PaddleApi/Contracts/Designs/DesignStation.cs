@@ -13,7 +13,7 @@ namespace PaddleApi.Contracts.Designs;
 /// <param name="CrownExponent">p of h(u) = e + (c − e)(1 − u^p)^r.</param>
 /// <param name="CrownPower">r of h(u) = e + (c − e)(1 − u^p)^r.</param>
 /// <param name="CentreOffsetMm">Offset of the section's centre from the shaft's line, mm, along +z.</param>
-public readonly record struct DesignStation(
+internal readonly record struct DesignStation(
     double XMm,
     double HalfWidthMm,
     double HalfThicknessMm,
@@ -23,7 +23,7 @@ public readonly record struct DesignStation(
     double CentreOffsetMm);
 
 /// <summary>Writes all stations in one piece: they are nine tenths of the numbers of a report. mm to 0.01, exponents to 0.0001.</summary>
-public sealed class StationsConverter : JsonConverter<IReadOnlyList<DesignStation>>
+internal sealed class StationsConverter : JsonConverter<IReadOnlyList<DesignStation>>
 {
     // Seven names with their quotes, colons and commas, and seven numbers.
     private const int MostBytes = 160 + 7 * JsonNumbers.MostBytes;
@@ -35,8 +35,6 @@ public sealed class StationsConverter : JsonConverter<IReadOnlyList<DesignStatio
     /// <inheritdoc/>
     public override void Write(Utf8JsonWriter writer, IReadOnlyList<DesignStation> value, JsonSerializerOptions options)
     {
-        ArgumentNullException.ThrowIfNull(writer);
-        ArgumentNullException.ThrowIfNull(value);
         var rented = ArrayPool<byte>.Shared.Rent(2 + value.Count * MostBytes);
         try
         {

@@ -9,7 +9,6 @@ internal static class FittingReader
     /// <param name="request">A request, valid or not; the engine's own checks follow.</param>
     public static Paddle.Design.Fitting.FittingRequest Read(FittingRequest request)
     {
-        ArgumentNullException.ThrowIfNull(request);
         return new(
             Paddler(request.Paddler ?? new()),
             Seat(request.Seat ?? new()),

@@ -28,7 +28,7 @@ internal sealed record FittingRequest
 }
 
 /// <summary>A person's measurements, as far as they were taken.</summary>
-public sealed record PaddlerRequest
+internal sealed record PaddlerRequest
 {
     /// <summary>Hand spacing by the bar on the head, mm: middle of one fist to middle of the other. Beats every estimate.</summary>
     public double? HandSpacingMm { get; init; }
@@ -98,7 +98,7 @@ internal sealed record OutingRequest
 }
 
 /// <summary>What counts besides fit.</summary>
-public sealed record PreferencesRequest
+internal sealed record PreferencesRequest
 {
     /// <summary>Spare shoulders, elbows and fingers; false when null.</summary>
     public bool? SensitiveJoints { get; init; }

@@ -20,7 +20,7 @@ namespace PaddleApi.Contracts.Fittings;
 /// <param name="Alternatives">Two other paddles that would do.</param>
 /// <param name="Cautions">What to mind.</param>
 /// <param name="Design">A request ready to be sent to <c>/v1/designs</c>.</param>
-public sealed record FittingResponse(
+internal sealed record FittingResponse(
     string EngineVersion,
     FittedBand OverallLengthMm,
     FittedBand HandSpacingMm,
@@ -42,7 +42,7 @@ public sealed record FittingResponse(
 /// <param name="Value">The length, mm.</param>
 /// <param name="Low">Less one standard error, mm.</param>
 /// <param name="High">Plus one standard error, mm.</param>
-public sealed record FittedBand(double Value, double Low, double High);
+internal sealed record FittedBand(double Value, double Low, double High);
 
 /// <summary>The blade that suits the water and the stroke.</summary>
 /// <param name="Family">Its family, as <c>blade.family</c> of a design.</param>
@@ -51,7 +51,7 @@ public sealed record FittedBand(double Value, double Low, double High);
 /// <param name="BendDegrees">Bend between shaft and blade, degrees.</param>
 /// <param name="AreaCm2">Its area, cm².</param>
 /// <param name="TargetAreaCm2">The area of this family that body mass, effort, cadence and hours ask for, before its usual sizes are kept, cm².</param>
-public sealed record FittedBlade(string Family, double LengthMm, double WidthMm, double BendDegrees, double AreaCm2, double TargetAreaCm2);
+internal sealed record FittedBlade(string Family, double LengthMm, double WidthMm, double BendDegrees, double AreaCm2, double TargetAreaCm2);
 
 /// <summary>An oval shaft that fits the hand and bears the outing's strokes. The design in this answer has it.</summary>
 /// <param name="WidthMm">Short axis at the lower hand, parallel to the blade's face, mm.</param>
@@ -59,7 +59,7 @@ public sealed record FittedBlade(string Family, double LengthMm, double WidthMm,
 /// <param name="EquivalentDiameterMm">Diameter of the round of the same girth, mm.</param>
 /// <param name="GripsHardestAtMm">Diameter at which this hand grips hardest, mm: thicker than wooden shafts are made.</param>
 /// <param name="MostComfortableAtMm">Diameter that this hand finds most comfortable, mm: thicker than wooden shafts are made.</param>
-public sealed record FittedShaft(
+internal sealed record FittedShaft(
     double WidthMm, double ThicknessMm, double EquivalentDiameterMm, double GripsHardestAtMm, double MostComfortableAtMm);
 
 /// <summary>A grip that fits the hand.</summary>
@@ -69,14 +69,14 @@ public sealed record FittedShaft(
 /// <param name="Faces">The wrist's choice: <c>matching</c> faces, or <c>one-sided</c>.</param>
 /// <param name="TopHandMm">Top of the grip to the middle of the grip hand, mm.</param>
 /// <param name="Reason">Why this style and these faces.</param>
-public sealed record FittedGrip(string Style, double WidthMm, double LengthMm, string Faces, double TopHandMm, string Reason);
+internal sealed record FittedGrip(string Style, double WidthMm, double LengthMm, string Faces, double TopHandMm, string Reason);
 
 /// <summary>The blade against the depth of the water.</summary>
 /// <param name="DepthMm">Depth given, mm; left out when none was.</param>
 /// <param name="NeededMm">Depth that the blade which fits the body needs, mm.</param>
 /// <param name="Fits">Whether that blade fits; if not, the answer's blade is a shorter one of its family.</param>
 /// <param name="ImmersedShare">Share of the answer's blade that can be under water, 0 to 1.</param>
-public sealed record FittedImmersion(double? DepthMm, double NeededMm, bool Fits, double ImmersedShare);
+internal sealed record FittedImmersion(double? DepthMm, double NeededMm, bool Fits, double ImmersedShare);
 
 /// <summary>Effort, area and slip by the water model: for comparing blades, not for predicting speed.</summary>
 /// <param name="BodyMassKg">Body mass used, kg.</param>
@@ -89,7 +89,7 @@ public sealed record FittedImmersion(double? DepthMm, double NeededMm, bool Fits
 /// <param name="DragCoefficient">Low and high coefficient of drag.</param>
 /// <param name="SlipMS">Slip of the blade chosen, from the high to the low coefficient, m/s.</param>
 /// <param name="FroudeEfficiency">Its efficiency, from the low to the high coefficient.</param>
-public sealed record FittedStroke(
+internal sealed record FittedStroke(
     double BodyMassKg,
     double StrokesPerMinute,
     double StrokesPerDay,
@@ -113,7 +113,7 @@ public sealed record FittedStroke(
 /// </param>
 /// <param name="Group">For overall lengths: <c>service</c>, <c>long-reach</c>, <c>seated</c> or <c>cap</c>.</param>
 /// <param name="Weight">For a combined estimate: its weight, 0 to 1.</param>
-public sealed record FittingMethod(
+internal sealed record FittingMethod(
     string Id, string Quantity, double ValueMm, double StandardErrorMm, string Source, string Role, string? Group, double? Weight);
 
 /// <summary>How far the trade's rules for the overall length lie apart. They serve two styles and are never averaged.</summary>
@@ -122,10 +122,10 @@ public sealed record FittingMethod(
 /// <param name="SeatedMm">Mean of the rules for seated paddlers that applied, mm.</param>
 /// <param name="SpreadMm">Longest less shortest of all, mm.</param>
 /// <param name="Flagged">Whether the length used lies outside what the rules of its own style span, beyond their scatter.</param>
-public sealed record LengthRuleSpread(string UsedId, double? LongReachMm, double? SeatedMm, double SpreadMm, bool Flagged);
+internal sealed record LengthRuleSpread(string UsedId, double? LongReachMm, double? SeatedMm, double SpreadMm, bool Flagged);
 
 /// <summary>Another paddle that would do.</summary>
 /// <param name="Id">Name of the alternative, such as <c>shallower-water</c>.</param>
 /// <param name="Reason">When to choose it.</param>
 /// <param name="Design">A request ready to be sent to <c>/v1/designs</c>.</param>
-public sealed record FittingAlternativeDesign(string Id, string Reason, DesignRequest Design);
+internal sealed record FittingAlternativeDesign(string Id, string Reason, DesignRequest Design);

@@ -14,7 +14,6 @@ internal static class FittingResponses
     /// <param name="engineVersion">Version of the engine.</param>
     public static FittingResponse From(FittingAdvice advice, string engineVersion)
     {
-        ArgumentNullException.ThrowIfNull(advice);
         return new(
             engineVersion,
             Band(advice.OverallLengthMm),

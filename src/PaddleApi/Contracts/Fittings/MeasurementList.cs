@@ -3,7 +3,7 @@ namespace PaddleApi.Contracts.Fittings;
 /// <summary>How to take every measurement that a fitting asks for.</summary>
 /// <param name="EngineVersion">Version of the engine that the ranges belong to.</param>
 /// <param name="Measurements">The measurements, in the order a person would take them.</param>
-public sealed record MeasurementList(string EngineVersion, IReadOnlyList<Measurement> Measurements);
+internal sealed record MeasurementList(string EngineVersion, IReadOnlyList<Measurement> Measurements);
 
 /// <summary>How to take one measurement at home.</summary>
 /// <param name="Id">Name of the member it belongs in, such as <c>armSpanMm</c>.</param>
@@ -15,7 +15,7 @@ public sealed record MeasurementList(string EngineVersion, IReadOnlyList<Measure
 /// <param name="RangeReason">Why values outside are refused.</param>
 /// <param name="UsedFor">What the measurement decides.</param>
 /// <param name="Source">Source of the method and of its error.</param>
-public sealed record Measurement(
+internal sealed record Measurement(
     string Id,
     string Name,
     string Unit,

@@ -3,4 +3,4 @@ namespace PaddleApi.Contracts.Health;
 /// <summary>State of the service.</summary>
 /// <param name="Status"><c>live</c> when it runs, <c>ready</c> when it can take designs.</param>
 /// <param name="EngineVersion">Version of the engine that computes the answers.</param>
-public sealed record HealthState(string Status, string EngineVersion);
+internal sealed record HealthState(string Status, string EngineVersion);

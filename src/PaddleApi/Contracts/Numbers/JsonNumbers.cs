@@ -7,7 +7,7 @@ namespace PaddleApi.Contracts.Numbers;
 /// more to find than the whole rest of the answer. No trailing zeros, no exponent below 2^53 units, never a negative zero; what is
 /// not a number at all becomes <c>null</c>, the only thing JSON has for it.
 /// </summary>
-public static class JsonNumbers
+internal static class JsonNumbers
 {
     /// <summary>Bytes that any number may need.</summary>
     public const int MostBytes = 32;

@@ -5,7 +5,7 @@ namespace PaddleApi.Contracts.Numbers;
 
 /// <summary>Writes a number to a fixed number of decimals.</summary>
 /// <param name="decimals">Decimals, 0 to 9.</param>
-public abstract class FixedNumberConverter(int decimals) : JsonConverter<double>
+internal abstract class FixedNumberConverter(int decimals) : JsonConverter<double>
 {
     /// <inheritdoc/>
     public override double Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) => reader.GetDouble();
@@ -13,7 +13,6 @@ public abstract class FixedNumberConverter(int decimals) : JsonConverter<double>
     /// <inheritdoc/>
     public override void Write(Utf8JsonWriter writer, double value, JsonSerializerOptions options)
     {
-        ArgumentNullException.ThrowIfNull(writer);
         Span<byte> text = stackalloc byte[JsonNumbers.MostBytes];
         writer.WriteRawValue(text[..JsonNumbers.WriteFixed(value, decimals, text)], skipInputValidation: true);
     }
@@ -21,7 +20,7 @@ public abstract class FixedNumberConverter(int decimals) : JsonConverter<double>
 
 /// <summary>Writes a number to a number of significant digits.</summary>
 /// <param name="digits">Significant digits, 1 to 9.</param>
-public abstract class SignificantNumberConverter(int digits) : JsonConverter<double>
+internal abstract class SignificantNumberConverter(int digits) : JsonConverter<double>
 {
     /// <inheritdoc/>
     public override double Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) => reader.GetDouble();
@@ -29,23 +28,22 @@ public abstract class SignificantNumberConverter(int digits) : JsonConverter<dou
     /// <inheritdoc/>
     public override void Write(Utf8JsonWriter writer, double value, JsonSerializerOptions options)
     {
-        ArgumentNullException.ThrowIfNull(writer);
         Span<byte> text = stackalloc byte[JsonNumbers.MostBytes];
         writer.WriteRawValue(text[..JsonNumbers.WriteSignificant(value, digits, text)], skipInputValidation: true);
     }
 }
 
 /// <summary>To 0.1: grams, newtons, areas.</summary>
-public sealed class Tenths() : FixedNumberConverter(1);
+internal sealed class Tenths() : FixedNumberConverter(1);
 
 /// <summary>To 0.01: millimetres, newton metres, hertz.</summary>
-public sealed class Hundredths() : FixedNumberConverter(2);
+internal sealed class Hundredths() : FixedNumberConverter(2);
 
 /// <summary>To 0.001: factors, coefficients, speeds.</summary>
-public sealed class Thousandths() : FixedNumberConverter(3);
+internal sealed class Thousandths() : FixedNumberConverter(3);
 
 /// <summary>To three significant digits: stresses, strengths, moduli.</summary>
-public sealed class ThreeDigits() : SignificantNumberConverter(3);
+internal sealed class ThreeDigits() : SignificantNumberConverter(3);
 
 /// <summary>To four significant digits: moments of inertia, figures of checks.</summary>
-public sealed class FourDigits() : SignificantNumberConverter(4);
+internal sealed class FourDigits() : SignificantNumberConverter(4);

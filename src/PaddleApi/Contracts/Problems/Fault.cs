@@ -11,7 +11,7 @@ namespace PaddleApi.Contracts.Problems;
 /// <param name="Allowed">The names that are allowed here.</param>
 /// <param name="MeasureInstead">What to measure instead, or again: ids of <c>/v1/measurements</c>.</param>
 /// <param name="Code">Stable code of the refusal, for programs; the words of the reason may change. Where none is given, what the other members say.</param>
-public sealed record Fault(
+internal sealed record Fault(
     string Reason,
     object? Value = null,
     double? Min = null,

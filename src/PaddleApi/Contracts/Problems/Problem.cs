@@ -11,7 +11,7 @@ namespace PaddleApi.Contracts.Problems;
 /// Each fault in the request, up to 32: in the body under the JSON Pointer (RFC 6901) of its place, in the query under <c>?</c> and the
 /// parameter's name.
 /// </param>
-public sealed record Problem(
+internal sealed record Problem(
     string Type,
     string Title,
     int Status,

@@ -2,4 +2,4 @@ namespace PaddleApi.Contracts.Problems;
 
 /// <summary>All kinds of problem.</summary>
 /// <param name="Kinds">The kinds, in order of their HTTP status.</param>
-public sealed record ProblemKindList(IReadOnlyList<ProblemKind> Kinds);
+internal sealed record ProblemKindList(IReadOnlyList<ProblemKind> Kinds);

@@ -12,7 +12,6 @@ internal static class SizeRunReader
     /// <param name="request">A request, valid or not; the engine's own checks follow.</param>
     public static Paddle.Design.Fitting.SizeRunRequest Read(SizeRunRequest request)
     {
-        ArgumentNullException.ThrowIfNull(request);
         var usual = new Paddle.Design.Fitting.SizeRunRequest(request.Sizes);
         return usual with
         {
@@ -32,8 +31,6 @@ internal static class SizeRunReader
     /// <param name="request">The request refused.</param>
     public static InputRefusal InContract(InputRefusal refusal, SizeRunRequest request)
     {
-        ArgumentNullException.ThrowIfNull(refusal);
-        ArgumentNullException.ThrowIfNull(request);
         if (!refusal.JsonPointer.StartsWith(EngineGroups, StringComparison.Ordinal)) return refusal;
         var parts = refusal.JsonPointer.Split('/');
         if (parts.Length < 3) return refusal with { JsonPointer = request.Population is null ? "/groups" : EngineGroups };

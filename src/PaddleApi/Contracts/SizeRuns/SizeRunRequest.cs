@@ -47,7 +47,7 @@ internal sealed record SizeRunRequest
 }
 
 /// <summary>Shares of the adults of the published survey; only their proportion counts.</summary>
-public sealed record PopulationRequest
+internal sealed record PopulationRequest
 {
     /// <summary>Share of men, in any unit.</summary>
     public double? Men { get; init; }
@@ -73,7 +73,7 @@ internal sealed record CustomerGroupRequest
 }
 
 /// <summary>One customer: exactly one of the three.</summary>
-public sealed record CustomerRequest
+internal sealed record CustomerRequest
 {
     /// <summary>Overall length of the paddle that fits, mm.</summary>
     public double? OverallLengthMm { get; init; }

@@ -11,7 +11,7 @@ namespace PaddleApi.Contracts.SizeRuns;
 /// <param name="Curve">Least misfit against number of sizes: what one more size buys.</param>
 /// <param name="Histogram">The customers by overall length; the shares add up to 1, the end bars hold the tails.</param>
 /// <param name="Reasons">What the figures say, in plain words.</param>
-public sealed record SizeRunResponse(
+internal sealed record SizeRunResponse(
     string EngineVersion,
     IReadOnlyList<SizeOfRun> Sizes,
     double MeanMisfitMm,
@@ -26,20 +26,20 @@ public sealed record SizeRunResponse(
 /// <param name="HandSpacingMm">Hand spacing that it fits, mm.</param>
 /// <param name="Share">Share of the customers for whom it is the nearest, 0 to 1.</param>
 /// <param name="Count">Paddles of this size in the fleet; left out when no fleet was given.</param>
-public sealed record SizeOfRun(double OverallLengthMm, double HandSpacingMm, double Share, int? Count);
+internal sealed record SizeOfRun(double OverallLengthMm, double HandSpacingMm, double Share, int? Count);
 
 /// <summary>The best choice with one number of sizes.</summary>
 /// <param name="Sizes">Number of sizes.</param>
 /// <param name="MeanMisfitMm">Its mean misfit, mm.</param>
 /// <param name="GainMm">What the last of them takes off the misfit, mm; left out for the first.</param>
 /// <param name="SizesMm">The sizes, mm.</param>
-public sealed record CurvePoint(int Sizes, double MeanMisfitMm, double? GainMm, IReadOnlyList<double> SizesMm);
+internal sealed record CurvePoint(int Sizes, double MeanMisfitMm, double? GainMm, IReadOnlyList<double> SizesMm);
 
 /// <summary>A bar of the histogram.</summary>
 /// <param name="LowMm">Lower end, not in the bar, mm.</param>
 /// <param name="HighMm">Upper end, in the bar, mm.</param>
 /// <param name="Share">Share of the customers, 0 to 1.</param>
-public sealed record HistogramBar(double LowMm, double HighMm, double Share);
+internal sealed record HistogramBar(double LowMm, double HighMm, double Share);
 
 /// <summary>Turns the engine's advice into the answer of the contract.</summary>
 internal static class SizeRunResponses
@@ -52,7 +52,6 @@ internal static class SizeRunResponses
     /// <param name="engineVersion">Version of the engine.</param>
     public static SizeRunResponse From(SizeRunAdvice advice, string engineVersion)
     {
-        ArgumentNullException.ThrowIfNull(advice);
         return new(
             engineVersion,
             [.. advice.Sizes.Select(size => new SizeOfRun(size.OverallLengthMm, size.HandSpacingMm, Share(size.Share), size.Count))],

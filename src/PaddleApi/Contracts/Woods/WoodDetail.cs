@@ -48,7 +48,7 @@ internal sealed record WoodDetail(
 /// <param name="ShrinkageVolumetricPercent">Volumetric shrinkage from green to ovendry, percent.</param>
 /// <param name="SideHardness12N">Side hardness at 12 %, N.</param>
 /// <param name="Sources">Where each figure was read, with every further figure that the calculations use.</param>
-public sealed record WoodFigures(
+internal sealed record WoodFigures(
     double SpecificGravity12,
     double? SpecificGravityGreen,
     [property: JsonConverter(typeof(FourDigits))] double Modulus12MPa,
@@ -71,4 +71,4 @@ public sealed record WoodFigures(
 /// <param name="Value">The figure, in <paramref name="Unit"/>.</param>
 /// <param name="Unit">Its unit: MPa, N, %, or 1 for a plain ratio.</param>
 /// <param name="Source">Where it was read; it says so when the figure is from memory or a default.</param>
-public sealed record FigureSource(string Name, double Value, string Unit, string Source);
+internal sealed record FigureSource(string Name, double Value, string Unit, string Source);

@@ -23,11 +23,11 @@ internal sealed record WoodList(
 /// <param name="WarnSlopeOfGrain">Grain steeper than this is warned of, rise over run.</param>
 /// <param name="RefuseSlopeOfGrain">Grain steeper than this is refused, rise over run.</param>
 /// <param name="SlopeOfGrainSource">Where the limits on the grain come from.</param>
-public sealed record WoodLimits(
+internal sealed record WoodLimits(
     ValueRange MoisturePercent, string MoistureSource, double WarnSlopeOfGrain, double RefuseSlopeOfGrain, string SlopeOfGrainSource);
 
 /// <summary>Stock or a species that is refused.</summary>
 /// <param name="Id">Its name in a request.</param>
 /// <param name="Reason">Why it is refused.</param>
 /// <param name="Source">Where the reason comes from.</param>
-public sealed record RefusedWood(string Id, string Reason, string Source);
+internal sealed record RefusedWood(string Id, string Reason, string Source);

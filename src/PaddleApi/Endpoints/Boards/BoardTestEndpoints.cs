@@ -8,11 +8,9 @@ using PaddleApi.Validation;
 namespace PaddleApi.Endpoints.Boards;
 
 /// <summary>A board judged by its own weight and stiffness.</summary>
-public static class BoardTestEndpoints
+internal static class BoardTestEndpoints
 {
     /// <summary>Maps the endpoint.</summary>
-    /// <param name="routes">Where to map it.</param>
-    /// <returns>The group.</returns>
     public static RouteGroupBuilder MapBoardTests(this IEndpointRouteBuilder routes)
     {
         var group = routes.MapGroup("/v1/board-tests").WithTags("Boards");

@@ -12,13 +12,11 @@ using PaddleApi.Validation;
 namespace PaddleApi.Endpoints.Builds;
 
 /// <summary>The balance corrected while there is still wood to take.</summary>
-public static class BalanceCorrectionEndpoints
+internal static class BalanceCorrectionEndpoints
 {
     private const string Summary = "A paddle of the Heron Lake hire fleet, its board denser than the book";
 
     /// <summary>Maps the endpoint.</summary>
-    /// <param name="routes">Where to map it.</param>
-    /// <returns>The group.</returns>
     public static RouteGroupBuilder MapBalanceCorrections(this IEndpointRouteBuilder routes)
     {
         var group = routes.MapGroup("/v1/balance-corrections").WithTags("Builds");

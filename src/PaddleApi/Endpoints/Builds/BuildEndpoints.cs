@@ -19,7 +19,7 @@ using PaddleApi.Validation.Builds;
 namespace PaddleApi.Endpoints.Builds;
 
 /// <summary>The build sheet of a design.</summary>
-public static class BuildEndpoints
+internal static class BuildEndpoints
 {
     private const string HtmlPage = "text/html";
     private const string Summary = "A paddle of the Heron Lake hire fleet; of each stage's stations every tenth is shown";
@@ -36,8 +36,6 @@ public static class BuildEndpoints
         + $"base-uri 'none'; form-action 'none'; {SecurityHeaders.NoFrames}";
 
     /// <summary>Maps the endpoints.</summary>
-    /// <param name="routes">Where to map them.</param>
-    /// <returns>The group.</returns>
     public static RouteGroupBuilder MapBuilds(this IEndpointRouteBuilder routes)
     {
         var group = routes.MapGroup(DesignAddresses.Root).WithTags("Builds");

@@ -5,7 +5,7 @@ using PaddleApi.Hosting.Json;
 namespace PaddleApi.Endpoints.Builds;
 
 /// <summary>Requests about making a paddle that work.</summary>
-public static class BuildExamples
+internal static class BuildExamples
 {
     private const string Resource = "balance-correction.json";
 

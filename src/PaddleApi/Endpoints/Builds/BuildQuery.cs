@@ -8,8 +8,6 @@ using PaddleApi.Hosting.Requests;
 namespace PaddleApi.Endpoints.Builds;
 
 /// <summary>The query of a build sheet's address, read; its values are as yet anybody's.</summary>
-/// <param name="Choices">What the maker chooses.</param>
-/// <param name="Climate">Where the paddle is used.</param>
 /// <param name="Faults">What could not be read, by parameter.</param>
 internal sealed record BuildQuery(BuildChoices Choices, ServiceClimate Climate, IReadOnlyList<(string Place, Fault Fault)> Faults)
 {

@@ -16,7 +16,7 @@ using PaddleApi.Validation;
 namespace PaddleApi.Endpoints.Designs;
 
 /// <summary>Designs: one is solved from a request, and had again by its code.</summary>
-public static class DesignEndpoints
+internal static class DesignEndpoints
 {
     private const string PostedDrawing = "outline.svg";
     private const int ExampleStep = 20;
@@ -25,8 +25,6 @@ public static class DesignEndpoints
     private static readonly string[] Offered = [MediaTypes.Json, MediaTypes.Svg];
 
     /// <summary>Maps the endpoints.</summary>
-    /// <param name="routes">Where to map them.</param>
-    /// <returns>The group.</returns>
     public static RouteGroupBuilder MapDesigns(this IEndpointRouteBuilder routes)
     {
         var group = routes.MapGroup(DesignAddresses.Root).WithTags("Designs");

@@ -5,7 +5,7 @@ using PaddleApi.Hosting.Json;
 namespace PaddleApi.Endpoints.Designs;
 
 /// <summary>Requests that work, for readers of the description, for the trial at start and for tests.</summary>
-public static class DesignExamples
+internal static class DesignExamples
 {
     private const string Resource = "hire-paddle.json";
 

@@ -10,13 +10,9 @@ using PaddleApi.Validation.Designs;
 namespace PaddleApi.Endpoints.Designs;
 
 /// <summary>A design computed, with the code by which it can be had again.</summary>
-/// <param name="Resolved">The request read.</param>
-/// <param name="Report">Its report.</param>
-/// <param name="Code">Its code.</param>
 internal sealed record ComputedDesign(ResolvedDesign Resolved, DesignReport Report, string Code)
 {
     /// <summary>The answer of the contract.</summary>
-    /// <param name="pathBase">Path that the service is mounted on.</param>
     public DesignResponse ToResponse(PathString pathBase) =>
         DesignResponses.From(Resolved, Report, EngineVersion.Text, Code, DesignAddresses.Links(pathBase, Code));
 }
@@ -27,8 +23,6 @@ internal static class DesignService
     private static readonly DesignRequestValidator Rules = new();
 
     /// <summary>Solves a request that its validator has passed.</summary>
-    /// <param name="request">The request.</param>
-    /// <param name="cancellation">Gives the solving up.</param>
     public static ComputedDesign Compute(DesignRequest request, CancellationToken cancellation = default)
     {
         var resolved = request.Complete();
@@ -37,13 +31,10 @@ internal static class DesignService
     }
 
     /// <summary>Evaluates the design of a code that <see cref="Read"/> has passed; nothing is left to solve.</summary>
-    /// <param name="resolved">The design.</param>
-    /// <param name="code">Its code.</param>
     public static ComputedDesign Evaluate(ResolvedDesign resolved, string code) =>
         new(resolved, PaddleDesigner.Design(resolved.Specification), code);
 
     /// <summary>Reads a design code.</summary>
-    /// <param name="code">The code.</param>
     /// <returns>The design with every size pinned, or the problem to answer with.</returns>
     public static (ResolvedDesign? Design, ProblemResult? Problem) Read(string code)
     {
@@ -52,7 +43,6 @@ internal static class DesignService
     }
 
     /// <summary>Unpacks a design code; the values in it are as yet anybody's.</summary>
-    /// <param name="code">The code.</param>
     /// <returns>The request in the code, or the problem to answer with.</returns>
     public static (DesignRequest? Request, ProblemResult? Problem) Decode(string code)
     {
@@ -61,7 +51,6 @@ internal static class DesignService
     }
 
     /// <summary>Checks a request that came out of a code.</summary>
-    /// <param name="request">The request.</param>
     /// <returns>The design with every size pinned, or the problem to answer with.</returns>
     public static (ResolvedDesign? Design, ProblemResult? Problem) Check(DesignRequest request)
     {
@@ -84,15 +73,9 @@ internal static class DesignService
     /// Answers from a code that has been unpacked. Who names the very answer in If-None-Match got it here and is told 304 before anything
     /// is checked or computed; for anybody else the values are checked first.
     /// </summary>
-    /// <param name="context">The request.</param>
-    /// <param name="request">The request in the code.</param>
-    /// <param name="tag">Tag of the answer.</param>
     /// <param name="vary">The request's headers that choose among answers; null for none.</param>
-    /// <param name="answer">Computes the answer.</param>
     public static IResult Answer(HttpContext context, DesignRequest request, string tag, string? vary, Func<ResolvedDesign, IResult> answer)
     {
-        ArgumentNullException.ThrowIfNull(context);
-        ArgumentNullException.ThrowIfNull(answer);
         ResolvedDesign? design = null;
         if (!EntityTags.IsNamed(context.Request, tag))
         {

@@ -9,11 +9,9 @@ using PaddleApi.Validation;
 namespace PaddleApi.Endpoints.Fittings;
 
 /// <summary>Fittings: from a person, a boat and a water to a paddle.</summary>
-public static class FittingEndpoints
+internal static class FittingEndpoints
 {
     /// <summary>Maps the endpoint.</summary>
-    /// <param name="routes">Where to map it.</param>
-    /// <returns>The endpoint.</returns>
     public static RouteHandlerBuilder MapFittings(this IEndpointRouteBuilder routes) => routes
         .MapPost("/v1/fittings", Fit)
         .WithTags("Fittings")

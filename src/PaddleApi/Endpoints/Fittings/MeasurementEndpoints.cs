@@ -9,13 +9,11 @@ using PaddleApi.Hosting.OpenApi;
 namespace PaddleApi.Endpoints.Fittings;
 
 /// <summary>How to take the measurements that a fitting asks for.</summary>
-public static class MeasurementEndpoints
+internal static class MeasurementEndpoints
 {
     private static readonly MeasurementList All = new(EngineVersion.Text, [.. MeasurementCatalogue.All.Select(Describe)]);
 
     /// <summary>Maps the endpoint.</summary>
-    /// <param name="routes">Where to map it.</param>
-    /// <returns>The endpoint.</returns>
     public static RouteHandlerBuilder MapMeasurements(this IEndpointRouteBuilder routes) => routes
         .MapRead("/v1/measurements", List)
         .WithTags("Fittings")

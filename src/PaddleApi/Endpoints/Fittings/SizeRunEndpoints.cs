@@ -15,7 +15,7 @@ using PaddleApi.Validation;
 namespace PaddleApi.Endpoints.Fittings;
 
 /// <summary>Size runs: the few sizes that a fleet should own.</summary>
-public static class SizeRunEndpoints
+internal static class SizeRunEndpoints
 {
     private const string Svg = "image/svg+xml";
     private const string Unnamed = "Size run";
@@ -23,11 +23,8 @@ public static class SizeRunEndpoints
     private static readonly string[] Offered = [MediaTypes.Json, Svg];
 
     /// <summary>Maps the endpoint.</summary>
-    /// <param name="routes">Where to map it.</param>
-    /// <returns>The endpoint.</returns>
     public static RouteHandlerBuilder MapSizeRuns(this IEndpointRouteBuilder routes)
     {
-        ArgumentNullException.ThrowIfNull(routes);
         var limits = routes.ServiceProvider.GetRequiredService<IOptions<ServiceLimits>>().Value;
         return routes.MapPost("/v1/size-runs", Choose)
             .WithTags("Fittings")

@@ -5,7 +5,7 @@ using Microsoft.Net.Http.Headers;
 namespace PaddleApi.Hosting.Browsers;
 
 /// <summary>Whose pages may call the service. Bound from the section <c>CrossOrigin</c> and checked at start.</summary>
-public sealed class CrossOriginOptions
+internal sealed class CrossOriginOptions
 {
     /// <summary>Name of the configuration section.</summary>
     public const string Section = "CrossOrigin";
@@ -21,7 +21,7 @@ public sealed class CrossOriginOptions
 }
 
 /// <summary>Lets pages of other origins call the service (CORS: the Fetch standard, 3.3).</summary>
-public static class CrossOrigin
+internal static class CrossOrigin
 {
     // As long as a browser keeps a preflight: Chromium caps it at two hours.
     private static readonly TimeSpan PreflightAge = TimeSpan.FromHours(2);
@@ -34,8 +34,6 @@ public static class CrossOrigin
     ];
 
     /// <summary>Adds the rules for pages of other origins.</summary>
-    /// <param name="services">The service collection.</param>
-    /// <returns>The same collection.</returns>
     public static IServiceCollection AddCrossOrigin(this IServiceCollection services)
     {
         services.AddOptions<CrossOriginOptions>()
@@ -55,11 +53,8 @@ public static class CrossOrigin
     }
 
     /// <summary>Places the rules in the pipeline, round the handling of problems: a page of another origin is to read those too.</summary>
-    /// <param name="app">The application.</param>
-    /// <returns>The same application.</returns>
     public static IApplicationBuilder UseCrossOrigin(this IApplicationBuilder app)
     {
-        ArgumentNullException.ThrowIfNull(app);
         var isListed = app.ApplicationServices.GetRequiredService<IOptions<CrossOriginOptions>>().Value.AllowedOrigins.Count > 0;
 
         // With a list the answer differs by origin, also the one to a request that names none: a cache must not give it to a page.

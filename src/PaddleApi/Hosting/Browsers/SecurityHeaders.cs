@@ -1,7 +1,7 @@
 namespace PaddleApi.Hosting.Browsers;
 
 /// <summary>What every answer tells browsers, whichever address it comes from and whether it is good or a problem.</summary>
-public static class SecurityHeaders
+internal static class SecurityHeaders
 {
     /// <summary>
     /// The policy (CSP Level 3) of a drawing that is opened as a page: it may show itself in its own style, and has an origin of its own; no
@@ -21,8 +21,6 @@ public static class SecurityHeaders
     private static readonly PathString Docs = "/docs";
 
     /// <summary>Places the headers in the pipeline, before anything that may answer.</summary>
-    /// <param name="app">The application.</param>
-    /// <returns>The same application.</returns>
     public static IApplicationBuilder UseSecurityHeaders(this IApplicationBuilder app) => app.Use((context, next) =>
     {
         // Set when the answer starts: its media type is known by then, and a handler of errors clears what was set before.
@@ -36,7 +34,6 @@ public static class SecurityHeaders
 
     /// <summary>The policy of a media type; pages of their own set theirs themselves.</summary>
     /// <param name="mediaType">Media type without parameters; null where there is no body.</param>
-    /// <returns>The policy.</returns>
     public static string PolicyOf(string? mediaType) => mediaType switch
     {
         MediaTypes.Svg => DrawingPolicy,

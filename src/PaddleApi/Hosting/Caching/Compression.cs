@@ -4,19 +4,16 @@ using Microsoft.AspNetCore.ResponseCompression;
 namespace PaddleApi.Hosting.Caching;
 
 /// <summary>Shrinks text on its way out for callers who ask for it.</summary>
-public static class Compression
+internal static class Compression
 {
     // Text, and the mesh, whose corners come again in six facets each; PDF files are packed already.
     private static readonly string[] MediaTypes =
         ["application/json", "application/problem+json", "image/svg+xml", "text/csv", "text/plain", "image/vnd.dxf", "model/stl", "text/html", "text/javascript", "text/css"];
 
     /// <summary>Whether answers of a media type are shrunk for callers who ask for it.</summary>
-    /// <param name="mediaType">Media type without parameters.</param>
     public static bool Shrinks(string mediaType) => MediaTypes.Contains(mediaType);
 
     /// <summary>Adds compression at its fastest level: a design is to come back in milliseconds, and most of the gain is in the first level.</summary>
-    /// <param name="services">The service collection.</param>
-    /// <returns>The same collection.</returns>
     public static IServiceCollection AddCompression(this IServiceCollection services) => services
         .Configure<BrotliCompressionProviderOptions>(brotli => brotli.Level = CompressionLevel.Fastest)
         .Configure<GzipCompressionProviderOptions>(gzip => gzip.Level = CompressionLevel.Fastest)
@@ -28,8 +25,6 @@ public static class Compression
         });
 
     /// <summary>Places compression in the pipeline.</summary>
-    /// <param name="app">The application.</param>
-    /// <returns>The same application.</returns>
     public static IApplicationBuilder UseCompression(this IApplicationBuilder app) => app
         .Use((context, next) =>
         {

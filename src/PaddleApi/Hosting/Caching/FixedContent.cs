@@ -3,7 +3,7 @@ using System.Globalization;
 namespace PaddleApi.Hosting.Caching;
 
 /// <summary>Answers that never change for one build of the service, so that any cache may keep them.</summary>
-public static class FixedContent
+internal static class FixedContent
 {
     /// <summary>
     /// How long a cache may answer without asking, seconds. An hour: after a release a browser shows the old figures no longer than that.
@@ -14,9 +14,6 @@ public static class FixedContent
     public const string Negotiated = "Accept, Accept-Encoding";
 
     /// <summary>Gives the good answers of a read-only endpoint a strong tag and a life in caches, and answers 304 to who holds them.</summary>
-    /// <typeparam name="TBuilder">Kind of builder.</typeparam>
-    /// <param name="builder">The endpoint or group.</param>
-    /// <returns>The same builder.</returns>
     public static TBuilder HasFixedContent<TBuilder>(this TBuilder builder)
         where TBuilder : IEndpointConventionBuilder
     {
@@ -32,23 +29,17 @@ public static class FixedContent
     }
 
     /// <summary>Marks the answer as fixed content of the request's own address, which takes no query.</summary>
-    /// <param name="context">The request.</param>
-    /// <param name="result">The good answer.</param>
     /// <returns>The answer, or 304 when the caller holds it already.</returns>
     public static object? Stamp(HttpContext context, object? result)
     {
-        ArgumentNullException.ThrowIfNull(context);
         return Stamp(context, EntityTags.Of(context.Request.Path.Value!)) ? TypedResults.StatusCode(StatusCodes.Status304NotModified) : result;
     }
 
     /// <summary>Sets the headers of fixed content with a tag made by <see cref="EntityTags.Of"/>: for handlers that want to know before any work.</summary>
-    /// <param name="context">The request.</param>
-    /// <param name="tag">Tag of the plain content.</param>
     /// <param name="vary">The request's headers that choose among answers; null for none.</param>
     /// <returns>True when the caller holds the content already and 304 is the answer.</returns>
     public static bool Stamp(HttpContext context, string tag, string? vary = Negotiated)
     {
-        ArgumentNullException.ThrowIfNull(context);
         var held = EntityTags.Held(context.Request, tag);
         var headers = context.Response.Headers;
         headers.ETag = held ?? tag;

@@ -8,7 +8,7 @@ namespace PaddleApi.Hosting.Callers;
 /// Who may ask for what, and how often. Bound from the section <c>Callers</c> and checked at start. As it stands anybody may ask for
 /// anything, for the service keeps nothing.
 /// </summary>
-public sealed partial class CallerOptions : IValidatableObject
+internal sealed partial class CallerOptions : IValidatableObject
 {
     /// <summary>Name of the configuration section.</summary>
     public const string Section = "Callers";
@@ -62,7 +62,7 @@ public sealed partial class CallerOptions : IValidatableObject
 }
 
 /// <summary>A key that is known by its digest: who reads the configuration cannot call with it.</summary>
-public sealed class KeyOptions
+internal sealed class KeyOptions
 {
     /// <summary>The name of its owner, for the configuration alone.</summary>
     public string Id { get; init; } = "";
@@ -75,7 +75,7 @@ public sealed class KeyOptions
 }
 
 /// <summary>What a key may be used for. Reading needs none: drawings and designs go into pages and caches by their addresses.</summary>
-public static class Scopes
+internal static class Scopes
 {
     /// <summary>Designs solved.</summary>
     public const string Design = "design";

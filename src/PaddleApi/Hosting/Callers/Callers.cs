@@ -10,14 +10,12 @@ using PaddleApi.Hosting.Problems;
 namespace PaddleApi.Hosting.Callers;
 
 /// <summary>Looks at who calls: by which proxy, with which key and how often.</summary>
-public static class Callers
+internal static class Callers
 {
     private const string Policy = "default";
     private static readonly PathString Health = "/health";
 
     /// <summary>Adds the rules for callers.</summary>
-    /// <param name="services">The service collection.</param>
-    /// <returns>The same collection.</returns>
     public static IServiceCollection AddCallers(this IServiceCollection services)
     {
         services.TryAddSingleton(TimeProvider.System);
@@ -41,23 +39,15 @@ public static class Callers
     }
 
     /// <summary>Documents that the addresses of a group are counted.</summary>
-    /// <param name="group">The group.</param>
-    /// <returns>The same group.</returns>
     public static RouteGroupBuilder CountsCallers(this RouteGroupBuilder group) => group.Refuses(ProblemKinds.TooManyRequests);
 
     /// <summary>Makes an endpoint need a scope, where the host has not opened that to all.</summary>
-    /// <param name="endpoint">The endpoint.</param>
-    /// <param name="scope">The scope.</param>
-    /// <returns>The same endpoint.</returns>
     public static RouteHandlerBuilder NeedsScope(this RouteHandlerBuilder endpoint, string scope) =>
         endpoint.WithMetadata(new ScopeMark(scope)).Refuses(ProblemKinds.NoKey).Refuses(ProblemKinds.KeyNotEnough);
 
     /// <summary>Places the look at callers in the pipeline, before any work but within what pages of other origins may read.</summary>
-    /// <param name="app">The application.</param>
-    /// <returns>The same application.</returns>
     public static IApplicationBuilder UseCallers(this IApplicationBuilder app)
     {
-        ArgumentNullException.ThrowIfNull(app);
         var services = app.ApplicationServices;
         var options = services.GetRequiredService<IOptions<CallerOptions>>().Value;
         var keys = services.GetRequiredService<KnownKeys>();
@@ -117,5 +107,4 @@ public static class Callers
 }
 
 /// <summary>Mark on endpoints that need a scope.</summary>
-/// <param name="Scope">The scope.</param>
 internal sealed record ScopeMark(string Scope);

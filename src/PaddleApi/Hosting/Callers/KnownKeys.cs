@@ -5,7 +5,6 @@ using Microsoft.Extensions.Options;
 namespace PaddleApi.Hosting.Callers;
 
 /// <summary>The keys that are known.</summary>
-/// <param name="options">Their digests and scopes.</param>
 internal sealed class KnownKeys(IOptions<CallerOptions> options)
 {
     // Longer than any key: what is longer is not looked at.
@@ -15,7 +14,6 @@ internal sealed class KnownKeys(IOptions<CallerOptions> options)
     private readonly (byte[] Digest, KeyOptions Key)[] known = [.. options.Value.Keys.Select(key => (Convert.FromHexString(key.Sha256), key))];
 
     /// <summary>The key that a request brings (RFC 6750, 2.1).</summary>
-    /// <param name="request">The request.</param>
     /// <returns>Whether it brings one, and which if it is known.</returns>
     public (bool IsGiven, KeyOptions? Key) Of(HttpRequest request)
     {

@@ -4,7 +4,6 @@ namespace PaddleApi.Hosting.Callers;
 
 /// <summary>What is left to a caller in this minute.</summary>
 /// <param name="IsAllowed">Whether this request is within the limit.</param>
-/// <param name="Remaining">Requests left.</param>
 /// <param name="ResetSeconds">Seconds until the count begins again.</param>
 internal readonly record struct RateState(bool IsAllowed, int Remaining, int ResetSeconds);
 
@@ -13,7 +12,6 @@ internal readonly record struct RateState(bool IsAllowed, int Remaining, int Res
 /// told here; and what is counted is thrown away as a whole, so that no number of callers fills the memory.
 /// </summary>
 /// <param name="most">Requests of one caller in a minute.</param>
-/// <param name="time">The clock.</param>
 internal sealed class RateWindow(int most, TimeProvider time)
 {
     /// <summary>Length of the window, seconds.</summary>
@@ -25,7 +23,6 @@ internal sealed class RateWindow(int most, TimeProvider time)
     private Minute current = new(-1);
 
     /// <summary>Counts a request.</summary>
-    /// <param name="caller">Who asks.</param>
     public RateState Count(string caller)
     {
         var now = time.GetUtcNow().ToUnixTimeSeconds();

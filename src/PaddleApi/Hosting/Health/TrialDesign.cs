@@ -8,7 +8,7 @@ using Paddle.Design.Wood;
 namespace PaddleApi.Hosting.Health;
 
 /// <summary>The design that the service solves for trial when it starts: a common paddle in a common wood.</summary>
-public static class TrialDesign
+internal static class TrialDesign
 {
     // Compiling and tiering the solver takes a few runs; more would only delay the start.
     private const int Runs = 5;

@@ -1,11 +1,10 @@
 namespace PaddleApi.Hosting.Health;
 
 /// <summary>The trial work that must succeed once before the service calls itself ready.</summary>
-/// <param name="Work">The work.</param>
-public sealed record WarmUpWork(Action Work);
+internal sealed record WarmUpWork(Action Work);
 
 /// <summary>Whether the trial work has succeeded.</summary>
-public sealed class Readiness
+internal sealed class Readiness
 {
     private volatile bool ready;
 
@@ -43,12 +42,9 @@ internal sealed partial class WarmUp(WarmUpWork trial, Readiness readiness, ILog
 }
 
 /// <summary>Adds the trial at start.</summary>
-public static class WarmUpSetup
+internal static class WarmUpSetup
 {
     /// <summary>Adds the trial and what remembers its outcome.</summary>
-    /// <param name="services">The service collection.</param>
-    /// <param name="work">The trial work.</param>
-    /// <returns>The same collection.</returns>
     public static IServiceCollection AddWarmUp(this IServiceCollection services, Action work) => services
         .AddSingleton(new WarmUpWork(work))
         .AddSingleton<Readiness>()

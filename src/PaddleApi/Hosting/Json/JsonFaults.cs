@@ -8,7 +8,6 @@ using PaddleApi.Contracts.Problems;
 namespace PaddleApi.Hosting.Json;
 
 /// <summary>What is wrong with a body that could not be read.</summary>
-/// <param name="Detail">In one sentence.</param>
 /// <param name="Errors">Place by place, keyed by JSON Pointer.</param>
 /// <param name="IsOfValues">Whether its form is good and only its values are not.</param>
 internal sealed record JsonDiagnosis(string Detail, IReadOnlyDictionary<string, IReadOnlyList<Fault>> Errors, bool IsOfValues = false);
@@ -25,9 +24,7 @@ internal static class JsonFaults
     private static ReadOnlySpan<byte> ByteOrderMark => "\uFEFF"u8;
 
     /// <summary>Finds the faults.</summary>
-    /// <param name="body">The body, UTF-8.</param>
     /// <param name="type">Type that the body should have been read as.</param>
-    /// <param name="options">Options that it was read with.</param>
     public static JsonDiagnosis Find(ReadOnlyMemory<byte> body, Type type, JsonSerializerOptions options)
     {
         // The reader of requests passes over a byte order mark, the parser does not.

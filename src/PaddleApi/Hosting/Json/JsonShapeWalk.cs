@@ -10,7 +10,6 @@ namespace PaddleApi.Hosting.Json;
 /// Walks a JSON value beside the type it should have and notes each place where they part. It ends when it has noted as many faults as
 /// are listed, or at a member given twice: who reads such an object cannot know which of the two is meant.
 /// </summary>
-/// <param name="options">Options that the type is read with.</param>
 internal sealed class JsonShapeWalk(JsonSerializerOptions options)
 {
     private const string NoText = "This text is not Unicode: it holds half of a surrogate pair.";

@@ -10,7 +10,7 @@ namespace PaddleApi.Hosting.Json;
 /// One strict way to read and write JSON, used everywhere. A slip of the pen in a request must be refused, not guessed at: wood cannot
 /// be put back.
 /// </summary>
-public static class StrictJson
+internal static class StrictJson
 {
     /// <summary>
     /// Deepest nesting that is read. The deepest request nests five levels; the rest is room to grow, and far below what could tire the
@@ -22,17 +22,13 @@ public static class StrictJson
     public static JsonSerializerOptions Options { get; } = Create();
 
     /// <summary>Makes every endpoint read and write JSON strictly, and report what cannot be read instead of guessing.</summary>
-    /// <param name="services">The service collection.</param>
-    /// <returns>The same collection.</returns>
     public static IServiceCollection AddStrictJson(this IServiceCollection services) => services
         .ConfigureHttpJsonOptions(json => Configure(json.SerializerOptions))
         .Configure<RouteHandlerOptions>(route => route.ThrowOnBadRequest = true);
 
     /// <summary>Applies the strict rules to a set of options.</summary>
-    /// <param name="options">Options to change.</param>
     public static void Configure(JsonSerializerOptions options)
     {
-        ArgumentNullException.ThrowIfNull(options);
         options.PropertyNamingPolicy = JsonNamingPolicy.CamelCase;
         options.DictionaryKeyPolicy = null;
         options.PropertyNameCaseInsensitive = false;

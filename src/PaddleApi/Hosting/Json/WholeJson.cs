@@ -6,14 +6,11 @@ namespace PaddleApi.Hosting.Json;
 /// An answer of 200 with JSON that is written whole before the first byte leaves: its length is known, and one large answer costs one
 /// write instead of many small waits.
 /// </summary>
-/// <typeparam name="T">What is answered.</typeparam>
-/// <param name="value">What is answered.</param>
 internal sealed class WholeJson<T>(T value) : IResult
 {
     /// <inheritdoc/>
     public async Task ExecuteAsync(HttpContext httpContext)
     {
-        ArgumentNullException.ThrowIfNull(httpContext);
         var bytes = JsonSerializer.SerializeToUtf8Bytes(value, StrictJson.Options);
         var response = httpContext.Response;
         response.StatusCode = StatusCodes.Status200OK;

@@ -9,16 +9,12 @@ internal sealed class HungUp
     private static readonly HungUp Mark = new();
 
     /// <summary>Marks a request.</summary>
-    /// <param name="context">The request.</param>
     public static void Note(HttpContext context) => context.Features.Set(Mark);
 
     /// <summary>Whether a request has been marked.</summary>
-    /// <param name="context">The request.</param>
     public static bool Is(HttpContext context) => context.Features.Get<HungUp>() is not null;
 
     /// <summary>Marks the requests that end because the caller went away, also in the midst of an answer.</summary>
-    /// <param name="context">The request.</param>
-    /// <param name="next">What follows in the pipeline.</param>
     public static async Task NoteAsync(HttpContext context, RequestDelegate next)
     {
         try

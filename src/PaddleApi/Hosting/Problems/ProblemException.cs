@@ -6,10 +6,9 @@ namespace PaddleApi.Hosting.Problems;
 /// A problem met where no result can be returned, such as while a parameter is read. Its words are for the caller: they must tell
 /// nothing of the inside.
 /// </summary>
-public sealed class ProblemException : Exception
+internal sealed class ProblemException : Exception
 {
     /// <summary>A problem with its public words.</summary>
-    /// <param name="kind">Its kind.</param>
     /// <param name="detail">What went wrong this time.</param>
     /// <param name="errors">Faults by JSON Pointer, if any.</param>
     public ProblemException(ProblemKind kind, string detail, IReadOnlyDictionary<string, IReadOnlyList<Fault>>? errors = null)

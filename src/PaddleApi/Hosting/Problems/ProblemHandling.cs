@@ -3,21 +3,17 @@ using Microsoft.AspNetCore.Http.Features;
 namespace PaddleApi.Hosting.Problems;
 
 /// <summary>Turns every failure, thrown or bare, into a problem of RFC 9457.</summary>
-public static class ProblemHandling
+internal static class ProblemHandling
 {
     /// <summary>What is said of a body that does not say it is JSON.</summary>
     internal const string NoJson = "The body must be JSON with the header Content-Type: application/json.";
 
     /// <summary>Adds the handler of exceptions.</summary>
-    /// <param name="services">The service collection.</param>
-    /// <returns>The same collection.</returns>
     public static IServiceCollection AddProblems(this IServiceCollection services) => services
         .AddProblemDetails()
         .AddExceptionHandler<ExceptionToProblem>();
 
     /// <summary>Places the handlers in the pipeline.</summary>
-    /// <param name="app">The application.</param>
-    /// <returns>The same application.</returns>
     public static IApplicationBuilder UseProblems(this IApplicationBuilder app) => app
         .UseExceptionHandler(new ExceptionHandlerOptions
         {
@@ -28,7 +24,6 @@ public static class ProblemHandling
         .UseStatusCodePages(pages => Describe(pages.HttpContext).ExecuteAsync(pages.HttpContext));
 
     /// <summary>What is said of a body that is too large. Addresses differ in what they take; the server knows the limit it has just enforced.</summary>
-    /// <param name="context">The request.</param>
     internal static string TooLarge(HttpContext context) =>
         context.Features.Get<IHttpMaxRequestBodySizeFeature>()?.MaxRequestBodySize is { } most
             ? string.Create(null, $"The body is larger than {most} bytes, which is more than this address needs.")

@@ -3,7 +3,7 @@ using PaddleApi.Contracts.Problems;
 namespace PaddleApi.Hosting.Problems;
 
 /// <summary>Every kind of problem this service answers with. To add one: add it here; its page and its schema follow.</summary>
-public static class ProblemKinds
+internal static class ProblemKinds
 {
     /// <summary>The path below which the kinds are explained.</summary>
     public const string Root = "/problems/";

@@ -10,12 +10,11 @@ namespace PaddleApi.Hosting.Problems;
 /// Answers with a problem of RFC 9457. It is sent whatever the caller's Accept says: an error in a form not asked for helps more than
 /// an empty one. It is written whole before the first byte leaves, so that no failure can leave half a problem on the line.
 /// </summary>
-/// <param name="Kind">Kind of problem.</param>
 /// <param name="Detail">What went wrong this time.</param>
 /// <param name="Errors">Faults by JSON Pointer, if any.</param>
 /// <param name="RetryAfterSeconds">When to try again, if that helps.</param>
 /// <param name="Status">HTTP status when it is not the kind's own.</param>
-public sealed record ProblemResult(
+internal sealed record ProblemResult(
     ProblemKind Kind,
     string Detail,
     IReadOnlyDictionary<string, IReadOnlyList<Fault>>? Errors = null,
@@ -31,7 +30,6 @@ public sealed record ProblemResult(
     /// <inheritdoc/>
     public async Task ExecuteAsync(HttpContext httpContext)
     {
-        ArgumentNullException.ThrowIfNull(httpContext);
         httpContext.RequestServices.GetService<ServiceMeters>()?.Refused(this);
         var response = httpContext.Response;
         response.StatusCode = StatusCode!.Value;

@@ -34,8 +34,6 @@ internal sealed class PagedBody : Stream
     }
 
     /// <summary>Takes in all that a stream gives.</summary>
-    /// <param name="source">The stream.</param>
-    /// <param name="cancellation">Gives it up.</param>
     public async Task TakeAsync(Stream source, CancellationToken cancellation)
     {
         while (true)

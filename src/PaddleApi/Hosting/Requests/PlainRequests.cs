@@ -14,19 +14,15 @@ namespace PaddleApi.Hosting.Requests;
 /// entry in every cache, and a query that is passed over would answer what was not asked. Both are refused, as a slip in a body is, and not
 /// redirected: nothing is guessed, it holds for POST alike, and no address made of a caller's words is ever sent back to be followed.
 /// </summary>
-public static class PlainRequests
+internal static class PlainRequests
 {
     private static readonly string[] Charsets = ["utf-8", "utf8"];
 
     /// <summary>Marks a group whose requests are held to it, and documents the refusal.</summary>
-    /// <param name="group">The group.</param>
-    /// <returns>The same group.</returns>
     public static RouteGroupBuilder TakesPlainRequests(this RouteGroupBuilder group) =>
         group.WithMetadata(PlainRequestMark.Instance).Refuses(ProblemKinds.BadRequest);
 
     /// <summary>Places the check in the pipeline, behind the handling of problems.</summary>
-    /// <param name="app">The application.</param>
-    /// <returns>The same application.</returns>
     public static IApplicationBuilder UsePlainRequests(this IApplicationBuilder app) => app.Use((context, next) =>
         context.GetEndpoint() is RouteEndpoint endpoint && endpoint.Metadata.GetMetadata<PlainRequestMark>() is not null
         && Refusal(context, endpoint) is { } problem

@@ -11,7 +11,6 @@ namespace PaddleApi.Hosting.Requests;
 /// Reads the values of a query as strictly as those of a body: one value a parameter, and numbers as JSON writes them. The platform would
 /// read 4,0 as forty and join two values into one, and wood is cut to these.
 /// </summary>
-/// <param name="query">The query.</param>
 internal sealed partial class QueryValues(IQueryCollection query)
 {
     private readonly List<(string Place, Fault Fault)> faults = [];
@@ -20,7 +19,6 @@ internal sealed partial class QueryValues(IQueryCollection query)
     public IReadOnlyList<(string Place, Fault Fault)> Faults => faults;
 
     /// <summary>A number; null where none is given or it cannot be read.</summary>
-    /// <param name="name">Name of the parameter.</param>
     public double? Number(string name)
     {
         if (One(name, null) is not { } text) return null;
@@ -32,13 +30,9 @@ internal sealed partial class QueryValues(IQueryCollection query)
     }
 
     /// <summary>One of a few names; null where none is given or it is none of them.</summary>
-    /// <typeparam name="T">What is named.</typeparam>
-    /// <param name="name">Name of the parameter.</param>
-    /// <param name="names">The names.</param>
     public T? Choice<T>(string name, NameTable<T> names)
         where T : struct, Enum
     {
-        ArgumentNullException.ThrowIfNull(names);
         string[] allowed = [.. names.Names];
         if (One(name, allowed) is not { } text) return null;
         if (names.Find(text) is { } choice) return choice;

@@ -9,14 +9,11 @@ namespace PaddleApi.Hosting.Requests;
 /// caller likes, and what is wrong with a body is found by reading it a second time. The server limits its size beforehand; it stays in
 /// memory, for the service writes no files.
 /// </summary>
-public static class WholeBodies
+internal static class WholeBodies
 {
     /// <summary>Places the reading in the pipeline, behind the refusals that need no body.</summary>
-    /// <param name="app">The application.</param>
-    /// <returns>The same application.</returns>
     public static IApplicationBuilder UseWholeBodies(this IApplicationBuilder app)
     {
-        ArgumentNullException.ThrowIfNull(app);
         var most = TimeSpan.FromSeconds(app.ApplicationServices.GetRequiredService<IOptions<ServiceLimits>>().Value.UploadTimeoutSeconds);
         return app.Use(async (context, next) =>
         {

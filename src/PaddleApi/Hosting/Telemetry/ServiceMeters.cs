@@ -9,7 +9,7 @@ namespace PaddleApi.Hosting.Telemetry;
 /// What the service counts beside what the platform counts of requests: designs and how they came out, answers that a caller held already,
 /// refusals by rule, and the gates. No tag holds a caller's word or a design.
 /// </summary>
-public sealed partial class ServiceMeters
+internal sealed partial class ServiceMeters
 {
     /// <summary>Name of the meter.</summary>
     public const string Name = "PaddleApi";
@@ -19,13 +19,8 @@ public sealed partial class ServiceMeters
     private readonly Counter<long> refusals;
 
     /// <summary>The meters of a service.</summary>
-    /// <param name="factory">Makes the meter.</param>
-    /// <param name="solving">The gate of designs.</param>
-    /// <param name="files">The gate of heavy files.</param>
-    /// <param name="bodies">The gate of heavy bodies.</param>
     public ServiceMeters(IMeterFactory factory, SolveGate solving, FileGate files, BodyGate bodies)
     {
-        ArgumentNullException.ThrowIfNull(factory);
         var meter = factory.Create(Name);
         solves = meter.CreateHistogram("paddle.solve.duration", "s", "Time to solve a design, by outcome.", advice: new InstrumentAdvice<double>
         {
@@ -41,15 +36,12 @@ public sealed partial class ServiceMeters
     }
 
     /// <summary>Counts a design solved.</summary>
-    /// <param name="took">How long it took.</param>
-    /// <param name="isMet">Whether every aim is met.</param>
     public void Solved(TimeSpan took, bool isMet) => solves.Record(took.TotalSeconds, new KeyValuePair<string, object?>("outcome", isMet ? "met" : "closest"));
 
     /// <summary>Counts an answer that the caller held already.</summary>
     public void Held() => held.Add(1);
 
     /// <summary>Counts a refusal.</summary>
-    /// <param name="problem">The refusal.</param>
     internal void Refused(ProblemResult problem)
     {
         var kind = new KeyValuePair<string, object?>("kind", problem.Kind.Type[ProblemKinds.Root.Length..]);

@@ -5,7 +5,7 @@ using OpenTelemetry.Metrics;
 namespace PaddleApi.Hosting.Telemetry;
 
 /// <summary>Who may read the service's counts. Bound from the section <c>Telemetry</c> and checked at start; nobody as it stands.</summary>
-public sealed class TelemetryOptions
+internal sealed class TelemetryOptions
 {
     /// <summary>Name of the configuration section.</summary>
     public const string Section = "Telemetry";
@@ -22,7 +22,7 @@ public sealed class TelemetryOptions
 }
 
 /// <summary>Hands the counts to who may read them.</summary>
-public static class Telemetry
+internal static class Telemetry
 {
     /// <summary>Where Prometheus asks.</summary>
     public const string Address = "/metrics";
@@ -31,11 +31,8 @@ public static class Telemetry
     private static readonly string[] Platform = ["Microsoft.AspNetCore.Hosting", "Microsoft.AspNetCore.Server.Kestrel", "System.Runtime"];
 
     /// <summary>Adds the counts, and those who read them as far as configured.</summary>
-    /// <param name="builder">The application builder.</param>
-    /// <returns>The same builder.</returns>
     public static WebApplicationBuilder AddTelemetry(this WebApplicationBuilder builder)
     {
-        ArgumentNullException.ThrowIfNull(builder);
         builder.Services.TryAddSingleton<ServiceMeters>();
         builder.Services.AddOptions<TelemetryOptions>().BindConfiguration(
             TelemetryOptions.Section, binder => binder.ErrorOnUnknownConfiguration = true).ValidateDataAnnotations().ValidateOnStart();
@@ -55,12 +52,8 @@ public static class Telemetry
         });
 
     /// <summary>Counts answers held, and answers Prometheus on its own port, where there is one: elsewhere the address is not there.</summary>
-    /// <param name="app">The application.</param>
-    /// <returns>The same application.</returns>
     public static WebApplication UseTelemetry(this WebApplication app)
     {
-        ArgumentNullException.ThrowIfNull(app);
-
         // Made now, so that the gates are seen before the first design.
         var meters = app.Services.GetRequiredService<ServiceMeters>();
         var port = app.Services.GetRequiredService<Microsoft.Extensions.Options.IOptions<TelemetryOptions>>().Value.PrometheusPort;

@@ -6,13 +6,11 @@ namespace PaddleApi.Hosting.Work;
 /// An answer that is heavy to make: it is made at a place of the gate of files, and sent when the place is free again, so that a slow caller
 /// holds none. Who holds the answer already never comes here.
 /// </summary>
-/// <param name="make">Makes the answer.</param>
 internal sealed class Gated(Func<IResult> make) : IResult
 {
     /// <inheritdoc/>
     public async Task ExecuteAsync(HttpContext httpContext)
     {
-        ArgumentNullException.ThrowIfNull(httpContext);
         var result = await MakeAsync(httpContext);
         await result.ExecuteAsync(httpContext);
     }

@@ -5,32 +5,27 @@ using PaddleApi.Hosting.Problems;
 namespace PaddleApi.Hosting.Work;
 
 /// <summary>The gate of work that solves.</summary>
-/// <param name="limits">The service's limits.</param>
-public sealed class SolveGate(ServiceLimits limits) : WorkGate(
+internal sealed class SolveGate(ServiceLimits limits) : WorkGate(
     limits.ConcurrentSolves > 0 ? limits.ConcurrentSolves : Environment.ProcessorCount,
     limits.QueuedSolves,
     TimeSpan.FromSeconds(limits.MostWaitSeconds),
     limits.RetryAfterSeconds);
 
 /// <summary>The gate of heavy files, build sheets and size runs: they wait for each other and not for designs, nor designs for them.</summary>
-/// <param name="limits">The service's limits.</param>
-public sealed class FileGate(ServiceLimits limits) : WorkGate(
+internal sealed class FileGate(ServiceLimits limits) : WorkGate(
     limits.ConcurrentFiles > 0 ? limits.ConcurrentFiles : Math.Max(1, Environment.ProcessorCount / 2),
     limits.QueuedFiles,
     TimeSpan.FromSeconds(limits.MostWaitSeconds),
     limits.RetryAfterSeconds);
 
 /// <summary>The gate of heavy bodies: each takes room while it comes and waits.</summary>
-/// <param name="limits">The service's limits.</param>
-public sealed class BodyGate(ServiceLimits limits) : WorkGate(
+internal sealed class BodyGate(ServiceLimits limits) : WorkGate(
     limits.ConcurrentSizeRunBodies, limits.QueuedFiles, TimeSpan.FromSeconds(limits.MostWaitSeconds), limits.RetryAfterSeconds);
 
 /// <summary>Puts the gates before the work, and marks the endpoints that have one.</summary>
-public static class Gates
+internal static class Gates
 {
     /// <summary>Adds the gates.</summary>
-    /// <param name="services">The service collection.</param>
-    /// <returns>The same collection.</returns>
     public static IServiceCollection AddWorkGates(this IServiceCollection services) => services
         .AddSingleton(provider => new SolveGate(provider.GetRequiredService<IOptions<ServiceLimits>>().Value))
         .AddSingleton(provider => new FileGate(provider.GetRequiredService<IOptions<ServiceLimits>>().Value))
@@ -40,33 +35,24 @@ public static class Gates
     /// Makes an endpoint wait for a place before it solves. Add it after <c>Validate</c>: the place is taken only once the body has been
     /// read and checked, so that a wrong caller holds none.
     /// </summary>
-    /// <param name="endpoint">The endpoint.</param>
-    /// <returns>The same endpoint.</returns>
     public static RouteHandlerBuilder Solves(this RouteHandlerBuilder endpoint) =>
         endpoint.AddEndpointFilter<RouteHandlerBuilder, SolvingFilter>().Refuses(ProblemKinds.Busy);
 
     /// <summary>
     /// Makes an endpoint wait for room before its body is taken in, and for a place before it is read as JSON, because that is heavy work too.
     /// </summary>
-    /// <param name="endpoint">The endpoint.</param>
-    /// <returns>The same endpoint.</returns>
     public static RouteHandlerBuilder HasHeavyBody(this RouteHandlerBuilder endpoint) =>
         endpoint.WithMetadata(HeavyBodyMark.Instance).Refuses(ProblemKinds.Busy);
 
     /// <summary>Places the gate of room for heavy bodies in the pipeline, before <c>UseWholeBodies</c>: what waits for room is not here yet.</summary>
-    /// <param name="app">The application.</param>
-    /// <returns>The same application.</returns>
     public static IApplicationBuilder UseRoomForBodies(this IApplicationBuilder app) => app.UseGateOfBodies<BodyGate>();
 
     /// <summary>Places the gate of work on heavy bodies in the pipeline, behind <c>UseWholeBodies</c>: a slow caller holds no place.</summary>
-    /// <param name="app">The application.</param>
-    /// <returns>The same application.</returns>
     public static IApplicationBuilder UseWorkOnBodies(this IApplicationBuilder app) => app.UseGateOfBodies<FileGate>();
 
     private static IApplicationBuilder UseGateOfBodies<TGate>(this IApplicationBuilder app)
         where TGate : WorkGate
     {
-        ArgumentNullException.ThrowIfNull(app);
         var gate = app.ApplicationServices.GetRequiredService<TGate>();
         return app.Use(async (context, next) =>
         {
@@ -86,11 +72,8 @@ public static class Gates
     /// Sets threads by for light requests: a pool as small as the processors are many would have each wait until some heavy work is done,
     /// though the processors themselves are shared by turns.
     /// </summary>
-    /// <param name="app">The application.</param>
-    /// <returns>The same application.</returns>
     public static IApplicationBuilder UseSpareThreads(this IApplicationBuilder app)
     {
-        ArgumentNullException.ThrowIfNull(app);
         var services = app.ApplicationServices;
         var heavy = services.GetRequiredService<SolveGate>().Places + services.GetRequiredService<FileGate>().Places;
         ThreadPool.GetMinThreads(out var threads, out var ports);
@@ -99,7 +82,6 @@ public static class Gates
     }
 
     /// <summary>What a refused caller is told.</summary>
-    /// <param name="place">The refusal.</param>
     internal static ProblemResult Busy(WorkPlace place) => new(ProblemKinds.Busy, ProblemKinds.Busy.Meaning, RetryAfterSeconds: place.RetryAfterSeconds);
 
     private sealed class SolvingFilter(SolveGate gate) : IEndpointFilter

@@ -6,7 +6,6 @@ namespace PaddleApi.Hosting.Work;
 /// A stream whose bytes cost work to make or to pack, read in small pieces that wait for each other and not among all other work: a hundred
 /// long files on their way must not have a short answer wait for more than a piece or two.
 /// </summary>
-/// <param name="content">The stream.</param>
 internal sealed class InTurns(Stream content) : Stream
 {
     // Packing a piece takes some tenths of a millisecond.

@@ -10,9 +10,8 @@ namespace PaddleApi.Hosting.Work;
 /// </summary>
 /// <param name="places">How many may run at once.</param>
 /// <param name="mostWaiting">How many may wait, whatever the time.</param>
-/// <param name="mostWait">Longest wait for a place.</param>
 /// <param name="leastRetrySeconds">The least that a refused caller is told to wait, seconds.</param>
-public class WorkGate(int places, int mostWaiting, TimeSpan mostWait, int leastRetrySeconds) : IDisposable
+internal class WorkGate(int places, int mostWaiting, TimeSpan mostWait, int leastRetrySeconds) : IDisposable
 {
     // Nobody is sent away for longer: the queue ends sooner than the longest wait in any case.
     private const int LongestRetrySeconds = 60;
@@ -51,7 +50,6 @@ public class WorkGate(int places, int mostWaiting, TimeSpan mostWait, int leastR
     }
 
     /// <summary>Waits for a place, or is refused.</summary>
-    /// <param name="cancellation">Ends the wait.</param>
     /// <returns>A place to be disposed of when the work is done; it may have been refused.</returns>
     public async ValueTask<WorkPlace> EnterAsync(CancellationToken cancellation)
     {
@@ -70,7 +68,6 @@ public class WorkGate(int places, int mostWaiting, TimeSpan mostWait, int leastR
     }
 
     /// <summary>Counts a piece of work into the mean.</summary>
-    /// <param name="took">How long it took.</param>
     internal void Learn(TimeSpan took)
     {
         lock (mean) meanSeconds += Memory * (took.TotalSeconds - meanSeconds);
@@ -98,7 +95,7 @@ public class WorkGate(int places, int mostWaiting, TimeSpan mostWait, int leastR
 }
 
 /// <summary>A place at a gate, or the refusal of one.</summary>
-public sealed class WorkPlace : IDisposable
+internal sealed class WorkPlace : IDisposable
 {
     private readonly WorkGate gate;
     private readonly RateLimitLease? lease;

@@ -9,7 +9,7 @@ namespace PaddleApi.Validation.Boards;
 /// <summary>
 /// The rules of a board test. Ranges only keep out slips of the unit; what is merely odd for the species is answered with a warning.
 /// </summary>
-public sealed class BoardTestValidator : AbstractValidator<BoardTestRequest>
+internal sealed class BoardTestValidator : AbstractValidator<BoardTestRequest>
 {
     private const string Own = "service's own limit";
     private const string Needed = "This reading is required: density comes from it.";

@@ -5,7 +5,7 @@ using PaddleApi.Contracts.Builds;
 namespace PaddleApi.Validation.Builds;
 
 /// <summary>The rules of a mid-build weighing that hold for any design.</summary>
-public sealed class BalanceCorrectionValidator : AbstractValidator<BalanceCorrectionRequest>
+internal sealed class BalanceCorrectionValidator : AbstractValidator<BalanceCorrectionRequest>
 {
     private const string Own = "service's own limit";
     private const int MostReadings = 200;

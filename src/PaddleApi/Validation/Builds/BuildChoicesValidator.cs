@@ -6,7 +6,7 @@ using PaddleApi.Contracts.Problems;
 namespace PaddleApi.Validation.Builds;
 
 /// <summary>The rules of a maker's choices, wherever they are sent.</summary>
-public sealed class BuildChoicesValidator : AbstractValidator<BuildChoices>
+internal sealed class BuildChoicesValidator : AbstractValidator<BuildChoices>
 {
     private const string Own = "service's own limit";
 
@@ -18,8 +18,6 @@ public sealed class BuildChoicesValidator : AbstractValidator<BuildChoices>
     }
 
     /// <summary>Refuses a board that is thinner than the paddle of a design, which only the design can tell; null when it holds it.</summary>
-    /// <param name="boardThicknessMm">Thickness stated, mm, or null.</param>
-    /// <param name="report">The design.</param>
     internal static Fault? BoardFault(double? boardThicknessMm, DesignReport report)
     {
         var thickest = 2 * report.Stations.HalfThickness.Max();

@@ -4,7 +4,7 @@ using PaddleApi.Contracts.Builds;
 namespace PaddleApi.Validation.Builds;
 
 /// <summary>The rules of the place where a paddle is used.</summary>
-public sealed class ServiceClimateValidator : AbstractValidator<ServiceClimate>
+internal sealed class ServiceClimateValidator : AbstractValidator<ServiceClimate>
 {
     private const string Pair = "Temperature and relative humidity go together: neither alone tells the wood's moisture.";
 

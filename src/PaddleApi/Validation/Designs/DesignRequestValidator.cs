@@ -7,7 +7,7 @@ using Paddle.Design.Wood;
 namespace PaddleApi.Validation.Designs;
 
 /// <summary>The rules of a design request. Rules of one member stand here and in the parts; rules between members have a file each.</summary>
-public sealed class DesignRequestValidator : AbstractValidator<DesignRequest>
+internal sealed class DesignRequestValidator : AbstractValidator<DesignRequest>
 {
     private const string Own = "service's own limit";
 

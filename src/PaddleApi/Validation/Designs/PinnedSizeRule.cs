@@ -7,8 +7,6 @@ namespace PaddleApi.Validation.Designs;
 internal static class PinnedSizeRule
 {
     /// <summary>Refuses a pinned size that would no longer be a paddle's; null passes.</summary>
-    /// <typeparam name="T">The part of the request.</typeparam>
-    /// <param name="rule">The rule being built.</param>
     /// <param name="name">Name of the size in <see cref="SizeLimits.Names"/>.</param>
     internal static IRuleBuilderOptions<T, double?> Pinned<T>(this IRuleBuilder<T, double?> rule, string name)
     {

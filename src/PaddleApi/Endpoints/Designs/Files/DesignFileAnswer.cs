@@ -13,15 +13,9 @@ internal static class DesignFileAnswer
     /// The answer: a problem when code or query cannot be used, 304 when the caller holds the file, else the file. The tag comes from the
     /// address alone, so nothing is computed for who holds the file already.
     /// </summary>
-    /// <param name="file">The file.</param>
-    /// <param name="code">Code of the design.</param>
-    /// <param name="context">The request.</param>
     /// <param name="evaluate">Computes the design when it is needed.</param>
     public static IResult For(IDesignFile file, string code, HttpContext context, Func<ResolvedDesign, string, ComputedDesign> evaluate)
     {
-        ArgumentNullException.ThrowIfNull(file);
-        ArgumentNullException.ThrowIfNull(context);
-        ArgumentNullException.ThrowIfNull(evaluate);
         var (request, problem) = DesignService.Decode(code);
         if (problem is not null) return problem;
         var (drawing, refusal) = DesignFileQuery.Read(context.Request.Query, file, request!, code);

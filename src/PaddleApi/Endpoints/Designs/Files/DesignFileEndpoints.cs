@@ -10,16 +10,13 @@ using PaddleApi.Validation;
 namespace PaddleApi.Endpoints.Designs.Files;
 
 /// <summary>An address for every file that a design can be had as: they follow from the list of files.</summary>
-public static class DesignFileEndpoints
+internal static class DesignFileEndpoints
 {
     private const string Common = " It needs no account, any cache may keep it, and it is computed from its address alone.";
 
     /// <summary>Maps the endpoints.</summary>
-    /// <param name="designs">The group of designs.</param>
-    /// <param name="describeCode">Describes the code in the path.</param>
     public static void MapFiles(this IEndpointRouteBuilder designs, Func<RouteHandlerBuilder, RouteHandlerBuilder> describeCode)
     {
-        ArgumentNullException.ThrowIfNull(describeCode);
         foreach (var file in DesignFiles.All)
         {
             var endpoint = designs.MapRead($"/{{designCode}}/{file.FileName}", (string designCode, HttpContext context) =>

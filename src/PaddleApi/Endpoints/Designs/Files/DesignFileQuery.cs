@@ -21,15 +21,10 @@ internal static class DesignFileQuery
     public const string Unnamed = "Paddle";
 
     /// <summary>Reads the query into what the drawing needs to know beside the design.</summary>
-    /// <param name="query">The query.</param>
-    /// <param name="file">The file asked for.</param>
     /// <param name="request">The request in the code; its own units are the default.</param>
-    /// <param name="code">The code.</param>
     /// <returns>The context to draw in, or the problem to answer with.</returns>
     public static (DrawingContext? Context, ProblemResult? Problem) Read(IQueryCollection query, IDesignFile file, DesignRequest request, string code)
     {
-        ArgumentNullException.ThrowIfNull(query);
-        ArgumentNullException.ThrowIfNull(file);
         var values = new QueryValues(query);
         var usual = Default(request, code);
         var context = usual with
@@ -41,11 +36,8 @@ internal static class DesignFileQuery
     }
 
     /// <summary>What a drawing needs to know beside the design when nothing is asked for.</summary>
-    /// <param name="request">The request in the design's code.</param>
-    /// <param name="code">The code.</param>
     public static DrawingContext Default(DesignRequest request, string code)
     {
-        ArgumentNullException.ThrowIfNull(request);
         var units = request.Drawing?.Units is { } name ? Names.Units.Find(name) : null;
         return new(request.Label ?? Unnamed, units ?? default, EngineVersion.Text, code);
     }

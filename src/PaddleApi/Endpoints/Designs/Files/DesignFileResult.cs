@@ -10,21 +10,12 @@ using PaddleApi.Hosting.Work;
 namespace PaddleApi.Endpoints.Designs.Files;
 
 /// <summary>Answers with a file of a design that has been made: whole, or the range of it that was asked for.</summary>
-/// <param name="file">The file.</param>
-/// <param name="label">The design's label.</param>
-/// <param name="content">Its bytes, to seek in.</param>
 internal sealed class DesignFileResult(IDesignFile file, string label, Stream content) : IResult
 {
     /// <summary>Makes the file; a large one is only begun, and made as it is sent.</summary>
-    /// <param name="file">The file.</param>
-    /// <param name="report">The design.</param>
     /// <param name="drawing">What the drawing needs to know beside the design.</param>
-    /// <param name="cancellation">Gives the work up.</param>
-    /// <returns>The answer.</returns>
     public static DesignFileResult Make(IDesignFile file, DesignReport report, DrawingContext drawing, CancellationToken cancellation)
     {
-        ArgumentNullException.ThrowIfNull(file);
-        ArgumentNullException.ThrowIfNull(drawing);
         if (file is IBlockwiseDesignFile blockwise)
         {
             cancellation.ThrowIfCancellationRequested();
@@ -40,7 +31,6 @@ internal sealed class DesignFileResult(IDesignFile file, string label, Stream co
     /// <inheritdoc/>
     public async Task ExecuteAsync(HttpContext httpContext)
     {
-        ArgumentNullException.ThrowIfNull(httpContext);
         var (response, length) = (httpContext.Response, content.Length);
         response.Headers.ContentDisposition = DownloadNames.Disposition(file, label);
         if (response.Headers.ETag.Count > 0) response.Headers.AcceptRanges = "bytes";

@@ -6,7 +6,7 @@ using PaddleApi.Validation;
 namespace PaddleApi.Endpoints.Designs.Files;
 
 /// <summary>Names that files are saved under, made from a label that may hold anything (RFC 6266).</summary>
-public static class DownloadNames
+internal static class DownloadNames
 {
     // Signs that some file system reads as part of a path, and those that a shell would read.
     private const string NoFileHas = "/\\:*?\"<>|%$`&;'";
@@ -14,13 +14,10 @@ public static class DownloadNames
     private static readonly string[] Shown = [".svg", ".pdf"];
 
     /// <summary>The header Content-Disposition: pictures and prints open where they are, files for programs are saved.</summary>
-    /// <param name="file">The file.</param>
     /// <param name="label">The owner's name for the design.</param>
     /// <returns>A header with a plain ASCII name, and the label's own letters for whoever reads <c>filename*</c>.</returns>
     public static string Disposition(IDesignFile file, string label)
     {
-        ArgumentNullException.ThrowIfNull(file);
-        ArgumentNullException.ThrowIfNull(label);
         return new ContentDispositionHeaderValue(Shown.Contains(Path.GetExtension(file.FileName)) ? "inline" : "attachment")
         {
             FileName = $"{Slug(label)}-{file.FileName}",
