@@ -114,7 +114,7 @@ internal static class DesignCodes
 internal sealed record DecodedDesign(DesignRequest? Request, DesignCodeFault? Fault);
 
 /// <summary>Why a design code cannot be read.</summary>
-internal enum DesignCodeFault
+public enum DesignCodeFault
 {
     /// <summary>Longer than any code.</summary>
     TooLong,
