@@ -33,12 +33,8 @@ public static class PaddleDesigner
         var stroke = StrokeStep.Of(form, pressure, loads, finished.MassG);
         var target = BalanceTarget.Mm(form, aims);
         var balance = new BalanceResult(
-            target,
-            finished.CentreOfMassMm,
-            mass.CentreOfMassMm,
-            aims.BalanceToleranceMm,
-            Ballast.For(form, finished.MassG, finished.CentreOfMassMm - target, target),
-            BindingLimitList.At(asked, sizes));
+            target, finished.CentreOfMassMm, mass.CentreOfMassMm, aims.BalanceToleranceMm,
+            Ballast.For(form, finished.MassG, finished.CentreOfMassMm - target, target), BindingLimitList.At(asked, sizes));
         var outcome = DesignOutcome.Of(asked, balance, strength, flex, finished, asked.Units);
         var checks = DesignChecks.Of(asked, sizes, 2 * stations.HalfThickness.Max(), balance, mass, finished, strength, flex);
         return new(

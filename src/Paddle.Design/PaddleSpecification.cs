@@ -101,13 +101,6 @@ public sealed record PinnedSizes(
 
     /// <summary>Every size pinned to a solved design's.</summary>
     public static PinnedSizes To(PaddleSizes sizes) => new(
-        sizes.ShaftWidthMm,
-        sizes.ShaftThicknessMm,
-        sizes.UpperWidthMm,
-        sizes.UpperThicknessMm,
-        sizes.ThroatThicknessMm,
-        sizes.MiddleThicknessMm,
-        sizes.TipThicknessMm,
-        sizes.EdgeThicknessMm,
-        sizes.GripThicknessMm);
+        sizes.ShaftWidthMm, sizes.ShaftThicknessMm, sizes.UpperWidthMm, sizes.UpperThicknessMm, sizes.ThroatThicknessMm,
+        sizes.MiddleThicknessMm, sizes.TipThicknessMm, sizes.EdgeThicknessMm, sizes.GripThicknessMm);
 }

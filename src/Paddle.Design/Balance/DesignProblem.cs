@@ -218,9 +218,7 @@ internal sealed class DesignProblem
         const double Step = 2;
         var (form, typical) = (asked.Form, solid.Sizes);
         var wider = SampleOutline(
-            form,
-            typical with { ShaftWidthMm = typical.ShaftWidthMm + Step, UpperWidthMm = typical.UpperWidthMm + Step },
-            solid.X);
+            form, typical with { ShaftWidthMm = typical.ShaftWidthMm + Step, UpperWidthMm = typical.UpperWidthMm + Step }, solid.X);
         var pressure = BladePressure.On(solid);
         var needed = ModulusNeeded(solid, pressure, asked.Wood, asked.Loads, reserve);
         var centreOfPressure = pressure.CentreOfPressureMm(StrokePivots.TouringMm);

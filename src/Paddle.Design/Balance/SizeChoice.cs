@@ -10,12 +10,7 @@ namespace Paddle.Design.Balance;
 /// <param name="Strength">Every load case at every printed place.</param>
 /// <param name="Mass">Mass and balance of its wood.</param>
 internal sealed record SizeChoice(
-    PaddleSizes Sizes,
-    PaddleSolid Stations,
-    BladePressure Pressure,
-    StrengthCheck Strength,
-    PaddleSolid Fine,
-    MassProperties Mass,
+    PaddleSizes Sizes, PaddleSolid Stations, BladePressure Pressure, StrengthCheck Strength, PaddleSolid Fine, MassProperties Mass,
     FinishedMass Finished)
 {
     private const int Passes = 6;
@@ -107,12 +102,7 @@ internal sealed record SizeChoice(
         var fine = PaddleSolid.Shape(form, sizes, stations.Outline, StationGrid.Fine);
         var mass = MassProperties.Of(fine, wood.DensityKgM3);
         return new(
-            sizes,
-            stations,
-            pressure,
-            StrengthCheck.Of(stations, pressure, loads, wood),
-            fine,
-            mass,
+            sizes, stations, pressure, StrengthCheck.Of(stations, pressure, loads, wood), fine, mass,
             FinishedMass.Of(form.Places, mass, FinishLoad.On(fine, asked.Finish)));
     }
 

@@ -12,12 +12,7 @@ namespace Paddle.Design.Build;
 /// <param name="Removals">Wood to take off beyond the plan; none when nothing is needed.</param>
 /// <param name="ThicknessPlacesMm">Places of the thickness readings in their order, mm from the top of the grip.</param>
 internal sealed record BalanceCorrection(
-    CorrectionStatus Status,
-    Doubt? Doubt,
-    Outlook? Outlook,
-    double AimMm,
-    double ToleranceMm,
-    IReadOnlyList<Removal> Removals,
+    CorrectionStatus Status, Doubt? Doubt, Outlook? Outlook, double AimMm, double ToleranceMm, IReadOnlyList<Removal> Removals,
     IReadOnlyList<double> ThicknessPlacesMm)
 {
     /// <summary>Standard uncertainty of a hand-made cut, as a share of its depth. Common practice, no source.</summary>
@@ -75,13 +70,8 @@ internal sealed record BalanceCorrection(
         var leastBad = achievable ? null : Choices(form, massAfter, balanceAfter - aim, aim);
         var status = removals.Count > 0 ? CorrectionStatus.Cut : achievable ? CorrectionStatus.OnPlan : CorrectionStatus.OutOfReach;
         return new(
-            status,
-            doubt,
-            new(Explain(estimate, model, reading), toPlan, finished, corrected, achievable, leastBad),
-            aim,
-            tolerance,
-            removals,
-            places);
+            status, doubt, new(Explain(estimate, model, reading), toPlan, finished, corrected, achievable, leastBad), aim, tolerance,
+            removals, places);
     }
 
     private static Doubt? Doubted(DesignReport report, BalanceReading reading, StageModel model, Func<BuildStage, StageModel> at)
@@ -138,9 +128,7 @@ internal sealed record BalanceCorrection(
         // Theory M14 backwards: dm = M · offset / distance from the aim.
         var tip = form.AlongShaftMm(form.Places.OverallMm - 30);
         return new(
-            offsetMm,
-            offsetMm,
-            offsetMm < 0 ? massG * -offsetMm / (tip - aimMm) : null,
+            offsetMm, offsetMm, offsetMm < 0 ? massG * -offsetMm / (tip - aimMm) : null,
             offsetMm > 0 ? massG * offsetMm / (aimMm - form.Places.TopHandMm) : null);
     }
 
@@ -148,12 +136,8 @@ internal sealed record BalanceCorrection(
     {
         var unexplained = reading.BalanceMm - model.Rows(model.Mean).Single(row => row.Kind == ReadingKind.Balance).Expected;
         return new(
-            estimate.DensityKgM3,
-            estimate.DensityUncertaintyKgM3,
-            100 * estimate.EndToEnd,
-            Math.Abs(unexplained) > 2 * reading.BalanceErrorMm,
-            unexplained,
-            [.. CorrectionZones.All.Select(estimate.ThicknessErrorMm)]);
+            estimate.DensityKgM3, estimate.DensityUncertaintyKgM3, 100 * estimate.EndToEnd,
+            Math.Abs(unexplained) > 2 * reading.BalanceErrorMm, unexplained, [.. CorrectionZones.All.Select(estimate.ThicknessErrorMm)]);
     }
 }
 
@@ -209,11 +193,7 @@ internal sealed record Removal(CorrectionZone Zone, double MassG, double Thickne
 /// <param name="UnexplainedMm">Balance point read, less that of even wood at the stage's plan, mm.</param>
 /// <param name="ThicknessErrorsMm">Thickness above plan by zone, mm, in the order of <see cref="CorrectionZones.All"/>.</param>
 internal sealed record Explanation(
-    double DensityKgM3,
-    double DensityUncertaintyKgM3,
-    double EndToEndPercent,
-    bool UnevenNeeded,
-    double UnexplainedMm,
+    double DensityKgM3, double DensityUncertaintyKgM3, double EndToEndPercent, bool UnevenNeeded, double UnexplainedMm,
     IReadOnlyList<double> ThicknessErrorsMm);
 
 /// <summary>A predicted finished paddle.</summary>

@@ -21,28 +21,15 @@ internal sealed record TapReading(double FrequencyHz) : StiffnessReading;
 /// <param name="SagMm">Sag, mm.</param>
 /// <remarks>Defaults: common practice, no source.</remarks>
 internal sealed record ReadingErrors(
-    double LengthMm = 1,
-    double WidthMm = 0.3,
-    double ThicknessMm = 0.1,
-    double MassG = 1,
-    double SpanMm = 1,
-    double LoadPercent = 0.5,
-    double SagMm = 0.1,
-    double FrequencyHz = 0.5,
-    double MoisturePercent = 1);
+    double LengthMm = 1, double WidthMm = 0.3, double ThicknessMm = 0.1, double MassG = 1, double SpanMm = 1, double LoadPercent = 0.5,
+    double SagMm = 0.1, double FrequencyHz = 0.5, double MoisturePercent = 1);
 
 /// <summary>A board as read.</summary>
 /// <param name="Stiffness">Sag or tap, or null for density alone.</param>
 /// <param name="Errors">Reading errors, or null for the defaults.</param>
 internal sealed record BoardReading(
-    string SpeciesId,
-    double MoisturePercent,
-    double LengthMm,
-    double WidthMm,
-    double ThicknessMm,
-    double MassG,
-    StiffnessReading? Stiffness,
-    ReadingErrors? Errors = null);
+    string SpeciesId, double MoisturePercent, double LengthMm, double WidthMm, double ThicknessMm, double MassG,
+    StiffnessReading? Stiffness, ReadingErrors? Errors = null);
 
 /// <summary>A property of the board beside its species.</summary>
 /// <param name="Value">At the board's moisture.</param>
@@ -62,10 +49,7 @@ internal sealed record BoardProperty(double Value, double StandardUncertainty, d
 /// Apparent modulus on the basis of the books, a span of 14 depths with its shear in: the value that a design asks for.
 /// </param>
 internal sealed record BoardStiffness(
-    double PlainBeamModulusMPa,
-    double PlainBeamUncertaintyMPa,
-    double TrueOverPlainBeam,
-    BoardProperty ModulusMPa,
+    double PlainBeamModulusMPa, double PlainBeamUncertaintyMPa, double TrueOverPlainBeam, BoardProperty ModulusMPa,
     BoardProperty ApparentModulusMPa);
 
 /// <summary>A remark to a maker under a name that does not change.</summary>
@@ -95,9 +79,7 @@ internal sealed record BoardTest(
         var density = Density(reading, species, errors);
         var stiffness = reading.Stiffness is null ? null : Stiff(reading, species, errors);
         return new(
-            density,
-            stiffness,
-            BoardReadingChecks.Corrections(reading, species),
+            density, stiffness, BoardReadingChecks.Corrections(reading, species),
             BoardReadingChecks.Warnings(reading, errors, density, stiffness));
     }
 

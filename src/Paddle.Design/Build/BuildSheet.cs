@@ -129,10 +129,7 @@ internal sealed record BuildSheet(
     }
 
     private static StageSheet Sheet(
-        BuildStage stage,
-        (StageFigure MassG, StageFigure BalanceMm)[] figures,
-        IReadOnlyList<StageStation>[] stations,
-        BuildFacts facts,
+        BuildStage stage, (StageFigure MassG, StageFigure BalanceMm)[] figures, IReadOnlyList<StageStation>[] stations, BuildFacts facts,
         DesignReport report)
     {
         var i = (int)stage;

@@ -27,12 +27,7 @@ internal sealed record CutPlan(double[] DepthMm, StrengthCheck Strength, double 
     }
 
     internal static CutPlan For(
-        DesignReport report,
-        FinishedForecast forecast,
-        StageEstimate estimate,
-        PaddleSolid fine,
-        CutGoal goal,
-        double uncertaintyMm,
+        DesignReport report, FinishedForecast forecast, StageEstimate estimate, PaddleSolid fine, CutGoal goal, double uncertaintyMm,
         bool leave)
     {
         var (_, _, wood, loads, aims) = report.Specification;
@@ -137,11 +132,8 @@ internal sealed record CutGoal(double AimMm, double ToleranceMm, double PlannedM
     {
         var aims = report.Specification.Aims;
         return new(
-            report.Balance.TargetMm,
-            aims.BalanceToleranceMm,
-            planned.BalanceMm,
-            Math.Max(aims.MaximumMassG ?? double.PositiveInfinity, planned.MassG),
-            confidence);
+            report.Balance.TargetMm, aims.BalanceToleranceMm, planned.BalanceMm,
+            Math.Max(aims.MaximumMassG ?? double.PositiveInfinity, planned.MassG), confidence);
     }
 
     /// <summary>Whether the paddle exactly to plan is in tolerance.</summary>

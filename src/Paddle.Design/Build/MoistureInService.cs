@@ -13,11 +13,7 @@ internal sealed record SizeChange(string Id, double BuiltMm, double FlatSawnMm, 
 /// <param name="UsedPercent">Moisture of shaft and grip in use, percent.</param>
 /// <param name="Service">Mass and balance of bare wood in use.</param>
 internal sealed record MoistureInService(
-    double BuiltPercent,
-    double UsedPercent,
-    double BladePercent,
-    IReadOnlyList<SizeChange> Sizes,
-    Laden Service,
+    double BuiltPercent, double UsedPercent, double BladePercent, IReadOnlyList<SizeChange> Sizes, Laden Service,
     IReadOnlyList<string> Notes)
 {
     /// <summary>Moisture that wood comes to in a climate: <see cref="EquilibriumMoisture"/>.</summary>

@@ -26,15 +26,8 @@ internal static class RemovalProgram
     /// <param name="limitsMm">Most depth at each station, mm.</param>
     /// <returns>Depths by zone, mm, and the millimetres by which that is missed.</returns>
     internal static (double[] DepthMm, double MissedMm) Solve(
-        double massG,
-        double first,
-        double[] gPerMm,
-        double[] firstPerMm,
-        double lowMm,
-        double highMm,
-        double leastRemovedG,
-        IReadOnlyList<double[]> shares,
-        IReadOnlyList<double> limitsMm)
+        double massG, double first, double[] gPerMm, double[] firstPerMm, double lowMm, double highMm, double leastRemovedG,
+        IReadOnlyList<double[]> shares, IReadOnlyList<double> limitsMm)
     {
         var n = gPerMm.Length;
         var rows = new List<double[]>();
@@ -239,13 +232,7 @@ internal static class RemovalLimits
     private static double Between(double from, double to, double share) => from + (to - from) * Math.Clamp(share, 0, 1);
 
     private static bool IsStrong(
-        PaddleSolid solid,
-        int i,
-        double removedMm,
-        double[][] moments,
-        Loads loads,
-        WoodInUse wood,
-        double reserve)
+        PaddleSolid solid, int i, double removedMm, double[][] moments, Loads loads, WoodInUse wood, double reserve)
     {
         var section = solid.Section(i) with { HalfThicknessMm = solid.HalfThickness[i] - removedMm / 2 };
         if (section.HalfThicknessMm <= section.EdgeHalfThicknessMm) return false;

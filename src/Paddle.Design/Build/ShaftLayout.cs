@@ -14,16 +14,8 @@ namespace Paddle.Design.Build;
 /// <param name="ChamferDegrees">Angle between the corner facet and the face: 45 on a square shaft only.</param>
 /// <param name="SixteenOnFaceMm">Sixteen-side line in from each octagon corner on the faces.</param>
 internal sealed record ShaftLine(
-    int Number,
-    double XMm,
-    double WidthMm,
-    double ThicknessMm,
-    double LineOnFaceMm,
-    double LineOnSideMm,
-    double ChamferDegrees,
-    double SixteenOnFaceMm,
-    double SixteenOnSideMm,
-    double SixteenOnCornerMm);
+    int Number, double XMm, double WidthMm, double ThicknessMm, double LineOnFaceMm, double LineOnSideMm, double ChamferDegrees,
+    double SixteenOnFaceMm, double SixteenOnSideMm, double SixteenOnCornerMm);
 
 /// <summary>Layout of the shaft's eight and sixteen sides. Theory M1 and M2.</summary>
 internal static class ShaftLayout

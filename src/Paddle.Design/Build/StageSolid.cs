@@ -141,10 +141,8 @@ internal sealed class StageShape
         if (allowance.Shaft == ShaftShape.Round) return blade;
         var share = pattern.EdgeShare;
         return new(
-            blade.HalfWidthMm,
-            share * blade.ThicknessMm + (1 - share) * shaft.ThicknessMm,
-            share * blade.AreaMm2 + (1 - share) * shaft.AreaMm2,
-            share * blade.AreaPerThickness + (1 - share) * shaft.AreaPerThickness);
+            blade.HalfWidthMm, share * blade.ThicknessMm + (1 - share) * shaft.ThicknessMm,
+            share * blade.AreaMm2 + (1 - share) * shaft.AreaMm2, share * blade.AreaPerThickness + (1 - share) * shaft.AreaPerThickness);
     }
 
     // The designed section with the allowance on every face: at a round edge it closes, at a full edge the edge is thicker by it too.

@@ -17,14 +17,8 @@ internal static class DesignChecks
     private const string Practice = "common practice, no source";
 
     internal static IReadOnlyList<DesignCheck> Of(
-        PaddleSpecification asked,
-        PaddleSizes sizes,
-        double thickestMm,
-        BalanceResult balance,
-        MassProperties mass,
-        FinishedMass finished,
-        StrengthCheck strength,
-        Flex flex)
+        PaddleSpecification asked, PaddleSizes sizes, double thickestMm, BalanceResult balance, MassProperties mass,
+        FinishedMass finished, StrengthCheck strength, Flex flex)
     {
         var (form, _, wood, loads, aims) = asked;
         var checks = new List<DesignCheck>(24);

@@ -70,12 +70,7 @@ public sealed record FinishedMass(
         double LoadAbout(double at) => (load.SecondGmm2 - 2 * at * load.FirstGmm + at * at * load.MassG) * ToKgM2;
         var off = bare.CentreOfMassMm - centre;
         return new(
-            mass,
-            centre,
-            centre - bare.CentreOfMassMm,
-            bare.InertiaCentreKgM2 + bare.TotalG * off * off * ToKgM2 + LoadAbout(centre),
-            bare.InertiaTopHandKgM2 + LoadAbout(places.TopHandMm),
-            bare.InertiaLowerHandKgM2 + LoadAbout(places.LowerHandMm),
-            load);
+            mass, centre, centre - bare.CentreOfMassMm, bare.InertiaCentreKgM2 + bare.TotalG * off * off * ToKgM2 + LoadAbout(centre),
+            bare.InertiaTopHandKgM2 + LoadAbout(places.TopHandMm), bare.InertiaLowerHandKgM2 + LoadAbout(places.LowerHandMm), load);
     }
 }

@@ -26,18 +26,8 @@ internal sealed record Coat(
 /// <param name="ReadyDay">Day on which the paddle may be used, counted from the first coat.</param>
 /// <param name="Notes">How to work, with sources.</param>
 internal sealed record FinishPlan(
-    double VarnishAreaM2,
-    double OilAreaM2,
-    double VarnishLitres,
-    double OilLitres,
-    double ThinnerLitres,
-    double BuyVarnishLitres,
-    double VarnishDryG,
-    double OilDryG,
-    double? MaskingLineMm,
-    IReadOnlyList<Coat> Coats,
-    double ReadyDay,
-    IReadOnlyList<string> Notes)
+    double VarnishAreaM2, double OilAreaM2, double VarnishLitres, double OilLitres, double ThinnerLitres, double BuyVarnishLitres,
+    double VarnishDryG, double OilDryG, double? MaskingLineMm, IReadOnlyList<Coat> Coats, double ReadyDay, IReadOnlyList<string> Notes)
 {
     /// <summary>Area that a litre of varnish covers, m². Common practice within makers' sheets of 9.8-24.5; take it as ± 30 %.</summary>
     public const double VarnishM2PerLitre = 12;

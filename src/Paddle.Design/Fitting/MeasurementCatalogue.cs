@@ -7,16 +7,8 @@ namespace Paddle.Design.Fitting;
 /// <param name="WhyTheRange">Why values outside are refused.</param>
 /// <param name="Source">Source of the method and of the error.</param>
 internal sealed record MeasurementInstruction(
-    string Id,
-    string Name,
-    string Unit,
-    IReadOnlyList<string> Steps,
-    double TypicalError,
-    double Lowest,
-    double Highest,
-    string WhyTheRange,
-    string UsedFor,
-    string Source);
+    string Id, string Name, string Unit, IReadOnlyList<string> Steps, double TypicalError, double Lowest, double Highest,
+    string WhyTheRange, string UsedFor, string Source);
 
 /// <summary>Every body and boat measurement the fitting takes, with how to take it, its typical error and the range accepted.</summary>
 internal static class MeasurementCatalogue

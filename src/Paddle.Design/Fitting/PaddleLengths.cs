@@ -158,16 +158,8 @@ internal static class LengthMethods
     /// <param name="seated">Heights above the seat, or null.</param>
     /// <returns>Methods and spread. A cap is listed and left out of the spread.</returns>
     public static (IReadOnlyList<MethodResult> Methods, RuleSpread Spread) Show(
-        double topHandMm,
-        double usedSpacingMm,
-        SpacingChoice body,
-        double handBreadthMm,
-        double freeboardMm,
-        double bladeLengthMm,
-        double seatAboveWaterMm,
-        double? statureMm,
-        SeatedBody? seated,
-        bool bent)
+        double topHandMm, double usedSpacingMm, SpacingChoice body, double handBreadthMm, double freeboardMm, double bladeLengthMm,
+        double seatAboveWaterMm, double? statureMm, SeatedBody? seated, bool bent)
     {
         var methods = new List<MethodResult>
         {

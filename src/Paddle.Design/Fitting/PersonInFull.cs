@@ -66,13 +66,8 @@ internal sealed record PersonInFull(
 /// <param name="SittingHeightErrorMm">Standard error of the crown's height.</param>
 /// <param name="Source">Where the heights come from.</param>
 internal sealed record SeatedBody(
-    double SittingHeightMm,
-    double EyeHeightMm,
-    double ShoulderHeightMm,
-    double SittingHeightErrorMm,
-    double EyeHeightErrorMm,
-    double ShoulderHeightErrorMm,
-    string Source)
+    double SittingHeightMm, double EyeHeightMm, double ShoulderHeightMm, double SittingHeightErrorMm, double EyeHeightErrorMm,
+    double ShoulderHeightErrorMm, string Source)
 {
     /// <summary>Heights of a person: from the sitting height where measured (less the survey's mean distance of eye and shoulder below the
     /// crown), else from stature by the survey's pooled lines, else unknown.</summary>

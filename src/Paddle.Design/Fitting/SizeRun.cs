@@ -79,13 +79,8 @@ internal sealed record HistogramBin(double LowMm, double HighMm, double Share);
 /// <param name="Histogram">Customers by overall length; the shares add up to 1.</param>
 /// <param name="Reasons">What the figures say, in plain words.</param>
 internal sealed record SizeRunAdvice(
-    IReadOnlyList<FleetSize> Sizes,
-    double MeanMisfitMm,
-    double ShareWithin25Mm,
-    double ShareWithin50Mm,
-    IReadOnlyList<MisfitPoint> Curve,
-    IReadOnlyList<HistogramBin> Histogram,
-    IReadOnlyList<string> Reasons);
+    IReadOnlyList<FleetSize> Sizes, double MeanMisfitMm, double ShareWithin25Mm, double ShareWithin50Mm, IReadOnlyList<MisfitPoint> Curve,
+    IReadOnlyList<HistogramBin> Histogram, IReadOnlyList<string> Reasons);
 
 /// <summary>Either an answer or the reasons for a refusal, never both.</summary>
 /// <param name="Advice">The answer, or null when refused.</param>
@@ -151,13 +146,8 @@ internal static class SizeRun
             .Select((b, i) => new MisfitPoint(i + 1, b.MeanMisfitMm, i == 0 ? null : best[i - 1].MeanMisfitMm - b.MeanMisfitMm, b.SizesMm))
             .ToList();
         return new SizeRunAdvice(
-            sizes,
-            chosen.MeanMisfitMm,
-            ShareWithin(customers, chosen.SizesMm, 25),
-            ShareWithin(customers, chosen.SizesMm, 50),
-            curve,
-            Histogram(customers, request.StepMm),
-            [.. Reasons(request, curve, chosen)]);
+            sizes, chosen.MeanMisfitMm, ShareWithin(customers, chosen.SizesMm, 25), ShareWithin(customers, chosen.SizesMm, 50), curve,
+            Histogram(customers, request.StepMm), [.. Reasons(request, curve, chosen)]);
     }
 
     /// <summary>Limits between which each size is the nearest.</summary>

@@ -41,10 +41,7 @@ public sealed class BladePlan
         if (blade.Offsets is not null) return OffsetsOutline.Draw(blade, throatMm, shaftHalfWidthMm);
         var pieces = new CubicBezier[tail.Length + 1];
         pieces[0] = Shoulder(
-            throatMm,
-            shaftHalfWidthMm,
-            throatMm + blade.WidestAt * blade.LengthMm,
-            blade.HalfWidthMm,
+            throatMm, shaftHalfWidthMm, throatMm + blade.WidestAt * blade.LengthMm, blade.HalfWidthMm,
             handlePerRoot * Math.Sqrt(blade.HalfWidthMm - shaftHalfWidthMm));
         for (var i = 0; i < tail.Length; i++) pieces[i + 1] = tail[i].ShiftedAlong(throatMm);
         return pieces;

@@ -40,17 +40,8 @@ public sealed record GripShape(GripStyle Style, double WidthMm, double LengthMm,
 /// <param name="FlowStart">Handle below the crest, as a fraction of the run into the shaft.</param>
 /// <param name="FlowEnd">Handle at the shaft, as a fraction of the run into the shaft.</param>
 internal sealed record GripPattern(
-    GripStyle Style,
-    double WidthMm,
-    Range WidthLimitsMm,
-    double LengthMm,
-    Range LengthLimitsMm,
-    double HollowDepthMm,
-    double HandMm,
-    double CrestAt,
-    double TopSquareness,
-    double FlowStart,
-    double FlowEnd)
+    GripStyle Style, double WidthMm, Range WidthLimitsMm, double LengthMm, Range LengthLimitsMm, double HollowDepthMm, double HandMm,
+    double CrestAt, double TopSquareness, double FlowStart, double FlowEnd)
 {
     /// <summary>The patterns. Widths and lengths: common practice, no source (palm 0.75–0.9 of the hand's breadth; T the hand's breadth + 15 mm or more).</summary>
     public static IReadOnlyList<GripPattern> All { get; } =

@@ -28,9 +28,7 @@ internal static class DesignDefaults
         var pattern = Pattern(request);
         return PaddleLengths.Resolve(
             new(
-                request.HandSpacingMm,
-                request.FreeboardMm,
-                request.OverallLengthMm,
+                request.HandSpacingMm, request.FreeboardMm, request.OverallLengthMm,
                 request.Blade?.Offsets?[^1].XMm ?? request.Blade?.LengthMm),
             Family(request)?.DefaultLengthMm ?? 0,
             pattern,

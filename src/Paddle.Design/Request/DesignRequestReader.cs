@@ -34,10 +34,7 @@ internal static class DesignRequestReader
     }
 
     private static GripShape Grip(GripRequest grip) => new(
-        Names.GripStyles.Find(grip.Style!)!.Value,
-        grip.WidthMm!.Value,
-        grip.LengthMm!.Value,
-        Names.GripFaces.Find(grip.Faces!)!.Value,
+        Names.GripStyles.Find(grip.Style!)!.Value, grip.WidthMm!.Value, grip.LengthMm!.Value, Names.GripFaces.Find(grip.Faces!)!.Value,
         grip.HollowDepthMm!.Value);
 
     private static BladeShape Blade(BladeRequest blade)
@@ -69,33 +66,20 @@ internal static class DesignRequestReader
         filled.Grip!.ThicknessMm);
 
     private static WoodInUse Wood(WoodRequest wood) => WoodInUse.Resolve(
-        WoodCatalogue.Find(wood.Species!)!,
-        wood.MoisturePercent!.Value,
-        wood.SlopeOfGrain!.Value,
-        wood.MeasuredDensityKgM3,
+        WoodCatalogue.Find(wood.Species!)!, wood.MoisturePercent!.Value, wood.SlopeOfGrain!.Value, wood.MeasuredDensityKgM3,
         wood.MeasuredModulusMPa);
 
     private static Loads Loads(DesignRequest filled, double bladeAreaMm2) => Paddle.Design.Strength.Loads.For(
-        Names.Duties.Find(filled.Loads!.Duty!)!.Value,
-        filled.Loads.BodyMassKg!.Value,
-        bladeAreaMm2,
-        filled.Aims!.MinimumSafetyFactor!.Value,
-        DesignDefaults.Forces(filled.Loads));
+        Names.Duties.Find(filled.Loads!.Duty!)!.Value, filled.Loads.BodyMassKg!.Value, bladeAreaMm2,
+        filled.Aims!.MinimumSafetyFactor!.Value, DesignDefaults.Forces(filled.Loads));
 
     private static FinishChoice Finish(FinishRequest finish) => new(
-        Names.Finishes.Find(finish.Blade!)!.Value,
-        finish.BladeCoats!.Value,
-        Names.Finishes.Find(finish.Shaft!)!.Value,
-        finish.ShaftCoats!.Value,
-        Names.TipFacings.Find(finish.TipReinforcement!) == TipFacing.GlassCloth);
+        Names.Finishes.Find(finish.Blade!)!.Value, finish.BladeCoats!.Value, Names.Finishes.Find(finish.Shaft!)!.Value,
+        finish.ShaftCoats!.Value, Names.TipFacings.Find(finish.TipReinforcement!) == TipFacing.GlassCloth);
 
     private static Aims Aims(AimsRequest aims) => new(
-        Names.BalanceAims.Find(aims.BalanceAt!)!.Value,
-        aims.BalanceToleranceMm!.Value,
-        aims.MinimumSafetyFactor!.Value,
-        aims.BenchFlexMm!.Min,
-        aims.BenchFlexMm.Max,
-        aims.MaximumMassG);
+        Names.BalanceAims.Find(aims.BalanceAt!)!.Value, aims.BalanceToleranceMm!.Value, aims.MinimumSafetyFactor!.Value,
+        aims.BenchFlexMm!.Min, aims.BenchFlexMm.Max, aims.MaximumMassG);
 }
 
 /// <summary>A request read: every default filled in, and what the designer makes of it.</summary>

@@ -60,16 +60,7 @@ public sealed record MassProperties(
         var aboutCentre = (second - total * (centre * centre + centreAcross * centreAcross)) * toKgM2;
         double About(double at) => aboutCentre + total * ((centre - at) * (centre - at) + centreAcross * centreAcross) * toKgM2;
         return new(
-            volume[0] * gramsPerMm3,
-            volume[1] * gramsPerMm3,
-            volume[2] * gramsPerMm3,
-            total / 1000,
-            centre,
-            aboutCentre,
-            About(form.Places.TopHandMm),
-            About(form.Places.LowerHandMm),
-            surface[0] / 100,
-            surface[1] / 100,
-            surface[2] / 100);
+            volume[0] * gramsPerMm3, volume[1] * gramsPerMm3, volume[2] * gramsPerMm3, total / 1000, centre, aboutCentre,
+            About(form.Places.TopHandMm), About(form.Places.LowerHandMm), surface[0] / 100, surface[1] / 100, surface[2] / 100);
     }
 }

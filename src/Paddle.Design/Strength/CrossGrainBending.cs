@@ -58,11 +58,7 @@ internal static class CrossGrainBending
     /// <param name="pivotMm">Distance of the stroke's pivot above the throat, mm.</param>
     /// <param name="stressesMPa">Receives the stresses; one for each place.</param>
     internal static void Fill(
-        PaddleSolid solid,
-        ReadOnlySpan<double> momentsNmm,
-        BladePressure pressure,
-        double forceN,
-        double pivotMm,
+        PaddleSolid solid, ReadOnlySpan<double> momentsNmm, BladePressure pressure, double forceN, double pivotMm,
         Span<double> stressesMPa)
     {
         Span<double> spread = stackalloc double[solid.Count];

@@ -23,15 +23,8 @@ public enum Duty
 /// <remarks>Forces: Ho, Smith and O'Meara 2009, J Sports Sci 27:37-47 (abstract), elite and sub-elite single-blade paddlers. The factors
 /// are calibrated so that shafts carved for generations pass and thinner ones do not; they are not validated by breaking paddles.</remarks>
 internal sealed record DutyRule(
-    Duty Duty,
-    string Id,
-    double TouringN,
-    double HardN,
-    double FatigueShare,
-    double BraceSpeedMS,
-    double LeastFactor,
-    string TouringSource,
-    string HardSource)
+    Duty Duty, string Id, double TouringN, double HardN, double FatigueShare, double BraceSpeedMS, double LeastFactor,
+    string TouringSource, string HardSource)
 {
     /// <summary>What the least factors rest on, to be said wherever they are printed.</summary>
     public const string Basis =

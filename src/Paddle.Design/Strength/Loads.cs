@@ -96,9 +96,5 @@ public sealed record Loads(Duty Duty, double BodyMassKg, IReadOnlyList<LoadCase>
 
 /// <summary>Forces that a caller states, N; null ones follow from duty and body mass.</summary>
 internal sealed record ForcesAsked(
-    double? TouringStrokeN = null,
-    double? HardStrokeN = null,
-    double? BraceN = null,
-    double? PushOffAxialN = null,
-    double? PushOffSideN = null,
-    double? EdgePressN = null);
+    double? TouringStrokeN = null, double? HardStrokeN = null, double? BraceN = null, double? PushOffAxialN = null,
+    double? PushOffSideN = null, double? EdgePressN = null);

@@ -48,13 +48,8 @@ public sealed record StrengthCheck(IReadOnlyList<CaseResult> Cases, double Buckl
 
         var share = loadCase.StrengthShare * grain[weakest];
         return new(
-            loadCase,
-            StressMPa(solid, weakest, moments[weakest], loadCase.ThrustN),
-            solid.X[weakest],
-            share * wood.BendingStrengthMPa,
-            share * wood.MeanBendingStrengthMPa,
-            mostStress,
-            solid.X[fullest]);
+            loadCase, StressMPa(solid, weakest, moments[weakest], loadCase.ThrustN), solid.X[weakest], share * wood.BendingStrengthMPa,
+            share * wood.MeanBendingStrengthMPa, mostStress, solid.X[fullest]);
     }
 
     /// <summary>Share of the wood's bending strength that a case may use at a place: its duration and number, and the grain cut there.</summary>

@@ -46,11 +46,7 @@ public sealed record WoodInUse
     /// <param name="measuredModulusMPa">Apparent modulus as measured, MPa, above 0; null for the book's.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is not a number or outside its range.</exception>
     internal static WoodInUse Resolve(
-        WoodSpecies species,
-        double moisturePercent,
-        double slopeOfGrain,
-        double? measuredDensityKgM3,
-        double? measuredModulusMPa)
+        WoodSpecies species, double moisturePercent, double slopeOfGrain, double? measuredDensityKgM3, double? measuredModulusMPa)
     {
         Require(moisturePercent is >= 0 and <= 40, moisturePercent, nameof(moisturePercent), "0 to 40 %");
         Require(slopeOfGrain is >= 0 and <= 1, slopeOfGrain, nameof(slopeOfGrain), "0 to 1");

@@ -22,9 +22,7 @@ internal static class FacePaths
         {
             var piece = curve.Pieces[i];
             steps.Add(new(
-                StepKind.Cubic,
-                new(x0 + piece.X2, centre + piece.Y2),
-                new(x0 + piece.X1, centre + piece.Y1),
+                StepKind.Cubic, new(x0 + piece.X2, centre + piece.Y2), new(x0 + piece.X1, centre + piece.Y1),
                 new(x0 + piece.X0, centre + piece.Y0)));
         }
 
@@ -50,9 +48,7 @@ internal static class FacePaths
         foreach (var piece in curve.Pieces)
         {
             steps.Add(new(
-                StepKind.Cubic,
-                new(x0 + piece.X1, centre - piece.Y1),
-                new(x0 + piece.X2, centre - piece.Y2),
+                StepKind.Cubic, new(x0 + piece.X1, centre - piece.Y1), new(x0 + piece.X2, centre - piece.Y2),
                 new(x0 + piece.X3, centre - piece.Y3)));
         }
     }
