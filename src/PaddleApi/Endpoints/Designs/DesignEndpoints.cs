@@ -63,7 +63,8 @@ public static class DesignEndpoints
         .Produces(StatusCodes.Status304NotModified)
         .Refuses(ProblemKinds.InvalidDesignCode);
 
-    private static readonly Lazy<string> ExampleCode = new(() => DesignService.Compute(DesignExamples.HirePaddle).Code);
+    /// <summary>The code that examples of addresses hold.</summary>
+    internal static Lazy<string> ExampleCode { get; } = new(() => DesignService.Compute(DesignExamples.HirePaddle).Code);
 
     // A reader learns from ten stations as much as from two hundred, and the description stays one that can be read through.
     private static DesignResponse Shortened(ComputedDesign design)

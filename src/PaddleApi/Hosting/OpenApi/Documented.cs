@@ -96,8 +96,7 @@ internal sealed record QueryNote(
     string Name, string Description, string Example, IReadOnlyList<string> Allowed, PropertyInfo? Number = null);
 
 /// <summary>Mark on endpoints whose answer is a file; the description of the service lists the headers.</summary>
-/// <param name="Policy">Its Content-Security-Policy.</param>
-internal sealed record DownloadMark(string Policy);
+internal sealed record DownloadMark;
 
 /// <summary>A body that works.</summary>
 internal sealed record RequestExample(string Name, string Summary, object Body);

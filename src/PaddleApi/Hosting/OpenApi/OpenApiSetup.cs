@@ -49,6 +49,7 @@ public static class OpenApiSetup
             generator.SchemaFilter<SchemaNotes>();
             generator.OperationFilter<OperationNotes>();
             generator.DocumentFilter<DocumentNotes>();
+            generator.DocumentFilter<SharedParts>();
         });
     }
 
