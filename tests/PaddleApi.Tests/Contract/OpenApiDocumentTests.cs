@@ -104,6 +104,28 @@ public sealed class OpenApiDocumentTests(ApiFixture api)
         Assert.Equal(operations.Count, operations.Select(operation => operation.Id).Distinct().Count());
     }
 
+    /// <summary>OpenAPI 3.0.3, "Data Types" (from memory): a text is a string, and any other sequence of octets a string of the format binary.</summary>
+    [Theory]
+    [InlineData("image/svg+xml", false)]
+    [InlineData("text/csv", false)]
+    [InlineData("text/html", false)]
+    [InlineData("image/vnd.dxf", false)]
+    [InlineData("application/pdf", true)]
+    [InlineData("model/stl", true)]
+    public void A_file_is_described_as_text_or_as_bytes(string mediaType, bool isBinary)
+    {
+        var schemas = ApiFactory.Description.Operations.SelectMany(operation => operation.Responses)
+            .Select(response => response.Value!["content"]?[mediaType]?["schema"]).OfType<JsonNode>().ToList();
+
+        Assert.NotEmpty(schemas);
+        Assert.All(schemas, schema => Assert.Equal("string", schema["type"]!.GetValue<string>()));
+        Assert.All(schemas, schema => Assert.Equal(isBinary ? "binary" : null, schema["format"]?.GetValue<string>()));
+    }
+
+    [Fact]
+    public void A_fault_always_has_a_code() =>
+        Assert.Contains("code", ApiFactory.Description.Root["components"]!["schemas"]!["Fault"]!["required"]!.AsArray().Select(name => name!.GetValue<string>()));
+
     [Fact]
     public void Every_tag_is_described() => Assert.All(
         ApiFactory.Description.Root["tags"]!.AsArray(),

@@ -70,14 +70,10 @@ public static class BuildEndpoints
         return group;
     }
 
-    private static RouteHandlerBuilder SheetOf(this RouteHandlerBuilder endpoint) => endpoint
-        .Parameter("designCode", "The member designCode of an answer.", DesignEndpoints.ExampleCode.Value)
+    private static RouteHandlerBuilder SheetOf(this RouteHandlerBuilder endpoint) => DesignEndpoints.Code(endpoint)
         .Query<BuildChoices>(
             nameof(BuildChoices.BoardThicknessMm), "Thickness of the board as measured, mm; left out, the design's own or the next standard surfaced one.", "33.3")
         .Query(BuildQuery.Saw, "The saw that cuts the outline; left out, the first.", "band-saw", BuildNames.Saws.Names)
-        .WithMetadata(FixedContentMark.Instance)
-        .Produces(StatusCodes.Status304NotModified)
-        .Refuses(ProblemKinds.InvalidDesignCode)
         .Refuses(ProblemKinds.InvalidValues)
         .Refuses(ProblemKinds.Busy);
 

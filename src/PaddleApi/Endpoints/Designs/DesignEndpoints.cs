@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using Paddle.Design.Request;
 using Paddle.Drawings;
+using PaddleApi.Contracts.Builds;
 using PaddleApi.Contracts.Designs;
 using PaddleApi.Endpoints.Designs.Files;
 using PaddleApi.Hosting;
@@ -57,8 +58,11 @@ public static class DesignEndpoints
         return group;
     }
 
-    private static RouteHandlerBuilder Code(RouteHandlerBuilder endpoint) => endpoint
-        .Parameter("designCode", "The member designCode of an answer.", ExampleCode.Value)
+    /// <summary>Describes an address that holds a design's code.</summary>
+    internal static RouteHandlerBuilder Code(RouteHandlerBuilder endpoint) => endpoint
+        .Parameter(
+            "designCode", "The member designCode of an answer.", ExampleCode.Value,
+            typeof(BalanceCorrectionRequest).GetProperty(nameof(BalanceCorrectionRequest.DesignCode)))
         .WithMetadata(FixedContentMark.Instance)
         .Produces(StatusCodes.Status304NotModified)
         .Refuses(ProblemKinds.InvalidDesignCode);

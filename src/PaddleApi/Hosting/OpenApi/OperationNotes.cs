@@ -43,7 +43,7 @@ internal sealed class OperationNotes(ValidatorRules rules) : IOperationFilter
         operation.Responses = sorted;
     }
 
-    private static void DescribeParameters(OpenApiOperation operation, IList<object> notes)
+    private void DescribeParameters(OpenApiOperation operation, IList<object> notes)
     {
         foreach (var parameter in (operation.Parameters ?? []).OfType<OpenApiParameter>())
         {
@@ -51,6 +51,7 @@ internal sealed class OperationNotes(ValidatorRules rules) : IOperationFilter
             {
                 parameter.Description = note.Description;
                 parameter.Example = IsNumber(parameter.Schema) ? JsonNode.Parse(note.Example) : JsonValue.Create(note.Example);
+                if (note.Text is not null && parameter.Schema is OpenApiSchema schema) SchemaNotes.StateText(schema, note.Text, rules);
             }
         }
     }
