@@ -45,6 +45,38 @@ internal static class Rules
         return rule.EngineRange(measurement.Lowest, measurement.Highest);
     }
 
+    /// <summary>States in the description the widest range of several that the engine chooses between by another member.</summary>
+    /// <typeparam name="T">The request.</typeparam>
+    /// <param name="rule">The rule being built.</param>
+    /// <param name="ranges">The ranges.</param>
+    public static IRuleBuilderOptions<T, double?> EngineRange<T>(this IRuleBuilder<T, double?> rule, IEnumerable<Paddle.Design.Outline.Range> ranges)
+    {
+        var all = ranges.ToList();
+        return rule.EngineRange(all.Min(range => range.Min), all.Max(range => range.Max));
+    }
+
+    /// <summary>States in the description the names that a rule between members, or the engine, takes.</summary>
+    /// <typeparam name="T">The request.</typeparam>
+    /// <param name="rule">The rule being built.</param>
+    /// <param name="allowed">The names.</param>
+    public static IRuleBuilderOptions<T, string?> EngineNames<T>(this IRuleBuilder<T, string?> rule, IEnumerable<string> allowed) =>
+        rule.SetValidator(new StatedNamesRule<T>([.. allowed]));
+
+    /// <summary>States in the description the letters of a text that its reader takes.</summary>
+    /// <typeparam name="T">The request.</typeparam>
+    /// <param name="rule">The rule being built.</param>
+    /// <param name="pattern">A regular expression of ECMA-262.</param>
+    /// <param name="longest">Most characters.</param>
+    public static IRuleBuilderOptions<T, string?> EngineText<T>(this IRuleBuilder<T, string?> rule, string pattern, int longest) =>
+        rule.SetValidator(new StatedTextRule<T>(pattern, longest));
+
+    /// <summary>States in the description that a member may not be left out, where a rule between members or the engine says so.</summary>
+    /// <typeparam name="T">The request.</typeparam>
+    /// <typeparam name="TMember">Type of the member.</typeparam>
+    /// <param name="rule">The rule being built.</param>
+    public static IRuleBuilderOptions<T, TMember> EngineRequired<T, TMember>(this IRuleBuilder<T, TMember> rule) =>
+        rule.SetValidator(new StatedRequiredRule<T, TMember>());
+
     /// <summary>Refuses a list of more items than are used; null passes.</summary>
     /// <param name="reason">Why the list ends there.</param>
     public static IRuleBuilderOptions<T, IReadOnlyList<TItem>?> AtMost<T, TItem>(

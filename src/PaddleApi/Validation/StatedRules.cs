@@ -37,6 +37,16 @@ internal interface IStatesLength
     int Longest { get; }
 }
 
+/// <summary>A rule whose pattern of letters can be read.</summary>
+internal interface IStatesPattern
+{
+    /// <summary>A regular expression of ECMA-262, as JSON Schema takes it.</summary>
+    string Pattern { get; }
+}
+
+/// <summary>A rule that says that a member may not be left out.</summary>
+internal interface IStatesRequired;
+
 /// <summary>A number lies in a closed range; null passes.</summary>
 internal sealed class RangeRule<T, TNumber>(double min, double max) : PropertyValidator<T, TNumber>, IStatesRange
 {
@@ -70,6 +80,36 @@ internal sealed class NamesRule<T>(IReadOnlyList<string> allowed) : PropertyVali
     public IReadOnlyList<string> Allowed { get; } = allowed;
 
     public override bool IsValid(ValidationContext<T> context, string? value) => value is null || Allowed.Contains(value, StringComparer.Ordinal);
+}
+
+/// <summary>States names that a rule between members enforces, in words of its own; passes everything.</summary>
+internal sealed class StatedNamesRule<T>(IReadOnlyList<string> allowed) : PropertyValidator<T, string?>, IStatesNames
+{
+    public override string Name => "StatedNames";
+
+    public IReadOnlyList<string> Allowed { get; } = allowed;
+
+    public override bool IsValid(ValidationContext<T> context, string? value) => true;
+}
+
+/// <summary>States the letters of a text that its reader enforces; passes everything.</summary>
+internal sealed class StatedTextRule<T>(string pattern, int longest) : PropertyValidator<T, string?>, IStatesPattern, IStatesLength
+{
+    public override string Name => "StatedText";
+
+    public string Pattern { get; } = pattern;
+
+    public int Longest { get; } = longest;
+
+    public override bool IsValid(ValidationContext<T> context, string? value) => true;
+}
+
+/// <summary>States that a member is required where a rule between members enforces it; passes everything.</summary>
+internal sealed class StatedRequiredRule<T, TMember> : PropertyValidator<T, TMember>, IStatesRequired
+{
+    public override string Name => "StatedRequired";
+
+    public override bool IsValid(ValidationContext<T> context, TMember value) => true;
 }
 
 /// <summary>A list has so many items; null passes. Where something else enforces it, this only states it.</summary>

@@ -8,12 +8,14 @@ namespace PaddleApi.Tests.Contract;
 /// <summary>The service's OpenAPI description, read as plain JSON so that it is judged by what it says and not by the code that wrote it.</summary>
 public sealed class ApiDescription
 {
+    private const string Schemas = "#/components/schemas/";
+
     private readonly JsonObject definitions;
     private readonly ConcurrentDictionary<string, JsonSchema> schemas = new(StringComparer.Ordinal);
 
     public ApiDescription(string json)
     {
-        Root = JsonNode.Parse(json)!.AsObject();
+        Root = Resolved(JsonNode.Parse(json)!.AsObject());
         definitions = Local(Root["components"]!["schemas"]!).AsObject();
         Operations =
         [
@@ -23,6 +25,7 @@ public sealed class ApiDescription
         ];
     }
 
+    /// <summary>The description with every shared part in each place that refers to it; schemas alone keep their references, as they may be circular.</summary>
     public JsonObject Root { get; }
 
     public IReadOnlyList<ApiOperation> Operations { get; }
@@ -51,11 +54,44 @@ public sealed class ApiDescription
             .SelectMany(detail => detail.Errors!.Select(error => $"{detail.InstanceLocation}: {error.Value}")).DefaultIfEmpty("does not fit"));
     }
 
+    private static JsonObject Resolved(JsonObject root)
+    {
+        Resolve(root);
+        return root;
+
+        void Resolve(JsonNode? node)
+        {
+            foreach (var (key, child) in Children(node))
+            {
+                if (child is JsonObject part && part["$ref"]?.GetValue<string>() is { } address && !address.StartsWith(Schemas, StringComparison.Ordinal))
+                {
+                    var target = address.Split('/').Skip(1).Aggregate((JsonNode)root, (at, name) => at[name]
+                        ?? throw new InvalidOperationException($"{address} refers to nothing"));
+                    var copy = target.DeepClone();
+                    if (node is JsonArray list) list[(int)key] = copy;
+                    else node![(string)key] = copy;
+                    Resolve(copy);
+                }
+                else
+                {
+                    Resolve(child);
+                }
+            }
+        }
+    }
+
+    private static List<(object Key, JsonNode? Value)> Children(JsonNode? node) => node switch
+    {
+        JsonObject members => [.. members.Select(member => ((object)member.Key, member.Value))],
+        JsonArray list => [.. list.Select((item, index) => ((object)index, item))],
+        _ => [],
+    };
+
     // OpenAPI keeps schemas under components, plain JSON Schema under $defs; extensions mean nothing to a validator. Any other unknown
     // keyword makes the validator stop, and so it should: a mistyped keyword checks nothing.
     private static JsonNode Local(JsonNode node)
     {
-        var copy = JsonNode.Parse(node.ToJsonString().Replace("#/components/schemas/", "#/$defs/", StringComparison.Ordinal))!;
+        var copy = JsonNode.Parse(node.ToJsonString().Replace(Schemas, "#/$defs/", StringComparison.Ordinal))!;
         DropExtensions(copy);
         return copy;
     }

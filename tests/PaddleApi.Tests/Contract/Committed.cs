@@ -5,6 +5,11 @@ public static class Committed
 {
     public static string FilePath { get; } = Path.Combine(Root(), "openapi", "paddle-api.v1.json");
 
+    /// <summary>The description as it was last released, without its words and examples.</summary>
+    public static string ReleasedPath { get; } = Path.Combine(Root(), "openapi", "released.json");
+
+    public static string ChangelogPath { get; } = Path.Combine(Root(), "docs", "changelog.md");
+
     private static readonly Lazy<ApiDescription> Read = new(() => new ApiDescription(File.ReadAllText(FilePath)));
 
     public static ApiDescription Description => Read.Value;

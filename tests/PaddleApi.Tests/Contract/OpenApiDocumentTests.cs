@@ -35,23 +35,58 @@ public sealed class OpenApiDocumentTests(ApiFixture api)
         }
 
         var root = JsonNode.Parse(description)!;
-        foreach (var operation in root["paths"]!.AsObject().SelectMany(path => path.Value!.AsObject()))
+        var operations = root["paths"]!.AsObject().SelectMany(path => path.Value!.AsObject()).Select(operation => operation.Value!).ToList();
+        JsonObject Shared(string kind) => root["components"]![kind]?.AsObject() ?? [];
+        foreach (var parameter in operations.SelectMany(operation => operation["parameters"]?.AsArray() ?? []).Concat(Shared("parameters").Select(part => part.Value)))
         {
-            foreach (var parameter in operation.Value!["parameters"]?.AsArray() ?? [])
-            {
-                parameter!.AsObject().Remove("example");
-            }
+            parameter!.AsObject().Remove("example");
+        }
 
-            foreach (var content in operation.Value["responses"]!.AsObject().SelectMany(response => response.Value!["content"]?.AsObject() ?? []))
-            {
-                foreach (var example in content.Value!["examples"]?.AsObject() ?? [])
-                {
-                    example.Value!.AsObject().Remove("value");
-                }
-            }
+        foreach (var example in operations.SelectMany(operation => operation["responses"]!.AsObject()).Concat(Shared("responses"))
+            .SelectMany(response => response.Value!["content"]?.AsObject() ?? [])
+            .SelectMany(content => content.Value!["examples"]?.AsObject() ?? []).Concat(Shared("examples")))
+        {
+            example.Value!.AsObject().Remove("value");
         }
 
         return root.ToJsonString();
+    }
+
+    [Theory]
+    [InlineData("responses")]
+    [InlineData("headers")]
+    [InlineData("parameters")]
+    [InlineData("examples")]
+    public async Task Nothing_is_said_twice(string kind)
+    {
+        var written = JsonNode.Parse(await api.Client.GetStringAsync(ApiFactory.DescriptionPath))!;
+        var parts = new List<(string Where, string Text)>();
+        Collect(written, "");
+
+        Assert.NotEmpty(written["components"]![kind]!.AsObject());
+        Assert.Empty(parts.GroupBy(part => part.Text).Where(alike => alike.Count() > 1).Select(alike => string.Join(" = ", alike.Select(part => part.Where))));
+
+        void Collect(JsonNode? node, string where)
+        {
+            if (node is JsonArray list)
+            {
+                foreach (var item in list) Collect(item, where);
+            }
+            else if (node is JsonObject members)
+            {
+                foreach (var (name, value) in members)
+                {
+                    if (name == kind && value is JsonObject or JsonArray)
+                    {
+                        parts.AddRange((value is JsonArray items ? items : value.AsObject().Select(part => part.Value))
+                            .Where(part => part is JsonObject && part["$ref"] is null).Select(part => ($"{where}/{name}", part!.ToJsonString())));
+                    }
+
+                    // What stands inside an example is data.
+                    if (name != "value") Collect(value, $"{where}/{name}");
+                }
+            }
+        }
     }
 
     [Fact]
@@ -68,6 +103,28 @@ public sealed class OpenApiDocumentTests(ApiFixture api)
         Assert.All(operations, operation => Assert.Single(operation.Node["tags"]!.AsArray()));
         Assert.Equal(operations.Count, operations.Select(operation => operation.Id).Distinct().Count());
     }
+
+    /// <summary>OpenAPI 3.0.3, "Data Types" (from memory): a text is a string, and any other sequence of octets a string of the format binary.</summary>
+    [Theory]
+    [InlineData("image/svg+xml", false)]
+    [InlineData("text/csv", false)]
+    [InlineData("text/html", false)]
+    [InlineData("image/vnd.dxf", false)]
+    [InlineData("application/pdf", true)]
+    [InlineData("model/stl", true)]
+    public void A_file_is_described_as_text_or_as_bytes(string mediaType, bool isBinary)
+    {
+        var schemas = ApiFactory.Description.Operations.SelectMany(operation => operation.Responses)
+            .Select(response => response.Value!["content"]?[mediaType]?["schema"]).OfType<JsonNode>().ToList();
+
+        Assert.NotEmpty(schemas);
+        Assert.All(schemas, schema => Assert.Equal("string", schema["type"]!.GetValue<string>()));
+        Assert.All(schemas, schema => Assert.Equal(isBinary ? "binary" : null, schema["format"]?.GetValue<string>()));
+    }
+
+    [Fact]
+    public void A_fault_always_has_a_code() =>
+        Assert.Contains("code", ApiFactory.Description.Root["components"]!["schemas"]!["Fault"]!["required"]!.AsArray().Select(name => name!.GetValue<string>()));
 
     [Fact]
     public void Every_tag_is_described() => Assert.All(

@@ -16,6 +16,9 @@ internal static class DesignCodes
     /// <summary>Version of the layout; a code with another prefix is refused.</summary>
     public const string Prefix = "p1";
 
+    /// <summary>The letters of a code, as JSON Schema states them.</summary>
+    public const string Pattern = "^" + Prefix + "[A-Za-z0-9_-]+$";
+
     /// <summary>Longest code that is read: a design with sixty offsets takes about 1 KiB, and a request line may hold 8.</summary>
     public const int MostCharacters = 4096;
 

@@ -31,7 +31,7 @@ internal sealed record Fault(
     public double? Max { get; init => field = Finite(value); } = Finite(Max);
 
     /// <summary>Stable code of the refusal; there always is one.</summary>
-    public string? Code { get; init; } = Code
+    public string Code { get; init; } = Code
         ?? (Allowed is not null ? RefusalCodes.UnknownName : Min is null && Max is null ? RefusalCodes.NotAccepted : RefusalCodes.OutOfRange);
 
     private static object? Shown(object? value) => value is double number ? Finite(number) : value;

@@ -23,7 +23,7 @@ internal static class BuildEndpoints
 {
     private const string HtmlPage = "text/html";
     private const string Summary = "A paddle of the Heron Lake hire fleet; of each stage's stations every tenth is shown";
-    private const string ServiceSummary = "The same paddle used in damp air; the stages are left out";
+    private const string ServiceSummary = "The same paddle used in damp air; the stages and the shaft's lines are left out";
     private const int ExampleStep = 10;
 
     private static readonly BuildChoicesValidator Rules = new();
@@ -54,7 +54,7 @@ internal static class BuildEndpoints
             .Query<ServiceClimate>(
                 nameof(ServiceClimate.RelativeHumidityPercent), "Relative humidity there, percent, for inService; with temperatureC.", "80")
             .ResponseExample("hire-paddle", Summary, static () => Shortened(Example(new())))
-            .ResponseExample("hire-paddle-in-service", ServiceSummary, static () => Shortened(Example(ExampleClimate)) with { Stages = [] })
+            .ResponseExample("hire-paddle-in-service", ServiceSummary, static () => Shortened(Example(ExampleClimate)) with { Stages = [], ShaftLines = [] })
             .Offers(MediaTypes.Json)
             .Produces<BuildResponse>();
 
@@ -68,14 +68,10 @@ internal static class BuildEndpoints
         return group;
     }
 
-    private static RouteHandlerBuilder SheetOf(this RouteHandlerBuilder endpoint) => endpoint
-        .Parameter("designCode", "The member designCode of an answer.", BuildExamples.Weighed.DesignCode!)
+    private static RouteHandlerBuilder SheetOf(this RouteHandlerBuilder endpoint) => DesignEndpoints.Code(endpoint)
         .Query<BuildChoices>(
             nameof(BuildChoices.BoardThicknessMm), "Thickness of the board as measured, mm; left out, the design's own or the next standard surfaced one.", "33.3")
         .Query(BuildQuery.Saw, "The saw that cuts the outline; left out, the first.", "band-saw", BuildNames.Saws.Names)
-        .WithMetadata(FixedContentMark.Instance)
-        .Produces(StatusCodes.Status304NotModified)
-        .Refuses(ProblemKinds.InvalidDesignCode)
         .Refuses(ProblemKinds.InvalidValues)
         .Refuses(ProblemKinds.Busy);
 
@@ -138,7 +134,7 @@ internal static class BuildEndpoints
 
     private static BuildResponse Example(ServiceClimate climate)
     {
-        var code = BuildExamples.Weighed.DesignCode!;
+        var code = DesignEndpoints.ExampleCode.Value;
         var design = DesignService.Evaluate(DesignService.Read(code).Design!, code);
         return ToResponse(design, BuildSheet.For(design.Report), new(new(), climate, []), default);
     }

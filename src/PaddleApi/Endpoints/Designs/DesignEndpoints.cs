@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using Paddle.Design.Request;
 using Paddle.Drawings;
+using PaddleApi.Contracts.Builds;
 using PaddleApi.Contracts.Designs;
 using PaddleApi.Endpoints.Designs.Files;
 using PaddleApi.Hosting;
@@ -55,13 +56,17 @@ internal static class DesignEndpoints
         return group;
     }
 
-    private static RouteHandlerBuilder Code(RouteHandlerBuilder endpoint) => endpoint
-        .Parameter("designCode", "The member designCode of an answer.", ExampleCode.Value)
+    /// <summary>Describes an address that holds a design's code.</summary>
+    internal static RouteHandlerBuilder Code(RouteHandlerBuilder endpoint) => endpoint
+        .Parameter(
+            "designCode", "The member designCode of an answer.", ExampleCode.Value,
+            typeof(BalanceCorrectionRequest).GetProperty(nameof(BalanceCorrectionRequest.DesignCode)))
         .WithMetadata(FixedContentMark.Instance)
         .Produces(StatusCodes.Status304NotModified)
         .Refuses(ProblemKinds.InvalidDesignCode);
 
-    private static readonly Lazy<string> ExampleCode = new(() => DesignService.Compute(DesignExamples.HirePaddle).Code);
+    /// <summary>The code that examples of addresses hold.</summary>
+    internal static Lazy<string> ExampleCode { get; } = new(() => DesignService.Compute(DesignExamples.HirePaddle).Code);
 
     // A reader learns from ten stations as much as from two hundred, and the description stays one that can be read through.
     private static DesignResponse Shortened(ComputedDesign design)

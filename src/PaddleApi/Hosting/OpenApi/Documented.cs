@@ -23,10 +23,11 @@ public static class Documented
     /// <param name="name">Name of the parameter.</param>
     /// <param name="description">What it is.</param>
     /// <param name="example">A value that works.</param>
+    /// <param name="text">The member whose validator says the letters and the length of a text, if there is one.</param>
     /// <returns>The same builder.</returns>
-    public static TBuilder Parameter<TBuilder>(this TBuilder builder, string name, string description, string example)
+    public static TBuilder Parameter<TBuilder>(this TBuilder builder, string name, string description, string example, PropertyInfo? text = null)
         where TBuilder : IEndpointConventionBuilder =>
-        builder.WithMetadata(new ParameterNote(name, description, example));
+        builder.WithMetadata(new ParameterNote(name, description, example, text));
 
     /// <summary>Describes an optional query parameter that takes one of a few names; the handler reads it from the request.</summary>
     /// <param name="endpoint">The endpoint.</param>
@@ -84,7 +85,7 @@ public static class Documented
 }
 
 /// <summary>A parameter described.</summary>
-internal sealed record ParameterNote(string Name, string Description, string Example);
+internal sealed record ParameterNote(string Name, string Description, string Example, PropertyInfo? Text);
 
 /// <summary>An optional query parameter described. Parameters that no note of the endpoint names are refused.</summary>
 /// <param name="Name">Its name.</param>
@@ -96,8 +97,7 @@ internal sealed record QueryNote(
     string Name, string Description, string Example, IReadOnlyList<string> Allowed, PropertyInfo? Number = null);
 
 /// <summary>Mark on endpoints whose answer is a file; the description of the service lists the headers.</summary>
-/// <param name="Policy">Its Content-Security-Policy.</param>
-internal sealed record DownloadMark(string Policy);
+internal sealed record DownloadMark;
 
 /// <summary>A body that works.</summary>
 internal sealed record RequestExample(string Name, string Summary, object Body);

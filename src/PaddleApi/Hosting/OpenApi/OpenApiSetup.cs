@@ -7,8 +7,14 @@ namespace PaddleApi.Hosting.OpenApi;
 /// <summary>The service's description in OpenAPI 3.1 and a page to try it on.</summary>
 public static class OpenApiSetup
 {
-    /// <summary>Name of the description, and the version of the contract.</summary>
+    /// <summary>Name of the description, as in the paths that it describes.</summary>
     public const string DocumentName = "v1";
+
+    /// <summary>
+    /// Version of the contract, not of the engine: the first number rises when something is taken away or narrowed, the second when something is
+    /// added, the third when only words change (semver.org, 2.0.0).
+    /// </summary>
+    public const string ContractVersion = "1.0.0";
 
     private const string Address = $"/openapi/{DocumentName}.json";
 
@@ -31,7 +37,7 @@ public static class OpenApiSetup
             generator.SwaggerDoc(DocumentName, new OpenApiInfo
             {
                 Title = "PaddleApi",
-                Version = DocumentName,
+                Version = ContractVersion,
                 Summary = "Design service for wooden canoe paddles",
                 Description = About,
                 License = new OpenApiLicense { Name = "MIT", Identifier = "MIT" },
@@ -49,6 +55,7 @@ public static class OpenApiSetup
             generator.SchemaFilter<SchemaNotes>();
             generator.OperationFilter<OperationNotes>();
             generator.DocumentFilter<DocumentNotes>();
+            generator.DocumentFilter<SharedParts>();
         });
     }
 

@@ -3,6 +3,7 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using Microsoft.OpenApi;
 using PaddleApi.Contracts.Problems;
+using PaddleApi.Hosting.Browsers;
 using PaddleApi.Hosting.Caching;
 using PaddleApi.Hosting.Json;
 using PaddleApi.Hosting.Problems;
@@ -14,6 +15,7 @@ namespace PaddleApi.Hosting.OpenApi;
 /// <param name="rules">The validators' rules.</param>
 internal sealed class OperationNotes(ValidatorRules rules) : IOperationFilter
 {
+    private const string PathForExamples = "/v1/designs";
     private const string RequestIdForExamples = "01a214cc955d726c9a90e9778111f5f8";
 
     public void Apply(OpenApiOperation operation, OperationFilterContext context)
@@ -29,7 +31,7 @@ internal sealed class OperationNotes(ValidatorRules rules) : IOperationFilter
             var kinds = notes.OfType<ProblemKind>().Where(kind => IsStatus(status, kind.Status)).Distinct().ToList();
             answer.Description = Meaning(status, kinds, notes);
             answer.Headers = Headers(status, notes);
-            AddExamples(answer, status, kinds, notes, operation, context);
+            AddExamples(answer, status, kinds, notes);
         }
 
         var sorted = new OpenApiResponses();
@@ -41,7 +43,7 @@ internal sealed class OperationNotes(ValidatorRules rules) : IOperationFilter
         operation.Responses = sorted;
     }
 
-    private static void DescribeParameters(OpenApiOperation operation, IList<object> notes)
+    private void DescribeParameters(OpenApiOperation operation, IList<object> notes)
     {
         foreach (var parameter in (operation.Parameters ?? []).OfType<OpenApiParameter>())
         {
@@ -49,6 +51,7 @@ internal sealed class OperationNotes(ValidatorRules rules) : IOperationFilter
             {
                 parameter.Description = note.Description;
                 parameter.Example = IsNumber(parameter.Schema) ? JsonNode.Parse(note.Example) : JsonValue.Create(note.Example);
+                if (note.Text is not null && parameter.Schema is OpenApiSchema schema) SchemaNotes.StateText(schema, note.Text, rules);
             }
         }
     }
@@ -97,8 +100,7 @@ internal sealed class OperationNotes(ValidatorRules rules) : IOperationFilter
         }
     }
 
-    private static void AddExamples(
-        OpenApiResponse answer, string status, List<ProblemKind> kinds, IList<object> notes, OpenApiOperation operation, OperationFilterContext context)
+    private static void AddExamples(OpenApiResponse answer, string status, List<ProblemKind> kinds, IList<object> notes)
     {
         foreach (var (mediaType, body) in answer.Content ?? new Dictionary<string, IOpenApiMediaType>())
         {
@@ -116,7 +118,7 @@ internal sealed class OperationNotes(ValidatorRules rules) : IOperationFilter
 
             content.Examples = mediaType == ProblemResult.MediaType
                 ? (status == "default" ? [ProblemKinds.Internal] : kinds)
-                    .ToDictionary(kind => kind.Type[ProblemKinds.Root.Length..], kind => (IOpenApiExample)Example(kind.Title, Sample(kind, context, operation)), StringComparer.Ordinal)
+                    .ToDictionary(kind => kind.Type[ProblemKinds.Root.Length..], kind => (IOpenApiExample)Example(kind.Title, Sample(kind)), StringComparer.Ordinal)
                 : mediaType == MediaTypes.Json && status.StartsWith('2')
                     ? notes.OfType<ResponseExample>()
                         .ToDictionary(example => example.Name, example => (IOpenApiExample)Example(example.Summary, example.Body()), StringComparer.Ordinal)
@@ -163,13 +165,15 @@ internal sealed class OperationNotes(ValidatorRules rules) : IOperationFilter
             headers["Retry-After"] = Header("When to try again, seconds.", "1");
         }
 
-        if (status is "200" or "206" && notes.OfType<DownloadMark>().FirstOrDefault() is { } download)
+        if (status is "200" or "206" && notes.OfType<DownloadMark>().Any())
         {
             headers["Content-Disposition"] = Header(
                 "Name to save the file under, made from the design's label (RFC 6266).",
                 "inline; filename=\"hire-paddle-m-outline.svg\"; filename*=UTF-8''Hire%20paddle%20M%20outline.svg");
             headers["Accept-Ranges"] = Header("Parts of the file may be asked for, in bytes.", "bytes");
-            headers["Content-Security-Policy"] = Header("What the file may do when opened as a page: show itself, and in no frame.", download.Policy);
+            headers["Content-Security-Policy"] = Header(
+                "What the file may do when opened as a page: a drawing shows itself, and nothing is shown in a frame.",
+                ("drawing", SecurityHeaders.PolicyOf(MediaTypes.Svg)), ("other", SecurityHeaders.PolicyOf(null)));
         }
 
         if (status == "429")
@@ -184,7 +188,7 @@ internal sealed class OperationNotes(ValidatorRules rules) : IOperationFilter
 
         if (status is "206" or "416")
         {
-            headers["Content-Range"] = Header("Which bytes these are, and of how many.", status == "206" ? "bytes 0-99/4321" : "bytes */4321");
+            headers["Content-Range"] = Header("Which bytes these are, and of how many.", ("part", "bytes 0-99/4321"), ("outside", "bytes */4321"));
         }
 
         return headers;
@@ -198,16 +202,17 @@ internal sealed class OperationNotes(ValidatorRules rules) : IOperationFilter
         Example = JsonValue.Create(example),
     };
 
-    private static Problem Sample(ProblemKind kind, OperationFilterContext context, OpenApiOperation operation)
+    private static OpenApiHeader Header(string description, params (string Name, string Value)[] examples) => new()
     {
-        var path = "/" + context.ApiDescription.RelativePath!.TrimEnd('/');
-        foreach (var parameter in operation.Parameters ?? [])
-        {
-            path = path.Replace($"{{{parameter.Name}}}", parameter.Example?.ToString(), StringComparison.Ordinal);
-        }
+        Description = description,
+        Required = true,
+        Schema = new OpenApiSchema { Type = JsonSchemaType.String },
+        Examples = examples.ToDictionary(
+            example => example.Name, example => (IOpenApiExample)new OpenApiExample { Value = JsonValue.Create(example.Value) }, StringComparer.Ordinal),
+    };
 
-        return new Problem(kind.Type, kind.Title, kind.Status, kind.Meaning, path, RequestIdForExamples);
-    }
+    // The same for every operation, so that it is shown once.
+    private static Problem Sample(ProblemKind kind) => new(kind.Type, kind.Title, kind.Status, kind.Meaning, PathForExamples, RequestIdForExamples);
 
     private static OpenApiExample Example(string summary, object body) => new()
     {

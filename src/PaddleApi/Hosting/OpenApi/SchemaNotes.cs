@@ -43,6 +43,7 @@ internal sealed partial class SchemaNotes(ValidatorRules rules) : ISchemaFilter
         }
 
         AllowNullReferences(own, context.Type);
+        StateRequired(own, context.Type);
         if (context.Type.IsEnum && context.MemberInfo is null)
         {
             own.Description = $"{Breaks().Replace(own.Description ?? "", " ")}\n\n{string.Join('\n', Enum.GetNames(context.Type)
@@ -103,11 +104,19 @@ internal sealed partial class SchemaNotes(ValidatorRules rules) : ISchemaFilter
         schema.Maximum = range?.Max.ToString(CultureInfo.InvariantCulture) ?? schema.Maximum;
     }
 
+    /// <summary>States how long a text may be and its letters, if there are rules for them.</summary>
+    public static void StateText(OpenApiSchema schema, MemberInfo member, ValidatorRules rules)
+    {
+        schema.MaxLength = rules.LengthOf(member)?.Longest ?? schema.MaxLength;
+        schema.Pattern = rules.PatternOf(member) ?? schema.Pattern;
+    }
+
     private void StateRules(OpenApiSchema schema, MemberInfo member)
     {
         if (IsNumber(schema)) StateRange(schema, rules.RangeOf(member));
 
-        schema.MaxLength = rules.LengthOf(member)?.Longest ?? schema.MaxLength;
+        if (rules.IsRequired(member)) schema.Type &= ~JsonSchemaType.Null;
+        StateText(schema, member, rules);
         if (rules.CountOf(member) is { } count)
         {
             schema.MinItems = count.Fewest > 0 ? count.Fewest : null;
@@ -124,15 +133,25 @@ internal sealed partial class SchemaNotes(ValidatorRules rules) : ISchemaFilter
         }
     }
 
+    // What may not be left out may not be null either: both mean the same.
+    private void StateRequired(OpenApiSchema schema, Type type)
+    {
+        foreach (var member in schema.Properties is null ? [] : type.GetProperties().Where(rules.IsRequired))
+        {
+            schema.Required ??= new HashSet<string>(StringComparer.Ordinal);
+            schema.Required.Add(JsonNamingPolicy.CamelCase.ConvertName(member.Name));
+        }
+    }
+
     // A reference alone does not let null through, though the reader does where the member may be left out.
-    private static void AllowNullReferences(OpenApiSchema schema, Type type)
+    private void AllowNullReferences(OpenApiSchema schema, Type type)
     {
         var nullability = new NullabilityInfoContext();
         foreach (var member in schema.Properties is null ? [] : type.GetProperties())
         {
             var name = JsonNamingPolicy.CamelCase.ConvertName(member.Name);
             if (schema.Properties!.TryGetValue(name, out var value) && value is OpenApiSchemaReference reference
-                && nullability.Create(member).ReadState == NullabilityState.Nullable)
+                && nullability.Create(member).ReadState == NullabilityState.Nullable && !rules.IsRequired(member))
             {
                 schema.Properties[name] = new OpenApiSchema
                 {

@@ -1,5 +1,6 @@
 using System.Reflection;
 using FluentValidation;
+using FluentValidation.Validators;
 using PaddleApi.Validation;
 
 namespace PaddleApi.Hosting.OpenApi;
@@ -13,6 +14,8 @@ internal sealed class ValidatorRules
     private readonly Dictionary<(Type?, string), IStatesNames> names = [];
     private readonly Dictionary<(Type?, string), IStatesCount> counts = [];
     private readonly Dictionary<(Type?, string), IStatesLength> lengths = [];
+    private readonly Dictionary<(Type?, string), IStatesPattern> patterns = [];
+    private readonly HashSet<(Type?, string)> required = [];
 
     /// <summary>Reads the rules of every validator of this assembly.</summary>
     /// <param name="services">Where the validators are registered.</param>
@@ -24,10 +27,13 @@ internal sealed class ValidatorRules
         {
             foreach (var validator in rule.Components.Select(component => component.Validator))
             {
-                if (validator is IStatesRange range) ranges[Key(rule.Member)] = range;
-                else if (validator is IStatesNames allowed) names[Key(rule.Member)] = allowed;
-                else if (validator is IStatesCount count) counts[Key(rule.Member)] = count;
-                else if (validator is IStatesLength length) lengths[Key(rule.Member)] = length;
+                var key = Key(rule.Member);
+                if (validator is IStatesRange range) ranges[key] = range;
+                if (validator is IStatesNames allowed) names[key] = allowed;
+                if (validator is IStatesCount count) counts[key] = count;
+                if (validator is IStatesLength length) lengths[key] = length;
+                if (validator is IStatesPattern pattern) patterns[key] = pattern;
+                if (validator is INotNullValidator or IStatesRequired) required.Add(key);
             }
         }
     }
@@ -43,6 +49,12 @@ internal sealed class ValidatorRules
 
     /// <summary>How long a text may be, or null.</summary>
     public IStatesLength? LengthOf(MemberInfo member) => lengths.GetValueOrDefault(Key(member));
+
+    /// <summary>The pattern of a text, or null.</summary>
+    public string? PatternOf(MemberInfo member) => patterns.GetValueOrDefault(Key(member))?.Pattern;
+
+    /// <summary>Whether a member may not be left out.</summary>
+    public bool IsRequired(MemberInfo member) => required.Contains(Key(member));
 
     private static (Type?, string) Key(MemberInfo member) => (member.DeclaringType, member.Name);
 }

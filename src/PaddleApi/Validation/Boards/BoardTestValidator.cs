@@ -18,6 +18,7 @@ internal sealed class BoardTestValidator : AbstractValidator<BoardTestRequest>
     /// <summary>States the rules.</summary>
     public BoardTestValidator()
     {
+        RuleFor(r => r.Species).EngineNames(WoodCatalogue.All.Select(species => species.Id)).EngineRequired();
         RuleFor(r => r.MoisturePercent).NotNull().Saying("Moisture is required: wood swells and slackens with it.")
             .InRange(0, 40, "percent", $"From ovendry to fresh from the saw ({Own}).");
         RuleFor(r => r.LengthMm).NotNull().Saying(Needed).InRange(100, 6000, "mm", $"Boards and test sticks ({Own}).");

@@ -1,6 +1,7 @@
 using FluentValidation;
 using Paddle.Design.Build;
 using PaddleApi.Contracts.Builds;
+using PaddleApi.Contracts.Designs;
 
 namespace PaddleApi.Validation.Builds;
 
@@ -15,6 +16,7 @@ internal sealed class BalanceCorrectionValidator : AbstractValidator<BalanceCorr
     public BalanceCorrectionValidator()
     {
         RuleFor(r => r.DesignCode).NotNull().Saying("The design's code is required: readings are held against its solid.");
+        RuleFor(r => r.DesignCode).EngineText(DesignCodes.Pattern, DesignCodes.MostCharacters);
         RuleFor(r => r.Stage).NotNull().Saying("The stage is required: it says how much wood is still to come off.");
         RuleFor(r => r.Stage).OneOf([.. BuildNames.Stages.Names], "The stages of the build sheet.");
         RuleFor(r => r.MassG).NotNull().Saying("The mass is required.").InRange(100, 20000, "g", $"From a finished paddle to a heavy blank ({Own}).");

@@ -1,6 +1,7 @@
 using FluentValidation;
 using Paddle.Design.Finishing;
 using Paddle.Design.Fitting;
+using Paddle.Design.Outline;
 using Paddle.Design.Request;
 using Paddle.Design.Wood;
 
@@ -24,7 +25,7 @@ internal sealed class DesignRequestValidator : AbstractValidator<DesignRequest>
         RuleFor(r => r.Blade!).SetValidator(new BladeRules());
         RuleFor(r => r.Shaft!).SetValidator(new ShaftRules());
         RuleFor(r => r.Grip!).SetValidator(new GripRules());
-        RuleFor(r => r.Wood!).SetValidator(new WoodRules());
+        RuleFor(r => r.Wood!).EngineRequired().SetValidator(new WoodRules());
         RuleFor(r => r.Construction!).SetValidator(new ConstructionRules());
         RuleFor(r => r.Finish!).SetValidator(new FinishRules());
         RuleFor(r => r.Aims!).SetValidator(new AimsRules());
@@ -46,6 +47,9 @@ internal sealed class DesignRequestValidator : AbstractValidator<DesignRequest>
     {
         public BladeRules()
         {
+            RuleFor(b => b.Family).EngineNames(BladeFamilies.All.Select(family => family.Id));
+            RuleFor(b => b.WidestAt).EngineRange(BladeFamilies.All.Select(family => family.WidestAtLimits));
+            RuleFor(b => b.Fullness).EngineRange(BladeFamilies.All.Select(family => family.FullnessLimits));
             var length = PaddleLengths.BladeLengthLimitsMm;
             RuleFor(b => b.LengthMm).InRange(length.Min, length.Max, "mm", $"Blade lengths of single-blade paddles ({Own}).");
             var width = OffsetTable.WidthLimitsMm;
@@ -55,6 +59,15 @@ internal sealed class DesignRequestValidator : AbstractValidator<DesignRequest>
             RuleFor(b => b.MiddleThicknessMm).Pinned("blade.middleThicknessMm");
             RuleFor(b => b.TipThicknessMm).Pinned("blade.tipThicknessMm");
             RuleFor(b => b.EdgeThicknessMm).Pinned("blade.edgeThicknessMm");
+        }
+    }
+
+    private sealed class OffsetRules : AbstractValidator<OffsetRequest>
+    {
+        public OffsetRules()
+        {
+            RuleFor(o => o.XMm).EngineRange(0, PaddleLengths.BladeLengthLimitsMm.Max).EngineRequired();
+            RuleFor(o => o.HalfBreadthMm).EngineRange(0, OffsetTable.WidthLimitsMm.Max / 2).EngineRequired();
         }
     }
 
@@ -76,6 +89,8 @@ internal sealed class DesignRequestValidator : AbstractValidator<DesignRequest>
         {
             RuleFor(g => g.Style).OneOf([.. Names.GripStyles.Names], "Grips are drawn in one of these styles.");
             RuleFor(g => g.Faces).OneOf([.. Names.GripFaces.Names], "Both faces alike, or one hollowed for the palm.");
+            RuleFor(g => g.WidthMm).EngineRange(GripPattern.All.Select(pattern => pattern.WidthLimitsMm));
+            RuleFor(g => g.LengthMm).EngineRange(GripPattern.All.Select(pattern => pattern.LengthLimitsMm));
             RuleFor(g => g.ThicknessMm).Pinned("grip.thicknessMm");
             var hollow = SizeAgreement.HollowLimitsMm;
             RuleFor(g => g.HollowDepthMm).InRange(hollow.Min, hollow.Max, "mm", $"A hollow deeper than this is no longer a grip ({Own}).");
@@ -86,8 +101,11 @@ internal sealed class DesignRequestValidator : AbstractValidator<DesignRequest>
     {
         public WoodRules()
         {
+            RuleFor(w => w.Species).EngineNames(WoodCatalogue.All.Select(species => species.Id)).EngineRequired();
+            RuleFor(w => w.Treatment).EngineNames([WoodSafety.NoTreatment]);
             RuleFor(w => w.MoisturePercent).InRange(
                 WoodSafety.MinimumMoisturePercent, WoodSafety.MaximumMoisturePercent, "percent", WoodSafety.MoistureRangeSource + ".");
+            RuleFor(w => w.SlopeOfGrain).EngineRange(0, WoodSafety.RefuseSlopeOfGrain);
             RuleFor(w => w.SlopeOfGrain)
                 .Must(slope => slope is null || (slope >= 0 && WoodSafety.JudgeSlope(slope.Value) != GrainVerdict.Refuse))
                 .Saying($"Steeper grain breaks at the throat: {WoodSafety.SlopeOfGrainSource}.", 0, WoodSafety.RefuseSlopeOfGrain, "rise over run");

@@ -17,6 +17,7 @@ internal sealed class FittingRequestValidator : AbstractValidator<Contracts.Fitt
     /// <summary>States the rules.</summary>
     public FittingRequestValidator()
     {
+        RuleFor(r => r.Paddler).EngineRequired();
         RuleFor(r => r.Label).Printable(LongestLabel);
         RuleFor(r => r).Custom((request, context) => context.AddRefusals(FittingChecks.Check(FittingReader.Read(request)).Refusals));
     }

@@ -2,6 +2,7 @@ using FluentValidation;
 using Paddle.Design.Fitting;
 using Paddle.Design.Request;
 using PaddleApi.Contracts.SizeRuns;
+using Range = Paddle.Design.Outline.Range;
 
 namespace PaddleApi.Validation.Fittings;
 
@@ -41,9 +42,13 @@ internal sealed class SizeRunRequestValidator : AbstractValidator<Contracts.Size
         public GroupRules()
         {
             RuleFor(g => g.Share).EngineRange(SizeRunChecks.ShareLimits.Min, SizeRunChecks.ShareLimits.Max);
+            var mean = (Range[])[SizeRunChecks.OverallLimitsMm, Of(MeasurementCatalogue.HandSpacing), Of(MeasurementCatalogue.Stature)];
+            RuleFor(g => g.MeanMm).EngineRange(mean.Min(range => range.Min), mean.Max(range => range.Max));
             RuleFor(g => g.StandardDeviationMm).EngineRange(SizeRunChecks.DeviationLimitsMm.Min, SizeRunChecks.DeviationLimitsMm.Max);
         }
     }
+
+    private static Range Of(MeasurementInstruction measurement) => new(measurement.Lowest, measurement.Highest);
 
     private sealed class CustomerRules : AbstractValidator<CustomerRequest>
     {

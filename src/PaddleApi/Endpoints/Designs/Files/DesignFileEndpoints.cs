@@ -2,7 +2,6 @@ using Paddle.Design.Request;
 using Paddle.Drawings;
 using PaddleApi.Contracts.Designs;
 using PaddleApi.Hosting;
-using PaddleApi.Hosting.Browsers;
 using PaddleApi.Hosting.OpenApi;
 using PaddleApi.Hosting.Problems;
 using PaddleApi.Validation;
@@ -25,7 +24,7 @@ internal static class DesignFileEndpoints
                 .Describe(DesignFileNames.Operation(file), file.Description, About(file))
                 .Query(DesignFileQuery.Units, "Units to letter in; the design's own when left out.", "inch", Names.Units.Names)
                 .Offers(file.MediaType)
-                .WithMetadata(new DownloadMark(SecurityHeaders.PolicyOf(file.MediaType)))
+                .WithMetadata(new DownloadMark())
                 .Produces<string>(StatusCodes.Status200OK, file.MediaType)
                 .Produces<string>(StatusCodes.Status206PartialContent, file.MediaType)
                 .Refuses(ProblemKinds.InvalidValues)
