@@ -17,6 +17,7 @@ internal sealed class SharedParts : IDocumentFilter
         var operations = swaggerDoc.Paths.Values.SelectMany(path => path.Operations?.Values.AsEnumerable() ?? []).ToList();
         var responses = operations.SelectMany(operation => operation.Responses ?? []).Select(pair => pair.Value).ToList();
         var parts = swaggerDoc.Components ??= new();
+        new OpenApiWalker(new OwnWords(parts.Schemas ?? new Dictionary<string, IOpenApiSchema>())).Walk(swaggerDoc);
 
         // From the inside out: an answer is like another once its headers and examples are.
         parts.Examples = Share(
@@ -73,6 +74,18 @@ internal sealed class SharedParts : IDocumentFilter
         using var text = new StringWriter(CultureInfo.InvariantCulture);
         part.SerializeAsV31(new OpenApiJsonWriter(text));
         return text.ToString();
+    }
+
+    /// <summary>Takes from references to schemas the words that the schema says itself.</summary>
+    private sealed class OwnWords(IDictionary<string, IOpenApiSchema> schemas) : OpenApiVisitorBase
+    {
+        public override void Visit(IOpenApiReferenceHolder referenceHolder)
+        {
+            if (referenceHolder is not OpenApiSchemaReference { Reference: { Id: { } id, Description: { } words } } reference) return;
+            if (OneLine(words) == OneLine(schemas[id].Description ?? "")) reference.Reference.Description = null;
+        }
+
+        private static string OneLine(string text) => string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
     }
 
     /// <summary>Where a part stands.</summary>
