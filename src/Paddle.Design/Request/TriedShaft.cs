@@ -19,7 +19,7 @@ internal static class TriedShaft
 
         // What the solver chooses is the farthest that there is any need to go.
         var open = design.ToRequest();
-        var sizes = Solve(open with { Shaft = new() { BendDegrees = open.Shaft!.BendDegrees } }).Sizes;
+        var sizes = PaddleDesigner.Design(open with { Shaft = new() { BendDegrees = open.Shaft!.BendDegrees } }).Sizes;
         var farthest = Between(design, sizes, 1);
         if (!IsMet(farthest)) return farthest;
         var (fails, meets) = (0.0, 1.0);
@@ -33,9 +33,7 @@ internal static class TriedShaft
         return Between(design, sizes, meets);
     }
 
-    private static bool IsMet(SuggestedDesign design) => Solve(design.ToRequest()).Outcome.IsMet;
-
-    private static DesignReport Solve(DesignRequest request) => PaddleDesigner.Design(request.Complete().Specification);
+    private static bool IsMet(SuggestedDesign design) => PaddleDesigner.Design(design.ToRequest()).Outcome.IsMet;
 
     private static SuggestedDesign Between(SuggestedDesign design, PaddleSizes solved, double share)
     {
