@@ -53,7 +53,7 @@ internal sealed record BoardStiffness(
     BoardProperty ApparentModulusMPa);
 
 /// <summary>A remark to a maker under a name that does not change.</summary>
-internal sealed record CodedNote(string Code, string Text);
+public sealed record CodedNote(string Code, string Text);
 
 /// <summary>What a board's own readings say of it.</summary>
 /// <param name="DensityKgM3">Density, kg/m³.</param>

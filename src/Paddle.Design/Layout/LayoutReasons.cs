@@ -1,0 +1,66 @@
+using Paddle.Design.Boards;
+using Paddle.Design.Units;
+using Paddle.Design.Wood;
+
+namespace Paddle.Design.Layout;
+
+/// <summary>Says what stopped a paddle, and which board would do.</summary>
+internal sealed class LayoutReasons(LayoutOrder order, DrawingUnits units)
+{
+    private const string NoSpecies = "no-board-of-species", Thickness = "thickness", Grain = "grain", Length = "length", Width = "width", Defects = "defects", NoRoom = "no-room-left";
+    private const int MostReasons = 3;
+    private static readonly string[] FromWorst = [NoSpecies, Thickness, Grain, Length, Width, Defects, NoRoom];
+
+    /// <summary>What stops a paddle on a board, or null: all but defects and the room that others take.</summary>
+    public static string? Stop(RackBoard board, LayoutPaddle paddle, double planingMm)
+    {
+        const double Hair = 1e-6;
+        return board.SpeciesId != paddle.SpeciesId ? NoSpecies
+            : board.ThicknessMm + Hair < paddle.ThickestMm + planingMm ? Thickness
+            : board.GrainSlope > paddle.SlopeOfGrain + Hair ? Grain
+            : board.LengthMm + Hair < paddle.LengthMm ? Length
+            : board.WidthMm + Hair < 2 * paddle.HalfWidthMm ? Width
+            : null;
+    }
+
+    /// <summary>Tells of a paddle that found no place.</summary>
+    /// <param name="fits">Whether a board with nothing else on it holds the paddle.</param>
+    public UnplacedPaddle Of(LayoutPaddle paddle, int count, Func<int, bool> fits)
+    {
+        // The most promising board is the one on which the paddle came furthest, and of those the largest.
+        var stops = order.Boards.Select((board, b) => (Board: board, Code: Stop(board, paddle, order.PlaningMm) ?? (fits(b) ? NoRoom : Defects)))
+            .Where(stop => stop.Code != NoSpecies)
+            .OrderByDescending(stop => Array.IndexOf(FromWorst, stop.Code)).ThenByDescending(stop => stop.Board.AreaM2)
+            .Take(MostReasons)
+            .Select(stop => new UnplacedReason(stop.Code, stop.Board.Id, Message(stop.Code, stop.Board, paddle)))
+            .ToList();
+        return new(paddle.Id, count, stops.Count > 0 ? stops : [new(NoSpecies, null, $"No board of {Wood(paddle).CommonName} is in the rack.")], Smallest(paddle));
+    }
+
+    private SmallestBoard Smallest(LayoutPaddle paddle)
+    {
+        var stock = BoardStock.Holding(paddle.ThickestMm + order.PlaningMm, Wood(paddle).IsSoftwood);
+        return new(
+            Math.Ceiling(10 * paddle.LengthMm) / 10, Math.Ceiling(20 * paddle.HalfWidthMm) / 10, Math.Ceiling(10 * (paddle.ThickestMm + order.PlaningMm)) / 10, paddle.SpeciesId, stock.Name);
+    }
+
+    private static WoodSpecies Wood(LayoutPaddle paddle) => WoodCatalogue.Find(paddle.SpeciesId)!;
+
+    private string Message(string code, RackBoard board, LayoutPaddle paddle) => code switch
+    {
+        Thickness => $"Board {board.Id} is {Text(board.ThicknessMm)} thick; the thickest section is {Up(paddle.ThickestMm)} and {Shaving(order.PlaningMm)} is planed off, "
+            + $"{Up(paddle.ThickestMm + order.PlaningMm)} in all. State wood.boardThicknessMm to have a paddle that this board holds.",
+        Grain => $"The grain of board {board.Id} runs at 1 in {1 / board.GrainSlope:F0}; the design counts with 1 in {1 / paddle.SlopeOfGrain:F0}"
+            + $" and would be weaker than computed. Make it with wood.slopeOfGrain {board.GrainSlope:F3}, or take straighter wood.",
+        Length => $"Board {board.Id} is {Text(board.LengthMm)} long, the paddle {Up(paddle.LengthMm)}.",
+        Width => $"Board {board.Id} is {Text(board.WidthMm)} wide, the paddle {Up(2 * paddle.HalfWidthMm)}.",
+        Defects => $"Board {board.Id} is large enough, but a defect or sapwood lies inside the outline, or within {Shaving(LayoutShape.DefectMarginMm)} of grip, shaft and throat, wherever it is laid.",
+        _ => $"Board {board.Id} would hold it alone; the other paddles take its room.",
+    };
+
+    private string Text(double mm) => DrawnLength.Text(mm, units);
+
+    private string Up(double mm) => DrawnLength.Text(mm, units, LengthRounding.Up);
+
+    private string Shaving(double mm) => DrawnLength.Shaving(mm, units);
+}
