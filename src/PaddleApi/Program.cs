@@ -58,6 +58,8 @@ api.MapMeasurements();
 api.MapBuilds();
 api.MapBalanceCorrections();
 api.MapBoardTests();
+api.MapBoardLayouts();
+api.MapBoardFits();
 api.MapWoods();
 api.MapBladeFamilies();
 api.MapProblems();

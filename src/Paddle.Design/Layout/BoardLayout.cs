@@ -9,7 +9,7 @@ namespace Paddle.Design.Layout;
 /// <param name="Totals">All boards that are cut, together.</param>
 /// <param name="GapMm">Least distance that was kept between two outlines, mm.</param>
 /// <param name="Notes">What the maker should know before sawing.</param>
-public sealed record BoardLayout(
+public record BoardLayout(
     IReadOnlyList<PaddlePlacement> Placements,
     IReadOnlyList<UnplacedPaddle> Unplaced,
     IReadOnlyList<CutBoard> Boards,

@@ -63,6 +63,13 @@ internal sealed class BoardLayouter
         return new(layouter.Closely(filled), layouter.shapes, (board, paddle) => layouter.Packed(board, [paddle]) is not null, layouter.effort.IsCutShort);
     }
 
+    /// <summary>Whether the first board holds all of the first paddle's copies.</summary>
+    public static bool Holds(LayoutOrder order, CancellationToken cancellation)
+    {
+        var layouter = new BoardLayouter(order, cancellation);
+        return layouter.Packed(0, [.. Enumerable.Repeat(0, order.Paddles[0].Count)]) is not null;
+    }
+
     private List<FilledBoard> SolveSpecies(string speciesId)
     {
         int[] boards = [.. Enumerable.Range(0, order.Boards.Count).Where(b => order.Boards[b].SpeciesId == speciesId)];

@@ -110,18 +110,27 @@ internal sealed class BoardPacker(RackBoard board, DistanceTable table, SearchEf
         return best?.TopMm <= board.WidthMm + LatticeMm ? best : null;
     }
 
-    /// <summary>An arrangement laid closer and, where nothing is in the way, in the middle of the board's length and a little off its edge.</summary>
+    /// <summary>An arrangement laid closer and, as far as defects let it, in the middle of the board's length and a little off its edge.</summary>
     public Arrangement Close(Arrangement found)
     {
         var tight = Tighten(found) ?? found;
-        if (board.Defects.Count > 0) return tight;
         var endMm = tight.Paddles.Max(one => one.StartMm + shapes[one.Kind].LengthMm);
         var along = (int)Math.Floor((board.LengthMm - endMm - tight.Paddles.Min(one => one.StartMm)) / 2 + Hair);
         var across = Math.Max(0, Math.Min(EdgeMm, OffLattice((board.WidthMm - tight.TopMm) / 2)));
-        return new(
-            [.. tight.Paddles.Select(one => one with { StartMm = one.StartMm + along, CentreMm = Math.Round(one.CentreMm + across, 2) })],
-            tight.TopMm + across);
+        foreach (var share in (double[])[1, 0.75, 0.5, 0.25])
+        {
+            var moved = Moved(tight, (int)(share * along), OffLattice(share * across));
+            if (moved.Paddles.All(IsClear)) return moved;
+        }
+
+        return tight;
     }
+
+    private static Arrangement Moved(Arrangement laid, int alongMm, double acrossMm) => new(
+        [.. laid.Paddles.Select(one => one with { StartMm = one.StartMm + alongMm, CentreMm = Math.Round(one.CentreMm + acrossMm, 2) })], laid.TopMm + acrossMm);
+
+    private bool IsClear(Laid one) => board.Defects.All(defect =>
+        defect.Forbids(shapes[one.Kind].Guard(one.IsTurned), one.StartMm) is not { } interval || one.CentreMm <= interval.Low || one.CentreMm >= interval.High);
 
     /// <summary>Whether a shape is short and narrow enough for the board's bare edges.</summary>
     public bool MayHold(LayoutShape shape) => Slack(shape) >= 0 && 2 * shape.HalfWidthMm <= board.WidthMm + Hair;

@@ -14,9 +14,6 @@ internal static class LayoutOrderReader
     /// <summary>Longest time for the search when nothing is said, ms.</summary>
     public const int UsualTimeLimitMs = 2000;
 
-    /// <summary>Names of the saws.</summary>
-    public static NameTable<OutlineSaw> Saws { get; } = new(("band-saw", OutlineSaw.BandSaw), ("jigsaw", OutlineSaw.Jigsaw));
-
     /// <summary>Names of the kinds of defect.</summary>
     public static IReadOnlyList<string> DefectKinds { get; } = ["circle", "rectangle", "polygon"];
 
@@ -26,10 +23,15 @@ internal static class LayoutOrderReader
     public static LayoutOrder Read(BoardLayoutRequest request, IReadOnlyList<DesignReport> designs, bool isShopping) => new(
         [.. request.Boards!.Select(board => Board(board, isShopping))],
         [.. request.Paddles!.Select((paddle, k) => LayoutPaddle.Of(paddle.Id!, designs[k], paddle.Count ?? 1, paddle.Optional ?? false))],
-        GapMm(request),
+        GapMm(request.Saw, request.KerfMm, request.ClearanceMm),
         request.PlaningMm ?? UsualPlaningMm,
         TimeSpan.FromMilliseconds(request.TimeLimitMs ?? UsualTimeLimitMs),
         isShopping);
+
+    /// <summary>Reads the board of a request for a fit; its paddles are still to be found.</summary>
+    public static LayoutOrder Read(BoardFitRequest request) => new(
+        [Board(request.Board!, isShopping: false) with { Count = 1 }], [], GapMm(request.Saw, request.KerfMm, request.ClearanceMm), request.PlaningMm ?? UsualPlaningMm,
+        TimeSpan.FromMilliseconds(UsualTimeLimitMs), IsByPrice: false);
 
     /// <summary>Units that the answer is written in.</summary>
     public static DrawingUnits Units(BoardLayoutRequest request) => request.Drawing?.Units is { } units ? Names.Units.Find(units)!.Value : DrawingUnits.Metric;
@@ -40,11 +42,11 @@ internal static class LayoutOrderReader
         Math.Tan((board.GrainDegrees ?? 0) * Math.PI / 180), [.. Defects(board)]);
 
     // What the saw leaves on both sides of its kerf is cleared to the lines later.
-    private static double GapMm(BoardLayoutRequest request)
+    private static double GapMm(string? sawName, double? kerfMm, double? clearanceMm)
     {
-        var saw = request.Saw is { } name ? Saws.Find(name)!.Value : OutlineSaw.BandSaw;
-        var kerf = request.KerfMm ?? (saw == OutlineSaw.Jigsaw ? JigsawKerfMm : BandSawKerfMm);
-        return Math.Max(kerf, request.ClearanceMm ?? kerf + 2 * StageAllowance.SawMm(saw));
+        var saw = sawName is { } name ? Names.Saws.Find(name)!.Value : OutlineSaw.BandSaw;
+        var kerf = kerfMm ?? (saw == OutlineSaw.Jigsaw ? JigsawKerfMm : BandSawKerfMm);
+        return Math.Max(kerf, clearanceMm ?? kerf + 2 * StageAllowance.SawMm(saw));
     }
 
     private static IEnumerable<DefectSpan> Defects(RackBoardRequest board)

@@ -64,6 +64,10 @@ internal sealed class DefectSpan
         return least < most ? (least, most) : null;
     }
 
+    /// <summary>Its shape on the board, corner by corner.</summary>
+    public IEnumerable<(double XMm, double YMm)> Corners() =>
+        Enumerable.Range(0, low.Length).Select(k => (StartMm + k + 0.5, low[k])).Concat(Enumerable.Range(0, high.Length).Reverse().Select(k => (StartMm + k + 0.5, high[k])));
+
     private static DefectSpan Columns(double startMm, double endMm, Func<double, double, (double Low, double High)> extent)
     {
         int start = (int)Math.Floor(startMm), count = Math.Max(1, (int)Math.Ceiling(endMm) - start);

@@ -1,4 +1,5 @@
 using Paddle.Design.Balance;
+using Paddle.Design.Build;
 using Paddle.Design.Finishing;
 using Paddle.Design.Outline;
 using Paddle.Design.Strength;
@@ -78,6 +79,8 @@ internal static class Names
 
     /// <summary>Reinforcements of the tip.</summary>
     public static NameTable<TipFacing> TipFacings { get; } = new(("none", TipFacing.None), ("glass-cloth", TipFacing.GlassCloth));
+    /// <summary>Saws for the outline.</summary>
+    public static NameTable<OutlineSaw> Saws { get; } = new(("band-saw", OutlineSaw.BandSaw), ("jigsaw", OutlineSaw.Jigsaw));
     /// <summary>Systems of measure.</summary>
     public static NameTable<DrawingUnits> Units { get; } = new(("metric", DrawingUnits.Metric), ("inch", DrawingUnits.Inch));
 }

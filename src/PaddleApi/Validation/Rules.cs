@@ -108,4 +108,9 @@ internal static class Rules
     {
         context.AddFailure(new FluentValidation.Results.ValidationFailure(propertyPath, fault.Reason) { CustomState = fault });
     }
+
+    /// <summary>Adds a fault found by hand inside <c>Custom</c> of an item or a part.</summary>
+    /// <param name="member">Member of the part that carries the fault, in C# names.</param>
+    public static void AddFaultBelow<T>(this ValidationContext<T> context, string member, Fault fault) =>
+        context.AddFault(context.PropertyChain.BuildPropertyPath(member), fault);
 }

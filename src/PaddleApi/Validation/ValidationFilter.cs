@@ -59,6 +59,7 @@ internal static class Validated
         return new ProblemResult(ProblemKinds.InvalidValues, detail, errors);
     }
 
-    private static Fault ToFault(ValidationFailure failure) =>
+    /// <summary>The fault of a broken rule.</summary>
+    public static Fault ToFault(ValidationFailure failure) =>
         failure.CustomState as Fault ?? new Fault(failure.ErrorMessage, FaultValue.Show(failure.AttemptedValue));
 }

@@ -11,7 +11,4 @@ internal static class BuildNames
 
     /// <summary>Zones that a correction takes wood from.</summary>
     public static NameTable<CorrectionZone> Zones { get; } = new([.. CorrectionZones.All.Select(zone => (CorrectionZones.Id(zone), zone))]);
-
-    /// <summary>Saws for the outline.</summary>
-    public static NameTable<OutlineSaw> Saws { get; } = new(("band-saw", OutlineSaw.BandSaw), ("jigsaw", OutlineSaw.Jigsaw));
 }

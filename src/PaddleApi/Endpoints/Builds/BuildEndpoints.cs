@@ -2,6 +2,7 @@ using System.Security.Cryptography;
 using System.Text;
 using FluentValidation.Results;
 using Paddle.Design.Build;
+using Paddle.Design.Request;
 using Paddle.Drawings.Pages;
 using PaddleApi.Contracts.Builds;
 using PaddleApi.Endpoints.Designs;
@@ -71,7 +72,7 @@ internal static class BuildEndpoints
     private static RouteHandlerBuilder SheetOf(this RouteHandlerBuilder endpoint) => DesignEndpoints.Code(endpoint)
         .Query<BuildChoices>(
             nameof(BuildChoices.BoardThicknessMm), "Thickness of the board as measured, mm; left out, the design's own or the next standard surfaced one.", "33.3")
-        .Query(BuildQuery.Saw, "The saw that cuts the outline; left out, the first.", "band-saw", BuildNames.Saws.Names)
+        .Query(BuildQuery.Saw, "The saw that cuts the outline; left out, the first.", "band-saw", Names.Saws.Names)
         .Refuses(ProblemKinds.InvalidValues)
         .Refuses(ProblemKinds.Busy);
 

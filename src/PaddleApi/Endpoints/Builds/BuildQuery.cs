@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json;
 using Paddle.Design.Build;
+using Paddle.Design.Request;
 using PaddleApi.Contracts.Builds;
 using PaddleApi.Contracts.Problems;
 using PaddleApi.Hosting.Requests;
@@ -31,7 +32,7 @@ internal sealed record BuildQuery(BuildChoices Choices, ServiceClimate Climate, 
         var choices = new BuildChoices
         {
             BoardThicknessMm = values.Number(Name(nameof(BuildChoices.BoardThicknessMm))),
-            Saw = values.Choice(Saw, BuildNames.Saws) is { } saw ? BuildNames.Saws.NameOf(saw) : null,
+            Saw = values.Choice(Saw, Names.Saws) is { } saw ? Names.Saws.NameOf(saw) : null,
         };
         var climate = new ServiceClimate
         {
@@ -46,7 +47,7 @@ internal sealed record BuildQuery(BuildChoices Choices, ServiceClimate Climate, 
     {
         var (asked, usual) = (BuildReading.Options(Choices), new BuildOptions());
         yield return Pair(nameof(BuildChoices.BoardThicknessMm), Text(Choices.BoardThicknessMm));
-        yield return new(Saw, asked.Saw == usual.Saw ? null : BuildNames.Saws.NameOf(asked.Saw));
+        yield return new(Saw, asked.Saw == usual.Saw ? null : Names.Saws.NameOf(asked.Saw));
     }
 
     private IEnumerable<KeyValuePair<string, string?>> OfClimate()

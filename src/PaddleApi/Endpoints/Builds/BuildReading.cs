@@ -1,5 +1,6 @@
 using Paddle.Design;
 using Paddle.Design.Build;
+using Paddle.Design.Request;
 using PaddleApi.Contracts.Builds;
 using PaddleApi.Contracts.Problems;
 using PaddleApi.Validation;
@@ -19,7 +20,7 @@ internal static class BuildReading
         return choices is null ? usual : usual with
         {
             BoardThicknessMm = choices.BoardThicknessMm,
-            Saw = choices.Saw is { } saw ? BuildNames.Saws.Find(saw)!.Value : usual.Saw,
+            Saw = choices.Saw is { } saw ? Names.Saws.Find(saw)!.Value : usual.Saw,
         };
     }
 

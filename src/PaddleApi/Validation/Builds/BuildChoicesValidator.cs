@@ -1,5 +1,6 @@
 using FluentValidation;
 using Paddle.Design;
+using Paddle.Design.Request;
 using PaddleApi.Contracts.Builds;
 using PaddleApi.Contracts.Problems;
 
@@ -14,7 +15,7 @@ internal sealed class BuildChoicesValidator : AbstractValidator<BuildChoices>
     public BuildChoicesValidator()
     {
         RuleFor(b => b.BoardThicknessMm).InRange(10, 120, "mm", $"Boards that a paddle is cut from ({Own}).");
-        RuleFor(b => b.Saw).OneOf([.. BuildNames.Saws.Names], "The outline is cut with one of these.");
+        RuleFor(b => b.Saw).OneOf([.. Names.Saws.Names], "The outline is cut with one of these.");
     }
 
     /// <summary>Refuses a board that is thinner than the paddle of a design, which only the design can tell; null when it holds it.</summary>

@@ -1,0 +1,159 @@
+using FluentValidation;
+using Paddle.Design.Fitting;
+using Paddle.Design.Layout;
+using Paddle.Design.Request;
+using Paddle.Design.Wood;
+using PaddleApi.Contracts.Designs;
+using PaddleApi.Contracts.Problems;
+
+namespace PaddleApi.Validation.Boards;
+
+/// <summary>The rules of an order for boards; those of the designs in it are the designs' own.</summary>
+internal sealed class BoardLayoutValidator : AbstractValidator<BoardLayoutRequest>
+{
+    private const string Own = "service's own limit";
+    private const int MostKinds = 100, MostPaddles = 300, MostBoards = 500;
+
+    /// <summary>States the rules.</summary>
+    public BoardLayoutValidator()
+    {
+        RuleFor(r => r.Label).Printable(Labels.Longest);
+        RuleFor(r => r.Boards).NotEmpty().Saying("At least one board is required.").AtMost(MostKinds, "boards", $"Up to {MostKinds} kinds of board are laid out at once ({Own}).");
+        RuleFor(r => r.Paddles).NotEmpty().Saying("At least one paddle is required.").AtMost(MostKinds, "paddles", $"Up to {MostKinds} kinds of paddle are laid out at once ({Own}).");
+        RuleForEach(r => r.Boards).SetValidator(new RackBoardValidator()).When(r => r.Boards?.Count <= MostKinds);
+        RuleForEach(r => r.Paddles).SetValidator(new WantedRules()).When(r => r.Paddles?.Count <= MostKinds);
+        RuleFor(r => r.KerfMm).InRange(0, 10, "mm", $"Saws for boards ({Own}).");
+        RuleFor(r => r.ClearanceMm).InRange(0, 100, "mm", $"More between two outlines wastes the board ({Own}).");
+        RuleFor(r => r.PlaningMm).InRange(0, 20, "mm", $"More is another board ({Own}).");
+        RuleFor(r => r.Saw).OneOf([.. Names.Saws.Names], "Saws that are known here.");
+        RuleFor(r => r.TimeLimitMs).InRange(50, 8000, "ms", $"The time of one request ({Own}).");
+        RuleFor(r => r.Drawing!).SetValidator(new LayoutDrawingRules());
+        RuleFor(r => r).Custom((request, context) =>
+        {
+            CheckNames("Boards", request.Boards?.Select(board => board?.Id), context);
+            CheckNames("Paddles", request.Paddles?.Select(paddle => paddle?.Id), context);
+            CheckSum("Boards", request.Boards?.Sum(board => (long?)board?.Count ?? 1), MostBoards, "boards", context);
+            CheckSum("Paddles", request.Paddles?.Sum(paddle => (long?)paddle?.Count ?? 1), MostPaddles, "paddles", context);
+        });
+    }
+
+    private static void CheckNames(string list, IEnumerable<string?>? ids, ValidationContext<BoardLayoutRequest> context)
+    {
+        var seen = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var (id, k) in (ids ?? []).Take(MostKinds).Select((id, k) => (id, k)))
+        {
+            if (id is not null && !seen.Add(id))
+                context.AddFault($"{list}[{k}].Id", new("Each id is given once, so that the answer can name it.", FaultValue.Show(id), Code: RefusalCodes.GivenTwice));
+        }
+    }
+
+    private static void CheckSum(string list, long? sum, int most, string unit, ValidationContext<BoardLayoutRequest> context)
+    {
+        if (sum > most) context.AddFault(list, new($"All counts together: up to {most} {unit} are laid out at once ({Own}).", sum, 1, most, unit));
+    }
+
+    private sealed class WantedRules : AbstractValidator<WantedPaddleRequest>
+    {
+        public WantedRules()
+        {
+            RuleFor(p => p.Id).NotNull().Saying("An id is required: the answer names the paddle by it.").Printable(Labels.Longest);
+            RuleFor(p => p.Count).InRange(1, MostPaddles, "paddles", $"Up to {MostPaddles} are laid out at once ({Own}).");
+            RuleFor(p => p.DesignCode).EngineText(DesignCodes.Pattern, DesignCodes.MostCharacters);
+            RuleFor(p => p).Custom((paddle, context) =>
+            {
+                if (paddle.DesignCode is null == paddle.Design is null)
+                    context.AddFaultBelow("DesignCode", new("A paddle is given by designCode or by design: one of them.", Code: RefusalCodes.OneFigureEach));
+            });
+        }
+    }
+}
+
+/// <summary>The rules of the drawing of boards.</summary>
+internal sealed class LayoutDrawingRules : AbstractValidator<LayoutDrawingRequest>
+{
+    /// <summary>States the rules.</summary>
+    public LayoutDrawingRules()
+    {
+        RuleFor(d => d.Units).OneOf([.. Names.Units.Names], "Drawings are lettered in one of these.");
+        RuleFor(d => d.Scale).OneOf(["true", "fit"], "True scale to chalk from, or to fit a page.");
+    }
+}
+
+/// <summary>The rules of a board.</summary>
+internal sealed class RackBoardValidator : AbstractValidator<RackBoardRequest>
+{
+    private const string Own = "service's own limit";
+    private const int MostDefects = 60, MostPoints = 60;
+    private static readonly string[] Species = [.. WoodCatalogue.All.Select(species => species.Id)];
+
+    /// <summary>States the rules.</summary>
+    public RackBoardValidator()
+    {
+        RuleFor(b => b.Id).NotNull().Saying("An id is required: the answer names the board by it.").Printable(Labels.Longest);
+        RuleFor(b => b.LengthMm).NotNull().Saying("The length is required.").InRange(300, 6100, "mm", $"Boards of up to 20 ft ({Own}).");
+        RuleFor(b => b.WidthMm).NotNull().Saying("The width is required.").InRange(40, 1300, "mm", $"Boards, and panels glued up ({Own}).");
+        RuleFor(b => b.ThicknessMm).NotNull().Saying("The thickness is required.").InRange(10, 120, "mm", $"Boards ({Own}).");
+        RuleFor(b => b.Species).NotNull().Saying("A species is required: paddles are laid out on boards of their wood.");
+        RuleFor(b => b.Species).OneOf(Species, "Woods that are known here; /v1/woods lists them.");
+        RuleFor(b => b.Count).InRange(1, 500, "boards", $"Up to 500 boards at once ({Own}).");
+        RuleFor(b => b.PriceEach).InRange(0, 1_000_000, "", $"Prices in any money ({Own}).");
+        RuleFor(b => b.GrainDegrees).InRange(0, 45, "degrees", "From along the edge to where it is as much across.");
+        RuleFor(b => b.SapwoodNearMm).InRange(0, 1300, "mm", "A strip of the board.");
+        RuleFor(b => b.SapwoodFarMm).InRange(0, 1300, "mm", "A strip of the board.");
+        RuleFor(b => b.Defects).AtMost(MostDefects, "defects", $"Up to {MostDefects} defects a board are looked at ({Own}).");
+        RuleForEach(b => b.Defects).SetValidator(new DefectRules()).When(b => b.Defects?.Count <= MostDefects);
+    }
+
+    private sealed class DefectRules : AbstractValidator<BoardDefectRequest>
+    {
+        private const string Place = "On or near the board.";
+
+        public DefectRules()
+        {
+            RuleFor(d => d.Kind).NotNull().Saying("A kind is required.");
+            RuleFor(d => d.Kind).OneOf(LayoutOrderReader.DefectKinds, "Shapes of defects.");
+            RuleFor(d => d.XMm).InRange(-1000, 7100, "mm", Place);
+            RuleFor(d => d.YMm).InRange(-1000, 2300, "mm", Place);
+            RuleFor(d => d.RadiusMm).InRange(0.5, 1000, "mm", Place);
+            RuleFor(d => d.LengthMm).InRange(0.5, 7100, "mm", Place);
+            RuleFor(d => d.WidthMm).InRange(0.5, 2300, "mm", Place);
+            RuleFor(d => d.Points).AtMost(MostPoints, "corners", $"Up to {MostPoints} corners ({Own}).");
+            RuleForEach(d => d.Points).SetValidator(new PointRules()).When(d => d.Points?.Count <= MostPoints);
+            RuleFor(d => d).Custom((defect, context) =>
+            {
+                foreach (var (path, fault) in Faults(defect)) context.AddFaultBelow(path, fault);
+            });
+        }
+
+        // What each kind needs, and no more: a member that means nothing here is a slip.
+        private static IEnumerable<(string Path, Fault Fault)> Faults(BoardDefectRequest defect)
+        {
+            (string Path, object? Value, bool IsNeeded)[] members = defect.Kind switch
+            {
+                "circle" => [("XMm", defect.XMm, true), ("YMm", defect.YMm, true), ("RadiusMm", defect.RadiusMm, true), ("LengthMm", defect.LengthMm, false), ("WidthMm", defect.WidthMm, false), ("Points", defect.Points, false)],
+                "rectangle" => [("XMm", defect.XMm, true), ("YMm", defect.YMm, true), ("LengthMm", defect.LengthMm, true), ("WidthMm", defect.WidthMm, true), ("RadiusMm", defect.RadiusMm, false), ("Points", defect.Points, false)],
+                "polygon" => [("Points", defect.Points, true), ("XMm", defect.XMm, false), ("YMm", defect.YMm, false), ("RadiusMm", defect.RadiusMm, false), ("LengthMm", defect.LengthMm, false), ("WidthMm", defect.WidthMm, false)],
+                _ => [],
+            };
+            foreach (var (path, value, isNeeded) in members)
+            {
+                if (isNeeded && value is null) yield return (path, new($"A {defect.Kind} needs this.", Code: RefusalCodes.Missing));
+                if (!isNeeded && value is not null) yield return (path, new($"A {defect.Kind} has none of this: leave it out.", FaultValue.Show(value)));
+            }
+
+            if (defect is not { Kind: "polygon", Points: { } points } || points.Count > MostPoints) yield break;
+            if (points.Count < 3) yield return ("Points", new("A polygon has three corners or more.", points.Count, 3, MostPoints, "corners"));
+            else if (points.All(point => point is { XMm: not null, YMm: not null }) && ExactClearance.CrossesItself([.. points.Select(point => (point.XMm!.Value, point.YMm!.Value))]))
+                yield return ("Points", new("The sides of this polygon cross or touch each other: give its corners in order around it.", Code: "crosses-itself"));
+        }
+    }
+
+    private sealed class PointRules : AbstractValidator<BoardPointRequest>
+    {
+        public PointRules()
+        {
+            RuleFor(p => p.XMm).NotNull().Saying("The place is required.").InRange(-1000, 7100, "mm", "On or near the board.");
+            RuleFor(p => p.YMm).NotNull().Saying("The place is required.").InRange(-1000, 2300, "mm", "On or near the board.");
+        }
+    }
+}
