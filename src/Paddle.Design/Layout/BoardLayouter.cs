@@ -22,22 +22,25 @@ internal sealed record FilledBoard(int Board, IReadOnlyList<int> Paddles, Arrang
 internal sealed record SolvedLayout(IReadOnlyList<FilledBoard> Boards, IReadOnlyList<LayoutShape> Shapes, Func<int, int, bool> Fits, bool IsCutShort);
 
 /// <summary>
-/// Lays paddles out on boards with their true outlines. A first answer fills board after board; where there are few kinds of paddle, the sets
-/// that each board holds are listed too, and an integer program chooses among them. The better of the two is then mended: a few boards are
-/// emptied and their paddles laid anew, again and again, and what counts less is kept. Theory N2–N4.
+/// Lays paddles out on boards with their true outlines. Where there are few kinds of paddle, the sets that each board
+/// holds are listed and an integer program chooses among them; where there are many, board after board is filled. The answer is then mended: a
+/// few boards are emptied and their paddles laid anew, again and again, and what counts less is kept. Theory N2–N4.
 /// </summary>
 internal sealed class BoardLayouter
 {
     // With more kinds the sets are too many to list.
     private const int MostListed = 5;
     private const int MostOnABoard = 12;
-    // Boards are looked at by steps of length.
-    private const double LengthStepMm = 50;
+    // Arrangements of a set that larger sets grow from.
+    private const int MostKept = 3;
+    // Boards are looked at by steps of length; more room to slide than this lets nothing come closer.
+    private const double LengthStepMm = 50, SlideMm = 300;
     // More of a face than this no set of outlines covers: the blade of one lies beside the shaft of another at best.
     private const double MostCover = 0.6;
-    private const int Mendings = 400;
+    // So many mendings in a row that mend nothing end the search.
+    private const int VainMendings = 60;
     // Shares of the effort after which listing and mending end, and of the time left that the program may take.
-    private const double ListingShare = 0.5, MendingShare = 0.8, ProgramShare = 0.4;
+    private const double ListingShare = 0.6, MendingShare = 0.85, ProgramShare = 0.5;
 
     private readonly LayoutOrder order;
     private readonly SearchEffort effort;
@@ -75,9 +78,8 @@ internal sealed class BoardLayouter
         int[] boards = [.. Enumerable.Range(0, order.Boards.Count).Where(b => order.Boards[b].SpeciesId == speciesId)];
         int[] paddles = [.. Enumerable.Range(0, order.Paddles.Count).Where(p => order.Paddles[p].SpeciesId == speciesId && boards.Any(b => Takes(b, p)))];
         if (paddles.Length == 0) return [];
-        var best = new PartialLayout([], [.. paddles.SelectMany(p => Enumerable.Repeat(p, order.Paddles[p].Count))]);
+        var best = paddles.Length <= MostListed ? Program(boards, paddles) : new([], [.. paddles.SelectMany(p => Enumerable.Repeat(p, order.Paddles[p].Count))]);
         Fill(best, boards);
-        if (paddles.Length <= MostListed && Program(boards, paddles) is { } program && Compare(program, best) < 0) best = program;
         return Mended(best, boards).Boards;
     }
 
@@ -103,7 +105,7 @@ internal sealed class BoardLayouter
         return order.IsByPrice ? (long)Math.Round(100 * board.Price!.Value) * 100_000 + areaCm2 : areaCm2;
     }
 
-    private PartialLayout? Program(int[] boards, int[] paddles)
+    private PartialLayout Program(int[] boards, int[] paddles)
     {
         var patterns = Patterns(boards, paddles);
         int[] counts = [.. paddles.Select(p => order.Paddles[p].Count)];
@@ -125,28 +127,36 @@ internal sealed class BoardLayouter
         var table = new DistanceTable([.. paddles.Select(p => shapes[p])], effort);
         int[] most = [.. paddles.Select(p => order.Paddles[p].Count)];
         var found = new List<CuttingPattern>();
-        foreach (var group in boards.GroupBy(b => order.Boards[b].Defects.Count == 0 ? Math.Floor(order.Boards[b].LengthMm / LengthStepMm) : -1 - b))
+        var (shortest, longest) = (paddles.Min(p => shapes[p].LengthMm), paddles.Max(p => shapes[p].LengthMm));
+        foreach (var group in boards.GroupBy(b => order.Boards[b].Defects.Count == 0 ? Likeness(order.Boards[b].LengthMm, shortest, longest) : -1 - b))
         {
             var kinds = group.Select(b => order.Boards[b]).ToList();
             var widest = kinds.MaxBy(board => board.WidthMm)! with { LengthMm = kinds.Min(board => board.LengthMm) };
             var sets = Sets(new(widest, table, effort), most);
             foreach (var b in group)
             {
-                bool IsHeld((int[] Counts, double WidthMm) set) =>
-                    set.WidthMm <= order.Boards[b].WidthMm && paddles.Select((p, kind) => set.Counts[kind] == 0 || Takes(b, p)).All(holds => holds);
-                var held = sets.Where(IsHeld).Select(set => set.Counts).ToList();
-                found.AddRange(held.Where(set => !held.Exists(other => IsWithin(set, other))).Select(counts => new CuttingPattern(Array.IndexOf(boards, b), counts)));
+                bool IsHeld((int[] Counts, Arrangement Laid) set) =>
+                    set.Laid.TopMm <= order.Boards[b].WidthMm && paddles.Select((p, kind) => set.Counts[kind] == 0 || Takes(b, p)).All(holds => holds);
+                var held = sets.Where(IsHeld).ToList();
+                found.AddRange(held.Where(set => !held.Exists(other => IsWithin(set.Counts, other.Counts))).Select(set => new CuttingPattern(Array.IndexOf(boards, b), set.Counts, set.Laid)));
             }
         }
 
         return found;
     }
 
-    // Sets grow by one paddle at a time: what a board does not hold it holds with no further paddle either.
-    private List<(int[] Counts, double WidthMm)> Sets(BoardPacker packer, int[] most)
+    // A board's further length gives room to slide, until there is enough of it, and then until two lie in a row.
+    private static double Likeness(double boardMm, double shortestMm, double longestMm) =>
+        boardMm < longestMm + SlideMm ? Math.Floor(boardMm / LengthStepMm)
+        : boardMm < 2 * shortestMm ? Math.Floor((longestMm + SlideMm) / LengthStepMm)
+        : Math.Floor(boardMm / LengthStepMm);
+
+    // Sets grow by one paddle at a time: what a board does not hold it holds with no further paddle either, and the best
+    // arrangements of a set grow out of good ones of the sets with one paddle less.
+    private List<(int[] Counts, Arrangement Laid)> Sets(BoardPacker packer, int[] most)
     {
-        var all = new List<(int[] Counts, double WidthMm)>();
         var layer = new List<int[]> { new int[most.Length] };
+        var known = new Dictionary<string, (int[] Counts, List<Arrangement> Laid)> { [Key(layer[0])] = (layer[0], [new([], 0)]) };
         for (var size = 1; size <= MostOnABoard && layer.Count > 0; size++)
         {
             var next = new List<int[]>();
@@ -158,16 +168,35 @@ internal sealed class BoardLayouter
                     if (set[kind] == most[kind] || set.AsSpan(kind + 1).ContainsAnyExcept(0)) continue;
                     var more = (int[])set.Clone();
                     more[kind]++;
-                    if (packer.Look(more, PackingCare.Quick) is not { } found) continue;
+                    var laid = Grown(more);
+                    if (laid.Count == 0) continue;
+                    known[Key(more)] = (more, laid);
                     next.Add(more);
-                    all.Add((more, found.TopMm));
                 }
             }
 
             layer = next;
         }
 
-        return all;
+        return [.. known.Values.Skip(1).Select(one => (one.Counts, one.Laid[0]))];
+
+        List<Arrangement> Grown(int[] set)
+        {
+            var found = new List<Arrangement>();
+            for (var kind = 0; kind < set.Length; kind++)
+            {
+                if (set[kind] == 0) continue;
+                set[kind]--;
+                var isKnown = known.TryGetValue(Key(set), out var fewer);
+                set[kind]++;
+                if (!isKnown) return [];
+                foreach (var laid in fewer.Laid) found.AddRange(packer.Insertions(laid, kind));
+            }
+
+            return [.. found.OrderBy(laid => laid.TopMm).DistinctBy(laid => Math.Round(laid.TopMm)).Take(MostKept)];
+        }
+
+        static string Key(int[] set) => string.Join(' ', set);
     }
 
     private static bool IsWithin(int[] set, int[] other)
@@ -191,10 +220,15 @@ internal sealed class BoardLayouter
         {
             for (var time = 0; time < times[k]; time++)
             {
-                int[] taken = [.. patterns[k].Counts.SelectMany((count, kind) => Enumerable.Repeat(kind, Math.Min(count, waiting[kind])))];
-                if (taken.Length == 0 || Packed(boards[patterns[k].Board], [.. taken.Select(kind => paddles[kind])]) is not { } one) continue;
-                filled.Add(one);
-                foreach (var kind in taken) waiting[kind]--;
+                var laid = new List<Laid>();
+                foreach (var one in patterns[k].Laid.Paddles)
+                {
+                    if (waiting[one.Kind] == 0) continue;
+                    waiting[one.Kind]--;
+                    laid.Add(one with { Kind = paddles[one.Kind] });
+                }
+
+                if (laid.Count > 0) filled.Add(new(boards[patterns[k].Board], [.. laid.Select(one => one.Kind)], new(laid, patterns[k].Laid.TopMm)));
             }
         }
 
@@ -281,7 +315,7 @@ internal sealed class BoardLayouter
     private PartialLayout Mended(PartialLayout best, int[] boards)
     {
         var random = new Random(1);
-        for (var turn = 0; turn < Mendings && best.Boards.Count > 0 && !effort.IsOver(MendingShare); turn++)
+        for (var vain = 0; vain < VainMendings && best.Boards.Count > 0 && !effort.IsOver(MendingShare); vain++)
         {
             var next = best.Copy();
             var emptied = 1 + random.Next(Math.Min(3, next.Boards.Count));
@@ -295,7 +329,9 @@ internal sealed class BoardLayouter
 
             Fill(next, boards, random);
             for (var k = 0; k < next.Boards.Count; k++) next.Boards[k] = Lesser(next.Boards, next.Boards[k], boards);
-            if (Compare(next, best) <= 0) best = next;
+            var better = Compare(next, best);
+            if (better < 0) vain = 0;
+            if (better <= 0) best = next;
         }
 
         return best;

@@ -77,17 +77,17 @@ internal sealed class BoardPacker(RackBoard board, DistanceTable table, SearchEf
 
     /// <summary>Lays one more paddle among those that lie where they lie.</summary>
     /// <returns>The arrangement that takes the least of the board's width, or null where there is no room.</returns>
-    public Arrangement? Insert(Arrangement laid, int kind)
+    public Arrangement? Insert(Arrangement laid, int kind) => Insertions(laid, kind).MinBy(one => one.TopMm);
+
+    /// <summary>The same, each way round.</summary>
+    public IEnumerable<Arrangement> Insertions(Arrangement laid, int kind)
     {
-        if (!MayHold(shapes[kind])) return null;
-        Candidate? best = null;
+        if (!MayHold(shapes[kind])) yield break;
         var state = new State(laid, []);
         foreach (var isTurned in (bool[])[false, true])
         {
-            if (Nearest(state, kind, isTurned, DistanceTable.LatticeMm) is { } one && one.TopMm <= board.WidthMm + Hair && !(best?.Rank <= one.Rank)) best = one;
+            if (Nearest(state, kind, isTurned, PackingCare.Quick.StepMm) is { } one && one.TopMm <= board.WidthMm + Hair) yield return new([.. laid.Paddles, one.Next], one.TopMm);
         }
-
-        return best is { } found ? new([.. laid.Paddles, found.Next], found.TopMm) : null;
     }
 
     /// <summary>The same paddles laid closer, by the fine silhouettes.</summary>

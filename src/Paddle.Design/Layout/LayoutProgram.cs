@@ -5,7 +5,8 @@ namespace Paddle.Design.Layout;
 /// <summary>A set of paddles that one kind of board holds.</summary>
 /// <param name="Board">Which kind of board.</param>
 /// <param name="Counts">How many of each kind of paddle.</param>
-internal sealed record CuttingPattern(int Board, int[] Counts);
+/// <param name="Laid">How they lie on it.</param>
+internal sealed record CuttingPattern(int Board, int[] Counts, Arrangement Laid);
 
 /// <summary>What the program may use and must make.</summary>
 /// <param name="Supply">Boards of each kind.</param>

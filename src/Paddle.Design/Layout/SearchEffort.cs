@@ -9,7 +9,7 @@ namespace Paddle.Design.Layout;
 internal sealed class SearchEffort(TimeSpan limit, CancellationToken cancellation)
 {
     // Looks at a place along a board that are made in a millisecond of a slow machine.
-    private const double LooksByMs = 3000;
+    private const double LooksByMs = 5000;
 
     private readonly long begun = Stopwatch.GetTimestamp();
     private long spent;
