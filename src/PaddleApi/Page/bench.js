@@ -1,7 +1,7 @@
 // The helper in mid-build: a stage, a weight and a balance point in, where to take wood out, with its picture.
 
 import { getJson, postForText, postJson, Refusal } from './api.js';
-import { length, mass, massFigure, massUnitName, parseLength, parseMass, lengthFigure } from './measure.js';
+import { lengthFigure, mass, massFigure, massUnitName, parseLength, parseMass, roughLength } from './measure.js';
 import { $, make, setError, showPicture } from './parts.js';
 
 const USUAL_STAGE = 'blade-planed';
@@ -69,7 +69,7 @@ function expect() {
   };
   put('stage', stage?.stopWhen);
   put('weight', stage && `To plan ${mass(stage.massG.value, units)}; boards differ, ${massFigure(stage.massG.low, units)} to ${massFigure(stage.massG.high, units)} ${massUnitName(units)} is usual.`);
-  put('point', stage && `To plan ${length(stage.balanceMm.value, units)}, ${lengthFigure(stage.balanceMm.low, units)} to ${length(stage.balanceMm.high, units)} is usual.`);
+  put('point', stage && `From the top of the grip. To plan ${roughLength(stage.balanceMm.value, units)}; ${roughLength(stage.balanceMm.low, units)} to ${roughLength(stage.balanceMm.high, units)} is usual.`);
 }
 
 async function ask(measuredAgain) {
@@ -119,6 +119,8 @@ function show(answer, svg) {
   $('bench-doubts').replaceChildren(...answer.doubts.map(doubt => make('li', {}, doubt.text)));
   showPicture($('bench-picture'), svg, `Where to take wood. ${[answer.summary, ...answer.removals.map(cut => cut.how)].join(' ')}`);
   $('bench-picture').hidden = false;
+  $('bench-drawing').hidden = answer.status === 'measure-again';
+  $('bench-swipe').hidden = $('bench-drawing').hidden;
   $('bench-cuts').replaceChildren(...answer.removals.map(cut => make('li', {}, cut.how)));
   $('bench-advice').replaceChildren(...answer.advice.map(one => make('li', {}, one.text)));
   const canHold = answer.status === 'measure-again' && answer.advice.some(one => one.code === 'hold-to-it');

@@ -1,6 +1,6 @@
 // What an answer says, laid out: figures with the checks that concern them, others beside it, files, cautions.
 
-import { decimal, length, lengthFigure, mass, roughLength, unitName } from './measure.js';
+import { decimal, fixed, length, lengthFigure, lengthUp, mass, roughLength, unitName } from './measure.js';
 import { capital, make } from './parts.js';
 import { address } from './api.js';
 
@@ -30,7 +30,7 @@ export function outcome(design) {
 /** The key figures, each with the checks that concern it. */
 export function figures(design, units, names) {
   const { lengths, sizes, mass: weight, strength, flex, design: asked } = design;
-  const one = mm => lengthFigure(mm, units);
+  const [one, up] = [mm => lengthFigure(mm, units), mm => lengthUp(mm, units)];
   const unit = unitName(units);
   const governing = strength.cases.find(item => item.id === strength.governingCase);
   const board = design.checks.find(check => check.id === 'board.stock');
@@ -38,11 +38,11 @@ export function figures(design, units, names) {
     ['Length', length(lengths.overallMm, units), `Hands ${length(asked.handSpacingMm, units)} apart, ${length(lengths.throatMm, units)} from the top of the grip to the blade.`, /^size\./],
     ['Weight, finished', mass(weight.finishedG, units), `${mass(weight.totalG, units)} as bare wood.`, /^mass\./],
     ['Balances, finished', capital(balanceWords(design, units)), `Lower hand ${length(lengths.lowerHandMm, units)} from the top of the grip.`, /^balance\./],
-    ['Shaft at the lower hand', `${one(sizes.shaftWidthMm)} × ${one(sizes.shaftThicknessMm)} ${unit}`, `${one(sizes.upperWidthMm)} × ${one(sizes.upperThicknessMm)} ${unit} below the grip.`, /^(hand\.|shape\.shaft)/],
+    ['Shaft at the lower hand', `${up(sizes.shaftWidthMm)} × ${up(sizes.shaftThicknessMm)} ${unit}`, `${up(sizes.upperWidthMm)} × ${up(sizes.upperThicknessMm)} ${unit} below the grip.`, /^(hand\.|shape\.shaft)/],
     ['Blade', `${one(lengths.bladeMm)} × ${one(asked.blade.widthMm)} ${unit}`, `${names.family(asked.blade.family)}. ${names.water(asked.blade.family)}`, /^shape\.(?!shaft)/],
-    ['Thickness at mid-blade', length(sizes.middleThicknessMm, units), `${length(sizes.throatThicknessMm, units)} at the throat, ${length(sizes.tipThicknessMm, units)} near the tip, ${length(sizes.edgeThicknessMm, units)} at the edge.`, null],
+    ['Thickness at mid-blade', `${up(sizes.middleThicknessMm)} ${unit}`, `${up(sizes.throatThicknessMm)} ${unit} at the throat, ${up(sizes.tipThicknessMm)} ${unit} near the tip, ${up(sizes.edgeThicknessMm)} ${unit} at the edge.`, null],
     ['Flex', length(flex.benchFlexMm, units), `How far the blade gives under ${units === 'inch' ? '11 lb' : '5 kg'}, held at both hands.`, /^flex\./],
-    ['Strength', `${decimal(governing.safetyFactor, 2)} of ${decimal(governing.leastSafetyFactor, 2)}`, `Safety factor of the ${plain(governing.id)}, of the least that is asked.`, /^strength\./],
+    ['Strength', `${fixed(governing.safetyFactor, 2)} of ${fixed(governing.leastSafetyFactor, 2)}`, `Safety factor in the ${plain(governing.id)}, of what is asked of it.`, /^strength\./],
     ['Wood', names.wood(asked.wood.species), '', /^wood\./],
   ];
   if (board) rows.push(['Board', length(board.limit, units), asked.wood.boardThicknessMm ? 'Yours, as it lies.' : 'Thickness to buy.', /^board\./]);
@@ -60,28 +60,30 @@ function figure(name, value, more, checks, units) {
     value && make('p', { class: 'value' }, value),
     more && make('p', { class: 'more' }, more),
     checks.length > 0 && make('ul', { class: 'checks' }, checks.map(check => checkLine(check, units))),
-    sources.length > 0 && make('details', {}, make('summary', { 'aria-label': `Where the limits come from: ${name}` }, 'Where the limits come from'),
+    sources.length > 0 && make('details', {}, make('summary', { 'aria-label': `Sources: ${name}` }, 'Sources'),
       make('ul', { class: 'sources' }, sources.map(source => make('li', {}, source)))));
 }
+
+const ABOUT = { 'shape.blade-length': 'Length', 'shape.blade-width': 'Width', 'shape.fullness': 'Fullness', 'wood.slope-of-grain': 'Grain' };
 
 function checkLine(check, units) {
   const [mark, said] = MARKS[check.status];
   const isCase = check.id.startsWith('strength.') && check.id !== 'strength.damp' && check.id !== 'strength.shaft-buckling';
   const figures = `${asRead(check.value, check.unit, units)} of ${asRead(check.limit, check.unit, units)}`;
   const words = isCase ? `${capital(plain(check.id.slice('strength.'.length)))}: ${lower(check.message).replace(/\.$/, '')}, ${figures}.`
+    : check.status === 'pass' && ABOUT[check.id] ? `${ABOUT[check.id]}: ${lower(check.message)}`
     : check.status === 'pass' || /^(balance|board|wood)\./.test(check.id) ? check.message
-    : `${check.message.replace(/\.$/, '')}: ${asRead(check.value, check.unit, units)}, where ${asRead(check.limit, check.unit, units)} is the limit.`;
+    : `${ABOUT[check.id] ? `${ABOUT[check.id]}: ${lower(check.message)}` : check.message}`.replace(/\.$/, '') + `: ${asRead(check.value, check.unit, units)}, where ${asRead(check.limit, check.unit, units)} is the limit.`;
   return make('li', { class: check.status },
     make('span', { class: 'mark', 'aria-hidden': 'true' }, mark), make('span', { class: 'hidden-text' }, said), words);
 }
 
-const asRead = (value, unit, units) => unit === 'mm' ? length(value, units) : unit === 'g' ? mass(value, units) : `${decimal(value, 2)}${unit ? ` ${unit}` : ''}`;
+const asRead = (value, unit, units) => unit === 'mm' ? length(value, units) : unit === 'g' ? mass(value, units) : unit ? `${decimal(value, 1)} ${unit}` : fixed(value, 2);
 const lower = text => text ? text[0].toLowerCase() + text.slice(1) : text;
 const plain = id => id.replaceAll('-', ' ');
 
 /** One card among those side by side. */
 export function card({ title, why, design, current, isCurrent, units, take }) {
-  const than = (value, own, words) => current && !isCurrent && Math.round(value - own) !== 0 ? ` ${words(value - own)}` : '';
   const isWeak = design.unmetAims.some(aim => aim.code.startsWith('strength.'));
   return make('li', { class: isCurrent ? 'current' : null },
     make('h3', {}, title),
@@ -105,7 +107,7 @@ function comparison(design, current, units) {
 }
 
 const FILES = [
-  ['templates', 'Templates to print', 'PDF at true scale, tiled for your paper.', ['a4', 'letter', 'a3', 'roll']],
+  ['templates', 'Templates to print', 'PDF at true scale on sheets of A4. Other paper:', ['a4', 'letter', 'a3', 'roll']],
   ['buildSheet', 'Build sheet', 'Every stage: what to mark, measure and when to stop.'],
   ['buildSheetPdf', 'Build sheet as PDF', 'The same, ready for the printer.'],
   ['dxf', 'Template for CAD', 'DXF with layers, millimetres.'],
@@ -141,5 +143,5 @@ export function cautions(list) {
   }
   return groups.filter(([, all]) => all.length).map(([title, all]) => make('div', {},
     make('h3', {}, title),
-    all.map(caution => [make('p', {}, caution.text), make('p', { class: 'source' }, `Source: ${caution.source}`)])));
+    all.map(caution => make('div', {}, make('p', {}, caution.text), make('p', { class: 'source' }, `Source: ${caution.source}`)))));
 }

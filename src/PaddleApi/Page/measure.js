@@ -56,8 +56,8 @@ function parse(text, table, own) {
 }
 
 /** Inches and a reduced fraction, such as 35 7/16. */
-export function inches(mm, denominator) {
-  let steps = Math.round(Math.abs(mm) / MM_PER_INCH * denominator), parts = denominator;
+export function inches(mm, denominator, round = Math.round) {
+  let steps = round(Math.abs(mm) / MM_PER_INCH * denominator), parts = denominator;
   const whole = Math.floor(steps / parts);
   steps -= whole * parts;
   while (steps > 0 && steps % 2 === 0) [steps, parts] = [steps / 2, parts / 2];
@@ -69,6 +69,14 @@ export function inches(mm, denominator) {
 export const lengthFigure = (mm, units) => units === 'inch'
   ? inches(mm, Math.abs(mm) > FINE_UP_TO_MM ? 16 : 32)
   : decimal(mm, 1);
+
+// A size stated to a tenth of a millimetre is known to half of one.
+const SAME_MM = 0.05;
+
+/** A thickness that a limit holds: never less than is meant. */
+export const lengthUp = (mm, units) => units === 'inch'
+  ? inches(Math.max(0, mm - SAME_MM), mm > FINE_UP_TO_MM ? 16 : 32, Math.ceil)
+  : decimal(Math.ceil(mm * 10 - 1e-6) / 10, 1);
 
 export const unitName = units => units === 'inch' ? 'in' : 'mm';
 export const massUnitName = units => units === 'inch' ? 'oz' : 'g';
@@ -83,7 +91,9 @@ export const roughLength = (mm, units) => `${units === 'inch' ? inches(mm, 16) :
 export const massFigure = (g, units) => units === 'inch' ? decimal(g / G_PER_OUNCE, 1) : decimal(g, 0);
 
 /** A weight; an inch shop reads grams beside its ounces, for that is what its kitchen scale shows. */
-export const mass = (g, units) => units === 'inch' ? `${decimal(g / G_PER_OUNCE, 1)} oz (${decimal(g, 0)} g)` : `${decimal(g, 0)} g`;
+export const mass = (g, units) => units === 'inch' ? `${fixed(g / G_PER_OUNCE, 1)} oz (${decimal(g, 0)} g)` : `${decimal(g, 0)} g`;
+
+export const fixed = (value, places) => value.toFixed(places).replace('-', '−');
 
 export const decimal = (value, places) => {
   const text = Number(value.toFixed(places)).toString();

@@ -4,6 +4,7 @@ import { address, getJson, getText, pause, postJson, Refusal } from './api.js';
 import * as bench from './bench.js';
 import { balanceWords, card, cautions, figures, files, outcome } from './figures.js';
 import { length, lengthFigure, mass, parseLength, unitName, massUnitName } from './measure.js';
+import { upright } from './upright.js';
 import { $, capital, copyButton, descriptionOf, make, setError, showPicture } from './parts.js';
 
 const TYPING_MS = 350;
@@ -256,13 +257,14 @@ function show(found) {
   busy(false);
   if (svg) showPicture($('picture'), svg, descriptionOf(svg));
   $('drawing').hidden = !svg;
+  $('whole').hidden = !svg;
   $('picture').hidden = !svg;
   $('shared').hidden = !isShared;
   $('reasons').replaceChildren(...(fit?.reasons ?? []).map(reason => make('li', {}, reason)));
   $('why').hidden = !fit;
   if (fit) {
-    $('wood').options[0].textContent = `Chosen for you: ${names.wood(fit.design.wood.species).toLowerCase()}`;
-    $('family').options[0].textContent = `Chosen for your water: ${names.family(fit.design.blade.family).toLowerCase()}`;
+    $('wood').options[0].textContent = `Chosen: ${names.wood(fit.design.wood.species).toLowerCase()}`;
+    $('family').options[0].textContent = `Chosen: ${names.family(fit.design.blade.family).toLowerCase()}`;
   }
   history.replaceState(null, '', `#${design.designCode}&water=${$('water').value}`);
   $('engine').textContent = `Engine ${design.engineVersion}`;
@@ -275,6 +277,8 @@ function showUnits({ design, fit, request, answers }) {
   const { units } = state;
   $('outcome').replaceChildren(outcome(design));
   $('figures').replaceChildren(...figures(design, units, names));
+  $('upright').replaceChildren(upright(design, units));
+  $('whole').href = address(design.links.overview) + (design.design.drawing.units === units ? '' : `?units=${units}`);
   $('files').replaceChildren(...files(design, units));
   $('cautions').replaceChildren(...cautions(design.cautions));
   showRequests(design, fit && fittingRequest(answers), request);
