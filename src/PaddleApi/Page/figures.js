@@ -41,7 +41,7 @@ export function figures(design, units, names) {
     ['Shaft at the lower hand', `${up(sizes.shaftWidthMm)} × ${up(sizes.shaftThicknessMm)} ${unit}`, `${up(sizes.upperWidthMm)} × ${up(sizes.upperThicknessMm)} ${unit} below the grip.`, /^(hand\.|shape\.shaft)/],
     ['Blade', `${one(lengths.bladeMm)} × ${one(asked.blade.widthMm)} ${unit}`, `${names.family(asked.blade.family)}. ${names.water(asked.blade.family)}`, /^shape\.(?!shaft)/],
     ['Thickness at mid-blade', `${up(sizes.middleThicknessMm)} ${unit}`, `${up(sizes.throatThicknessMm)} ${unit} at the throat, ${up(sizes.tipThicknessMm)} ${unit} near the tip, ${up(sizes.edgeThicknessMm)} ${unit} at the edge.`, null],
-    ['Flex', length(flex.benchFlexMm, units), `How far the blade gives under ${units === 'inch' ? '11 lb' : '5 kg'}, held at both hands.`, /^flex\./],
+    ['Flex', length(flex.benchFlexMm, units), `How far the blade gives under ${units === 'inch' ? '11\u00a0lb' : '5\u00a0kg'}, held at both hands.`, /^flex\./],
     ['Strength', `${fixed(governing.safetyFactor, 2)} of ${fixed(governing.leastSafetyFactor, 2)}`, `Safety factor in the ${plain(governing.id)}, of what is asked of it.`, /^strength\./],
     ['Wood', names.wood(asked.wood.species), '', /^wood\./],
   ];
@@ -59,22 +59,35 @@ function figure(name, value, more, checks, units) {
     make('h3', {}, name),
     value && make('p', { class: 'value' }, value),
     more && make('p', { class: 'more' }, more),
-    checks.length > 0 && make('ul', { class: 'checks' }, checks.map(check => checkLine(check, units))),
+    checks.length > 0 && make('ul', { class: 'checks' }, lines(checks, units)),
     sources.length > 0 && make('details', {}, make('summary', { 'aria-label': `Sources: ${name}` }, 'Sources'),
       make('ul', { class: 'sources' }, sources.map(source => make('li', {}, source)))));
 }
 
 const ABOUT = { 'shape.blade-length': 'Length', 'shape.blade-width': 'Width', 'shape.fullness': 'Fullness', 'wood.slope-of-grain': 'Grain' };
 
+const isCase = check => check.id.startsWith('strength.') && !['strength.damp', 'strength.shaft-buckling'].includes(check.id);
+
+// Load cases that all hold are one line: who reads on wants the figures, not five times the same words.
+function lines(checks, units) {
+  const cases = checks.filter(isCase);
+  if (cases.length < 2 || cases.some(check => check.status !== 'pass')) return checks.map(check => checkLine(check, units));
+  const all = cases.map(check => `${plain(check.id.slice('strength.'.length))} ${fixed(check.value, 2)} of ${fixed(check.limit, 2)}`).join(', ');
+  return [marked('pass', `Strong enough: ${all}.`), ...checks.filter(check => !isCase(check)).map(check => checkLine(check, units))];
+}
+
 function checkLine(check, units) {
-  const [mark, said] = MARKS[check.status];
-  const isCase = check.id.startsWith('strength.') && check.id !== 'strength.damp' && check.id !== 'strength.shaft-buckling';
   const figures = `${asRead(check.value, check.unit, units)} of ${asRead(check.limit, check.unit, units)}`;
-  const words = isCase ? `${capital(plain(check.id.slice('strength.'.length)))}: ${lower(check.message).replace(/\.$/, '')}, ${figures}.`
+  const words = isCase(check) ? `${capital(plain(check.id.slice('strength.'.length)))}: ${lower(check.message).replace(/\.$/, '')}, ${figures}.`
     : check.status === 'pass' && ABOUT[check.id] ? `${ABOUT[check.id]}: ${lower(check.message)}`
     : check.status === 'pass' || /^(balance|board|wood)\./.test(check.id) ? check.message
     : `${ABOUT[check.id] ? `${ABOUT[check.id]}: ${lower(check.message)}` : check.message}`.replace(/\.$/, '') + `: ${asRead(check.value, check.unit, units)}, where ${asRead(check.limit, check.unit, units)} is the limit.`;
-  return make('li', { class: check.status },
+  return marked(check.status, words);
+}
+
+function marked(status, words) {
+  const [mark, said] = MARKS[status];
+  return make('li', { class: status },
     make('span', { class: 'mark', 'aria-hidden': 'true' }, mark), make('span', { class: 'hidden-text' }, said), words);
 }
 

@@ -81,17 +81,23 @@ export const lengthUp = (mm, units) => units === 'inch'
 export const unitName = units => units === 'inch' ? 'in' : 'mm';
 export const massUnitName = units => units === 'inch' ? 'oz' : 'g';
 
+// A figure and its unit stay on one line.
+const together = text => text.replaceAll(' ', '\u00a0');
+
 /** The same with its unit. */
-export const length = (mm, units) => `${lengthFigure(mm, units)} ${unitName(units)}`;
+export const length = (mm, units) => together(`${lengthFigure(mm, units)} ${unitName(units)}`);
 
 /** A place found with a finger or a tape. */
-export const roughLength = (mm, units) => `${units === 'inch' ? inches(mm, 16) : decimal(mm, 0)} ${unitName(units)}`;
+export const roughLength = (mm, units) => together(`${units === 'inch' ? inches(mm, 16) : decimal(mm, 0)} ${unitName(units)}`);
 
 /** A weight without its unit, for a field. */
 export const massFigure = (g, units) => units === 'inch' ? decimal(g / G_PER_OUNCE, 1) : decimal(g, 0);
 
 /** A weight; an inch shop reads grams beside its ounces, for that is what its kitchen scale shows. */
-export const mass = (g, units) => units === 'inch' ? `${fixed(g / G_PER_OUNCE, 1)} oz (${decimal(g, 0)} g)` : `${decimal(g, 0)} g`;
+export const mass = (g, units) => together(units === 'inch' ? `${fixed(g / G_PER_OUNCE, 1)} oz (${decimal(g, 0)} g)` : `${decimal(g, 0)} g`);
+
+/** A sentence of the service that only speaks millimetres, for an inch shop. */
+export const inUnits = (text, units) => units === 'inch' ? text?.replace(/(\d+(?:\.\d+)?) mm\b/g, (_, mm) => roughLength(Number(mm), units)) : text;
 
 export const fixed = (value, places) => value.toFixed(places).replace('-', '−');
 

@@ -3,7 +3,7 @@
 import { address, getJson, getText, pause, postJson, Refusal } from './api.js';
 import * as bench from './bench.js';
 import { balanceWords, card, cautions, figures, files, outcome } from './figures.js';
-import { length, lengthFigure, mass, parseLength, unitName, massUnitName } from './measure.js';
+import { inUnits, length, lengthFigure, mass, massUnitName, parseLength, unitName } from './measure.js';
 import { upright } from './upright.js';
 import { $, capital, copyButton, descriptionOf, make, setError, showPicture } from './parts.js';
 
@@ -277,6 +277,7 @@ function showUnits({ design, fit, request, answers }) {
   const { units } = state;
   $('outcome').replaceChildren(outcome(design));
   $('figures').replaceChildren(...figures(design, units, names));
+  $('reasons-unit').hidden = units !== 'inch';
   $('upright').replaceChildren(upright(design, units));
   $('whole').href = address(design.links.overview) + (design.design.drawing.units === units ? '' : `?units=${units}`);
   $('files').replaceChildren(...files(design, units));
@@ -321,7 +322,7 @@ async function compare(found) {
       const { design } = await work(answers, options);
       if (mine.signal.aborted) return;
       const title = change.wood ? names.wood(change.wood) : names.family(change.family);
-      $('others').append(card({ title, why, design, current: found.design, units: state.units, take: () => take(change) }));
+      $('others').append(card({ title, why: inUnits(why, state.units), design, current: found.design, units: state.units, take: () => take(change) }));
     }
   } catch {
     // Overtaken, or not to be had: what is there stays.
