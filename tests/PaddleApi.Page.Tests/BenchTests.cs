@@ -18,14 +18,30 @@ public sealed partial class BenchTests(Service service)
 
         await AskAsync(page, massG, balanceMm + 20);
 
-        var summary = page.Locator("#bench-summary");
-        await Assertions.Expect(summary).ToContainTextAsync("Measure again");
-        await page.Locator("#bench-again button").ClickAsync();
-        await Assertions.Expect(summary).ToContainTextAsync("blade");
+        await Assertions.Expect(page.Locator("#bench-summary")).ToContainTextAsync("from the lower third of the blade");
         await Assertions.Expect(page.Locator("#bench-cuts li").First).ToContainTextAsync("off each face");
         await Assertions.Expect(page.Locator("#bench-picture")).ToBeVisibleAsync();
         Assert.True(await page.EvaluateAsync<bool>("async () => { const image = document.getElementById('bench-picture'); await image.decode(); return image.naturalWidth > 100; }"));
         Assert.Contains("Take", await page.Locator("#bench-picture").GetAttributeAsync("alt"), StringComparison.Ordinal);
+        visitor.WasQuiet();
+    }
+
+    [BrowserFact]
+    public async Task A_reading_that_is_doubted_is_believed_when_it_was_taken_again()
+    {
+        await using var visitor = await service.VisitorAsync();
+        await visitor.OpenAsync();
+        var page = visitor.Page;
+        var (massG, balanceMm) = await PlannedAsync(page, "sanded");
+        var summary = page.Locator("#bench-summary");
+
+        await AskAsync(page, massG, balanceMm + 30);
+        await Assertions.Expect(summary).ToContainTextAsync("Measure again");
+        await Assertions.Expect(page.Locator("#bench-picture")).ToBeHiddenAsync();
+        await page.Locator("#bench-again button").ClickAsync();
+
+        await Assertions.Expect(summary).ToContainTextAsync("Take");
+        await Assertions.Expect(page.Locator("#bench-picture")).ToBeVisibleAsync();
         visitor.WasQuiet();
     }
 

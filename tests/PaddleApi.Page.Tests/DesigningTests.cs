@@ -77,13 +77,13 @@ public sealed partial class DesigningTests(Service service)
         says = await visitor.AnotherThanAsync(says);
         await page.Locator("#water").SelectOptionAsync("fast-water");
         says = await visitor.AnotherThanAsync(says);
-        await page.Locator("#wood").SelectOptionAsync("white-ash");
+        await page.Locator("#wood").SelectOptionAsync("sugar-maple");
         says = await visitor.AnotherThanAsync(says);
         await page.Locator("#board").FillAsync("27");
         await visitor.AnotherThanAsync(says);
 
         var request = page.Locator("#requests pre").Last;
-        await Assertions.Expect(request).ToContainTextAsync("\"white-ash\"");
+        await Assertions.Expect(request).ToContainTextAsync("\"sugar-maple\"");
         await Assertions.Expect(request).ToContainTextAsync("\"boardThicknessMm\": 27");
         await Assertions.Expect(page.Locator("#requests pre").Nth(1)).ToContainTextAsync("\"statureMm\": 1750");
         visitor.WasQuiet();

@@ -7,7 +7,7 @@ namespace PaddleApi.Page.Tests;
 /// <summary>The service on a port of its own and a browser before it, for all tests of the page.</summary>
 public sealed class Service : IAsyncLifetime
 {
-    private const float PatienceMs = 60_000;
+    private const float PatienceMs = 30_000;
 
     private readonly Stack<IAsyncDisposable> started = [];
     private IPlaywright? playwright;

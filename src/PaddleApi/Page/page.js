@@ -414,7 +414,7 @@ function listen() {
     $(field).addEventListener('input', () => { lastTyped = Date.now(); typed(field); changed(TYPING_MS); });
     $(field).addEventListener('change', () => { lastTyped = 0; });
   }
-  for (const field of CHOICES) $(field).addEventListener('change', () => changed);
+  for (const field of CHOICES) $(field).addEventListener('change', () => changed());
   $('units').addEventListener('change', event => unitsChosen(event.target.value));
   $('mode').addEventListener('change', event => { setMode(event.target.value); changed(); });
   $('questions').addEventListener('submit', event => { event.preventDefault(); changed(); });
