@@ -258,6 +258,8 @@ function show(found) {
   if (svg) showPicture($('picture'), svg, descriptionOf(svg));
   $('drawing').hidden = !svg;
   $('whole').hidden = !svg;
+  $('undrawn').hidden = Boolean(svg);
+  $('files').hidden = !svg;
   $('picture').hidden = !svg;
   $('shared').hidden = !isShared;
   $('reasons').replaceChildren(...(fit?.reasons ?? []).map(reason => make('li', {}, reason)));
