@@ -136,6 +136,7 @@ public sealed partial class DesigningTests(Service service)
         await Assertions.Expect(visitor.Page.Locator("#outcome")).ToContainTextAsync("Do not build it so");
         await Assertions.Expect(visitor.Page.Locator("#outcome")).ToContainTextAsync("What to do:");
         await Assertions.Expect(visitor.Page.Locator("#figures .fail")).Not.ToHaveCountAsync(0);
+        await Assertions.Expect(visitor.Page.Locator(".figure", new() { HasText = "Yours, as it lies." }).Locator(".value")).ToHaveTextAsync(new Regex(@"^23\smm$"));
         visitor.WasQuiet();
     }
 

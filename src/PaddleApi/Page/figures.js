@@ -45,7 +45,7 @@ export function figures(design, units, names) {
     ['Strength', `${fixed(governing.safetyFactor, 2)} of ${fixed(governing.leastSafetyFactor, 2)}`, `Safety factor in the ${plain(governing.id)}, of what is asked of it.`, /^strength\./],
     ['Wood', names.wood(asked.wood.species), '', /^wood\./],
   ];
-  if (board) rows.push(['Board', length(board.limit, units), asked.wood.boardThicknessMm ? 'Yours, as it lies.' : 'Thickness to buy.', /^board\./]);
+  if (board) rows.push(['Board', length(asked.wood.boardThicknessMm ?? board.limit, units), asked.wood.boardThicknessMm ? 'Yours, as it lies.' : 'Thickness to buy.', /^board\./]);
   const placed = rows.map(([, , , concerns]) => design.checks.filter(check => concerns?.test(check.id)));
   const left = design.checks.filter(check => !placed.flat().includes(check));
   const shown = rows.map(([name, value, more], i) => figure(name, value, more, placed[i], units, name === 'Balances, finished'));
