@@ -60,6 +60,10 @@ internal sealed class CorrectionWords(DesignReport report, BuildStage stage, Bal
         $"From {Place(removal.FromMm)} to {Place(removal.ToMm)} from the top of the grip: {Thin(removal.PerFaceMm)} off each face along the "
             + "middle, running out to nothing at the edges and into the neighbouring zones.";
 
+    /// <summary>The same in a line for a drawing.</summary>
+    public string Brief(Removal removal) =>
+        $"{Capital(Name(removal.Zone)["the ".Length..])}: {Thin(removal.PerFaceMm)} off each face, {Place(removal.FromMm)} to {Place(removal.ToMm)} from the top, {Mass(removal.MassG)}";
+
     /// <summary>A zone as a maker calls it.</summary>
     public static string Name(CorrectionZone zone) => zone switch
     {
@@ -93,7 +97,7 @@ internal sealed class CorrectionWords(DesignReport report, BuildStage stage, Bal
         var name = Called(doubt);
         return Note(
             code, Plain,
-            $"{char.ToUpperInvariant(name[0])}{name[1..]} reads {read} where {expected} is to be expected.{Density(doubt)}{Slip(doubt)}");
+            $"{Capital(name)} reads {read} where {expected} is to be expected.{Density(doubt)}{Slip(doubt)}");
     }
 
     private string Called(ReadingDoubt doubt) => doubt.Kind switch
@@ -247,6 +251,8 @@ internal sealed class CorrectionWords(DesignReport report, BuildStage stage, Bal
     }
 
     private string Off(double offsetMm) => $"{Place(Math.Abs(offsetMm))} {(offsetMm < 0 ? "towards the grip from" : "towards the tip from")}";
+
+    private static string Capital(string words) => $"{char.ToUpperInvariant(words[0])}{words[1..]}";
 
     private string Length(double mm) => DrawnLength.Text(mm, Units);
 

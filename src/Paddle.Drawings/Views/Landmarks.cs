@@ -1,4 +1,5 @@
 using Paddle.Design;
+using Paddle.Design.Solid;
 using Paddle.Design.Units;
 using Paddle.Drawings.Sheets;
 
@@ -37,11 +38,13 @@ internal static class Landmarks
     }
 
     /// <summary>x (mm) of the finished paddle's balance point along its own centre line; the report gives it along the shaft's line.</summary>
-    public static double BalanceXMm(DesignReport report)
+    public static double BalanceXMm(DesignReport report) => OnCentreLineMm(report.Specification.Form, report.Finished.CentreOfMassMm);
+
+    /// <summary>x (mm) along the paddle's own centre line of a place given along the shaft's line.</summary>
+    public static double OnCentreLineMm(PaddleForm form, double alongShaftMm)
     {
-        var form = report.Specification.Form;
-        var beyond = report.Finished.CentreOfMassMm - form.Places.ThroatMm;
-        return beyond <= 0 ? report.Finished.CentreOfMassMm : form.Places.ThroatMm + beyond / form.BendCosine;
+        var beyond = alongShaftMm - form.Places.ThroatMm;
+        return beyond <= 0 ? alongShaftMm : form.Places.ThroatMm + beyond / form.BendCosine;
     }
 
     /// <summary>Row of each mark's lettering, 0 the lowest. The lettering runs to the right of its leader, so that a mark must stand above

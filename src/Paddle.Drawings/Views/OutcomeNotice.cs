@@ -105,8 +105,8 @@ internal static class OutcomeNotice
         return all.Length < 2 ? string.Concat(all) : $"{string.Join(", ", all[..^1])} and {all[^1]}";
     }
 
-    // Each sentence on lines of its own, broken between words where it is too long.
-    private static List<string> Wrap(IEnumerable<string> texts, double height, double width)
+    /// <summary>Each sentence on lines of its own, broken between words where it is too long.</summary>
+    internal static List<string> Wrap(IEnumerable<string> texts, double height, double width)
     {
         var lines = new List<string>();
         foreach (var text in texts)

@@ -2,6 +2,7 @@ using System.Net;
 using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using System.Xml.Linq;
 using PaddleApi.Endpoints.Builds;
 using PaddleApi.Tests.Contract;
 
@@ -210,6 +211,30 @@ public sealed class BalanceCorrectionHttpTests(ApiFixture api)
     }
 
     // Removals and the two forecasts are figures of one sum.
+
+    [Fact]
+    public async Task Where_to_take_wood_is_drawn_for_who_asks_for_a_picture()
+    {
+        var (mass, balance) = await Predicted("sanded");
+        var request = Weighed("sanded", mass, balance + 25, confidence: 0.5, again: true);
+        var answer = await Good(request);
+        using var ask = new HttpRequestMessage(HttpMethod.Post, "/v1/balance-corrections");
+        ask.Headers.Accept.ParseAdd("image/svg+xml");
+        ask.Content = new StringContent(request.ToJsonString(), Encoding.UTF8, "application/json");
+
+        using var drawn = await api.Client.SendAsync(ask);
+        var svg = XDocument.Parse(await drawn.Content.ReadAsStringAsync()).Root!;
+
+        Assert.Equal("image/svg+xml", drawn.Content.Headers.ContentType!.MediaType);
+        Assert.Contains("Accept", drawn.Headers.Vary);
+        var texts = svg.Descendants().Where(node => node.Name.LocalName == "text").Select(node => node.Value).ToList();
+        Assert.Contains("Where to take wood", texts);
+        Assert.Contains(answer.GetProperty("summary").GetString()!, string.Join(' ', texts), StringComparison.Ordinal);
+        Assert.Equal(
+            2 * answer.GetProperty("removals").GetArrayLength(),
+            svg.Descendants().Count(node => node.Name.LocalName == "path" && node.Parent!.Attribute("class")!.Value.EndsWith(" cut", StringComparison.Ordinal)));
+    }
+
     private static void Agree(JsonElement answer)
     {
         var cuts = answer.GetProperty("removals").EnumerateArray().ToList();

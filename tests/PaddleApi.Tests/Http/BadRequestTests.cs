@@ -10,7 +10,7 @@ public sealed class BadRequestTests(ApiFixture api)
 {
     public static TheoryData<string, string, string?, int, string> Table => new()
     {
-        { "GET", "/", null, 404, "not-found" },
+        { "GET", "/page", null, 404, "not-found" },
         { "GET", "/v1", null, 404, "not-found" },
         { "GET", "/v2/woods", null, 404, "not-found" },
         { "GET", "/v1/wood", null, 404, "not-found" },

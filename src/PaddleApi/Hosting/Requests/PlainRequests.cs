@@ -47,7 +47,7 @@ internal static class PlainRequests
             + "no slash stands at the end, and no letter is percent-encoded that need not be.");
     }
 
-    private static string Plain(RoutePattern pattern, RouteValueDictionary values) => string.Concat(pattern.PathSegments.Select(segment =>
+    private static string Plain(RoutePattern pattern, RouteValueDictionary values) => pattern.PathSegments.Count == 0 ? "/" : string.Concat(pattern.PathSegments.Select(segment =>
         new PathString($"/{string.Concat(segment.Parts.Select(part => part switch
         {
             RoutePatternLiteralPart literal => literal.Content,
