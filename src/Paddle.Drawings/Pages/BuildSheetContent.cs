@@ -32,13 +32,15 @@ internal static class BuildSheetContent
             new Paragraph(Board(sheet, BoardNeed.For(sheet.Blank.ThickestSectionMm, WoodCatalogue.Find(report.Specification.Wood.SpeciesId)?.IsSoftwood ?? false))),
             new Together([new Heading(2, "Where you should be"), Overview(sheet)]),
             new Together([new Heading(2, "Have at hand"), new Lines(sheet.Tools, Look.Check)]),
-            .. sheet.Stages.Select((_, i) => Stage(report, sheet, i)),
             new Heading(2, "Cautions"),
-            new Lines([.. Cautions(sheet).Select(caution => $"{Name(caution)}: {caution.Text} [{caution.Source}]")], Look.Small),
+            new Lines([.. Cautions(sheet)], Look.Small),
+            .. sheet.Stages.Select((_, i) => Stage(report, sheet, i)),
             new Heading(2, "Numbered stations"),
             Stations(sheet),
             ShaftLines(sheet),
-            new Together([new Heading(2, "Sanding and finish"), Sanding(sheet), .. Coats(sheet)]),
+            new Heading(2, "Sanding and finish"),
+            Sanding(sheet),
+            .. Coats(sheet),
             new Lines([.. Quantities(sheet.Finish, units), .. sheet.Finish.Notes, Tip(sheet.Tip, sheet.TipChosen, units)], Look.Small),
             new Heading(2, "What the figures rest on"),
             new Lines(sheet.Assumptions, Look.Small),
@@ -78,24 +80,22 @@ internal static class BuildSheetContent
             [
                 new Heading(2, Numbered(i, stage.Title)),
                 .. sheet.Outcome.IsTooWeak ? [new Paragraph($"{OutcomeNotice.TooWeak} {sheet.Outcome.Unmet[0].Advice}", Look.Notice)] : (Block[])[],
-                new Paragraph(
-                    $"Expect {MassBand(stage.MassG, units)}, balancing {PlaceBand(stage.BalanceMm, units)} from the top of the grip. {stage.NextMove}", Look.Expect),
+                new Paragraph($"Expect {MassBand(stage.MassG, units)}, balancing {PlaceBand(stage.BalanceMm, units)} from the top. {stage.NextMove}", Look.Expect),
             ],
             Beside: StageView.Draw(report, sheet, i),
             Words:
             [
                 new Paragraph(Allowance(stage, units)),
-                new Heading(3, "Mark and do"),
                 new Lines(stage.Mark),
-                new Heading(3, "Measure"),
-                new Lines(stage.Measure),
+                new Paragraph($"Measure: {string.Join(' ', stage.Measure)}"),
                 new Paragraph($"STOP when: {stage.StopWhen}", Look.Stop),
-                .. known.Length > 0 ? [new Paragraph($"Take care (under Cautions): {known}.", Look.Small)] : (Block[])[],
+                .. known.Length > 0 ? [new Paragraph($"Take care (see Cautions): {known}.", Look.Small)] : (Block[])[],
             ]);
     }
 
-    // Each once in full, in the order of the work.
-    private static IEnumerable<Caution> Cautions(BuildSheet sheet) => sheet.Stages.SelectMany(stage => stage.Cautions).DistinctBy(caution => caution.Id);
+    // Each once in full, in the order of the work; those of one name together.
+    private static IEnumerable<string> Cautions(BuildSheet sheet) => sheet.Stages.SelectMany(stage => stage.Cautions).DistinctBy(caution => caution.Id)
+        .GroupBy(Name).Select(alike => $"{alike.Key}: {string.Join(' ', alike.Select(caution => $"{caution.Text} [{caution.Source}]"))}");
 
     // The names that a maker reads are not those that a program does.
     private static string Name(Caution caution) => caution.Id switch
@@ -116,8 +116,9 @@ internal static class BuildSheetContent
         if (stage.Stage == BuildStage.Finished) return "The wood is as it was sanded; only the finish is added.";
         if (left.OutlineMm == 0) return "Nothing is left on: these are the designed sizes.";
         string Face(double? mm) => mm is { } known ? DrawnLength.Shaving(known, units) : "the board's full thickness";
-        return $"Left on: outside the line {Face(left.OutlineMm)}; each face of the blade {Face(left.BladeFaceMm)}, of the shaft "
-            + $"{Face(left.ShaftFaceMm)}, of the grip {Face(left.GripFaceMm)}.";
+        var faces = ((string Zone, double? Mm)[])[("blade", left.BladeFaceMm), ("shaft", left.ShaftFaceMm), ("grip", left.GripFaceMm)];
+        return $"Left on: outside the line {Face(left.OutlineMm)}; on each face of "
+            + $"{string.Join(", of ", faces.GroupBy(face => Face(face.Mm)).Select(alike => $"{Join([.. alike.Select(face => face.Zone)])} {alike.Key}"))}.";
     }
 
     // What caliper and rule should read, station by station.
@@ -154,16 +155,13 @@ internal static class BuildSheetContent
             Look.Figures);
     }
 
-    private static Table Sanding(BuildSheet sheet) => new(
-        "Sanding",
-        ["Zone", "Grits", "Takes off each face, at most", "Why", "Source"],
+    private static Lines Sanding(BuildSheet sheet) => new(
         [
-            .. sheet.Sanding.Select(step => (string[])
-            [
-                step.Zone, string.Join(", ", step.Grits.Select(grit => $"P{grit}")), step.RemovesMm > 0 ? DrawnLength.Shaving(step.RemovesMm, sheet.Units) : "the shine",
-                step.Why, step.Source,
-            ]),
-        ]);
+            .. sheet.Sanding.Select(step =>
+                $"Sand {step.Zone}: {string.Join(", ", step.Grits.Select(grit => $"P{grit}"))}; takes {(step.RemovesMm > 0 ? $"{DrawnLength.Shaving(step.RemovesMm, sheet.Units)} off each face at most" : "off the shine")}. "
+                + $"{step.Why} [{step.Source}]"),
+        ],
+        Look.Small);
 
     // Coats that are alike share a row.
     private static IEnumerable<Block> Coats(BuildSheet sheet)
@@ -178,7 +176,8 @@ internal static class BuildSheetContent
                     $"{alike.Key.Finish} {string.Join(", ", alike.Select(coat => Number(coat.Number, "0")))}", alike.Key.Zone, DrawnAmount.Volume(alike.Key.Litres, sheet.Units),
                     Number(alike.Key.ThinnerPercent, "0"), string.Join(", ", alike.Select(coat => Number(coat.StartDay, "0.#"))), Number(alike.Key.WaitDays, "0.#"),
                 ]),
-            ]);
+            ],
+            Look.Figures);
     }
 
     private static string MassBand(StageFigure figure, DrawingUnits units)

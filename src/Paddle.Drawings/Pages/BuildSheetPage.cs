@@ -19,21 +19,20 @@ internal static class BuildSheetStyle
     /// and nothing rests on its height. On a telephone pictures stand over their words and tables move in their frames.</summary>
     public const string Css = """
 
-        @page { margin: 11mm 12mm; }
+        @page { margin: 10mm; }
         * { box-sizing: border-box; }
-        html { font: 10pt/1.35 Arial, Helvetica, "Liberation Sans", "DejaVu Sans", sans-serif; color: #000; background: #fff; }
+        html { font: 10pt/1.35 Arial, Helvetica, "Liberation Sans", "DejaVu Sans Condensed", sans-serif; color: #000; background: #fff; }
         body { max-width: 190mm; margin: 0 auto; padding: 0 2mm; }
         h1 { font-size: 17pt; margin: 0 0 1mm; overflow-wrap: anywhere; }
         h2 { font-size: 12.5pt; margin: 4mm 0 1.5mm; border-bottom: 0.5mm solid #000; break-after: avoid; }
-        h3 { font-size: 0.9em; margin: 1.2mm 0 0.3mm; break-after: avoid; }
         p { margin: 0 0 1.2mm; }
         ul { margin: 0 0 1mm; padding-left: 4.5mm; }
         section { break-inside: avoid; }
-        svg { display: block; width: 100%; height: auto; }
-        .beside { display: grid; grid-template-columns: 47% 1fr; gap: 3mm; align-items: start; }
+        svg { display: block; width: 100%; height: auto; font-family: inherit; }
+        .beside { display: grid; grid-template-columns: 43% 1fr; gap: 3mm; align-items: start; }
         .wide { overflow-x: auto; }
         table { width: 100%; border-collapse: collapse; margin: 1mm 0 2mm; font-variant-numeric: tabular-nums; }
-        caption { break-after: avoid; text-align: left; font-weight: bold; padding: 1mm 0; }
+        caption { break-after: avoid; text-align: left; font-weight: bold; padding: 0.6mm 0; }
         th, td { border: 0.2mm solid #777; padding: 0.5mm 1.2mm; text-align: left; vertical-align: top; }
         th { background: #f6efe2; font-weight: bold; }
         tbody th { background: none; font-weight: normal; }
@@ -41,7 +40,7 @@ internal static class BuildSheetStyle
         .figures { font-size: 0.78em; line-height: 1.15; }
         .figures th, .figures td { text-align: right; white-space: nowrap; padding: 0.2mm 0.8mm; }
         .figures thead th { white-space: normal; }
-        .room td { height: 8.5mm; }
+        .room td { height: 9mm; white-space: nowrap; }
         .room td:nth-child(4), .room td:nth-child(5) { min-width: 26mm; }
         .expect, .stop { border: 0.3mm solid #000; padding: 0.8mm 1.6mm; }
         .stop { border-width: 0.8mm; font-weight: bold; }
@@ -51,7 +50,7 @@ internal static class BuildSheetStyle
         .too-weak section { border-left: 2.4mm double #000; padding-left: 3mm; }
         .small { font-size: 0.85em; line-height: 1.25; overflow-wrap: anywhere; }
         @media (max-width: 130mm) { .beside { display: block; } .figures { font-size: 0.9em; } .figures th:first-child { position: sticky; left: 0; background: #fff; } }
-        @media print { html { print-color-adjust: exact; font-size: 8.6pt; line-height: 1.24; } body { max-width: none; padding: 0; } .wide { overflow: visible; } h2 { margin-top: 3mm; } }
+        @media print { html { print-color-adjust: exact; font-size: 7.6pt; line-height: 1.17; } body { max-width: none; padding: 0; } .wide { overflow: visible; } h2 { margin: 2mm 0 0.8mm; font-size: 10.5pt; } p { margin-bottom: 0.6mm; } .beside { grid-template-columns: 38% 1fr; } .room td { height: 7.2mm; } .too-weak { font-size: 7.2pt; } }
 
         """;
 }

@@ -3,23 +3,31 @@ using Paddle.Drawings.Sheets;
 namespace Paddle.Drawings.Pages;
 
 /// <summary>Lays blocks out on sheets of one size, for a PDF. What stays together goes to the next sheet whole, if one holds it.</summary>
-internal sealed class PageFlow(double width, double height)
+/// <param name="scale">Of the lettering.</param>
+internal sealed class PageFlow(double width, double height, double scale)
 {
-    private const double Em = 2.95;
-    private const double SmallEm = 2.5;
-    private const double FiguresEm = 2.3;
-    private const double LeadingShare = 1.26;
+    private const double LeadingShare = 1.22;
     private const double CellPad = 0.9;
-    private const double GapMm = 4;
+    private const double GapMm = 3;
 
     // A piece that no page's end cuts; one that heads the next stays with it, and a row of a table brings its headings to a new page.
     private sealed record Strip(Sheet Sheet, bool IsHead = false, Sheet? Repeated = null);
 
-    /// <summary>The blocks on as many sheets as they need.</summary>
-    public static IReadOnlyList<Sheet> Pages(IEnumerable<Block> blocks, double width, double height)
+    private double Em => 2.9 * scale;
+
+    private double SmallEm => 2.45 * scale;
+
+    private double FiguresEm => 2.3 * scale;
+
+    /// <summary>The blocks on no more sheets than are wanted, if lettering of at least four fifths of the usual size allows it.</summary>
+    public static IReadOnlyList<Sheet> Pages(IReadOnlyList<Block> blocks, double width, double height, int most)
     {
-        var flow = new PageFlow(width, height);
-        return flow.Paged([.. blocks.SelectMany(block => flow.Layout(block, width))]);
+        for (var scale = 1.0; ; scale -= 0.04)
+        {
+            var flow = new PageFlow(width, height, scale);
+            var pages = flow.Paged([.. blocks.SelectMany(block => flow.Layout(block, width))]);
+            if (pages.Count <= most || scale < 0.82) return pages;
+        }
     }
 
     private List<Sheet> Paged(List<Strip> strips)
@@ -100,16 +108,16 @@ internal sealed class PageFlow(double width, double height)
         return sketch.Finish("boxed", "", "", room, sheet.HeightMm + 1);
     }
 
-    private static Sheet Titled(Heading heading, double room)
+    private Sheet Titled(Heading heading, double room)
     {
-        var (em, above) = heading.Level switch { 1 => (5.6, 0.0), 2 => (4.0, 3.0), _ => (2.75, 0.8) };
+        var (em, above) = heading.Level == 1 ? (5.2, 0.0) : (3.7 * scale, 2.4);
         var sketch = new Sketch();
         var y = Text(sketch, heading.Words, 0, above, room, em, strong: true);
         if (heading.Level == 2) sketch.Line(0, y + 0.3, room, y + 0.3, LineKind.Visible, Layer.Text);
         return sketch.Finish("heading", "", "", room, y + (heading.Level == 2 ? 1.6 : 0.2));
     }
 
-    private static Sheet Framed(Paragraph words, double room)
+    private Sheet Framed(Paragraph words, double room)
     {
         var sketch = new Sketch();
         var em = words.Look == Look.Small ? SmallEm : Em;
@@ -123,7 +131,7 @@ internal sealed class PageFlow(double width, double height)
         return sketch.Finish("framed", "", "", room, y + 1);
     }
 
-    private static Sheet Item(string item, Look look, double room)
+    private Sheet Item(string item, Look look, double room)
     {
         var sketch = new Sketch();
         var em = look == Look.Small ? SmallEm : Em;
@@ -133,15 +141,15 @@ internal sealed class PageFlow(double width, double height)
         return sketch.Finish("item", "", "", room, Text(sketch, item, indent, 0, room - indent, em, false) + 0.4);
     }
 
-    private static IEnumerable<Strip> Rows(Table table, double room)
+    private IEnumerable<Strip> Rows(Table table, double room)
     {
         var em = table.Look == Look.Figures ? FiguresEm : Em - 0.15;
         var columns = Columns(table, room, em);
         Sheet Row(IReadOnlyList<string> cells, bool isHead)
         {
-            var (sketch, least) = (new Sketch(), table.Look == Look.Room && !isHead ? 9 : 0.0);
+            var (sketch, least) = (new Sketch(), table.Look == Look.Room && !isHead ? 8 : 0.0);
             var texts = cells.Select((cell, i) => Wrapped(cell, columns[i] - 2 * CellPad, em, isHead)).ToList();
-            var tall = Math.Max(least, texts.Max(lines => lines.Count) * em * LeadingShare + (table.Look == Look.Figures ? 0.5 : 1.1));
+            var tall = Math.Max(least, texts.Max(lines => lines.Count) * em * LeadingShare + (table.Look == Look.Figures ? 0.3 : 1.1));
             var x = 0.0;
             if (isHead) sketch.Path(SheetPath.Rectangle(0, 0, room, tall), LineKind.Fine, Layer.Text, Fill.Wood);
             for (var i = 0; i < texts.Count; i++)
@@ -150,7 +158,7 @@ internal sealed class PageFlow(double width, double height)
                 for (var k = 0; k < texts[i].Count; k++)
                 {
                     sketch.Text(
-                        texts[i][k], isRight ? x + columns[i] - CellPad : x + CellPad, k * em * LeadingShare + 0.3 + Baseline(em), em * Lettering.CapitalShare,
+                        texts[i][k], isRight ? x + columns[i] - CellPad : x + CellPad, k * em * LeadingShare + 0.1 + Baseline(em), em * Lettering.CapitalShare,
                         isRight ? Anchor.End : Anchor.Start, strong: isHead);
                 }
 
@@ -175,7 +183,7 @@ internal sealed class PageFlow(double width, double height)
         double Wide(string text, int row) => Helvetica.WidthMm(text, em * Lettering.CapitalShare, strong: row == 0) + 2 * CellPad + 0.1;
         double[] least = [.. table.Headings.Select((_, i) => rows.Select((row, r) => (table.Look == Look.Figures && r > 0 ? [row[i]] : row[i].Split(' ')).Max(word => Wide(word, r))).Max())];
         double[] natural = [.. table.Headings.Select((_, i) => rows.Select((row, r) => table.Look == Look.Figures && r == 0 ? 0 : Wide(row[i], r)).Max())];
-        if (table.Look == Look.Room) (natural[^1], natural[^2]) = (40, 40);
+        if (table.Look == Look.Room) (natural[^1], natural[^2]) = (28, 28);
         double[] wanted = [.. least.Zip(natural, (a, b) => Math.Max(0, b - a))];
         var spare = room - least.Sum();
         var share = wanted.Sum() > 0 ? Math.Min(1, spare / wanted.Sum()) : 0;

@@ -11,7 +11,7 @@ namespace Paddle.Drawings.Views;
 /// before (dashed) and the lines to strike. Every figure is the sheet's own.</summary>
 internal sealed class StageView
 {
-    private const double Wide = 88;
+    private const double Wide = 82;
     private const double Text = 1.9;
     private const double Row = 3.4;
 
@@ -28,7 +28,7 @@ internal sealed class StageView
     /// <summary>The finished paddle, face and edge, with the places that a maker marks.</summary>
     public static Sheet Paddle(DesignReport report, DrawingUnits units)
     {
-        const double Width = 186;
+        const double Width = 190;
         var (sketch, places) = (new Sketch(), report.Specification.Form.Places);
         var scale = (Width - 2) / places.OverallMm;
         var marks = Landmarks.Of(report);
@@ -69,11 +69,12 @@ internal sealed class StageView
                 Face(-build.Blank.EndTrimMm, places.OverallMm + build.Blank.EndTrimMm);
                 Say($"{Up(build.Blank.LengthMm)} long, {Up(build.Blank.WidthMm)} wide, {DrawnLength.Text(build.Blank.ThicknessMm, units)} thick");
                 Flat(blade, null, withLine: true);
+                Say("Thin upright lines: the paddle's edges");
                 break;
             case BuildStage.Sawn:
                 Face(0, places.OverallMm);
                 Flat(blade, index - 1, withLine: true);
-                Say($"Saw {DrawnLength.Shaving(Now.Allowance.OutlineMm, units)} outside the line (thin upright lines)");
+                Say($"Saw {DrawnLength.Shaving(Now.Allowance.OutlineMm, units)} outside the thin upright lines");
                 break;
             case BuildStage.EdgeLined:
                 Face(0, places.OverallMm);
@@ -104,10 +105,9 @@ internal sealed class StageView
                 Grip();
                 break;
             case BuildStage.Sanded:
-                Face(0, places.OverallMm, hand, blade, Blade(0.75));
+                Face(0, places.OverallMm, hand, blade);
                 Shaft(hand);
                 Flat(blade, null);
-                Flat(Blade(0.75), null);
                 break;
             default:
                 Finish();
@@ -117,12 +117,12 @@ internal sealed class StageView
         if (Now.Stage is not (BuildStage.Blank or BuildStage.Finished))
         {
             y += 1.2;
-            sketch.Text(Now.Stage == BuildStage.Sanded ? "Filled: the wood as it is now." : "Filled: what stands now. Dashed: before, what comes off lies between.", 0, y + Text, Text);
+            sketch.Text(Now.Stage == BuildStage.Sanded ? "Filled: now, at its designed sizes." : "Filled: now. Dashed: before; between them comes off.", 0, y + Text, Text);
             y += Row;
         }
 
         return sketch.Finish(
-            Now.Id, $"{Now.Title}: what to see", $"Half of the picture is the paddle with the place of the work marked; then, {string.Join("; ", said)}.", Wide, y);
+            Now.Id, $"{Now.Title}: what to see", $"The paddle with the reach of the work marked under it; {string.Join("; ", said)}.", Wide, y);
     }
 
     private int Find(string mark) => Now.Stations.ToList().FindIndex(station => station.Mark == mark);
@@ -142,6 +142,7 @@ internal sealed class StageView
         var scale = (Wide - 1) / blank.LengthMm;
         double X(double mm) => 0.5 + scale * (mm + blank.EndTrimMm);
         var (half, overall) = (scale * blank.WidthMm / 2, report.Specification.Form.Places.OverallMm);
+        if (sections.Length > 0) y += Text + 0.8;
         var centre = y + half;
         var isBlank = Now.Stage == BuildStage.Blank;
         if (isBlank || Now.Stage == BuildStage.Sawn)
@@ -158,8 +159,8 @@ internal sealed class StageView
         foreach (var i in sections)
         {
             var x = X(Now.Stations[i].XMm);
-            sketch.Line(x, y, x, y + 2 * half, LineKind.Narrow, Layer.Stations);
-            sketch.Text(Now.Stations[i].Number.ToString(CultureInfo.InvariantCulture), x + 0.6, y + Text, Text, layer: Layer.Stations);
+            sketch.Line(x, y - 0.4, x, y + 2 * half, LineKind.Narrow, Layer.Stations);
+            sketch.Text(Now.Stations[i].Number.ToString(CultureInfo.InvariantCulture), x, y - 1, Text, Anchor.Middle, Layer.Stations);
         }
 
         y += 2 * half + 1;
@@ -167,60 +168,63 @@ internal sealed class StageView
         y += 2;
     }
 
-    // A section of the blade, half a page wide at most; the figures are those of the table.
+    // A section of the blade; the figures beside it are those of the table.
     private void Flat(int station, int? before, bool withLine = false)
     {
-        var scale = (Wide - 2) / build.Blank.WidthMm;
-        var tall = scale * Math.Max(Now.Stations[station].ThicknessMm, before is { } b ? build.Stages[b].Stations[station].ThicknessMm : 0);
-        Point centre = new(Wide / 2, y + tall / 2 + 0.5);
+        const double Room = 56;
+        var at = Now.Stations[station];
+        var scale = Room / build.Blank.WidthMm;
+        var tall = scale * Math.Max(at.ThicknessMm, before is { } b ? build.Stages[b].Stations[station].ThicknessMm : 0);
+        Point centre = new(Room / 2 + 1, y + Math.Max(tall, 3 * Row) / 2 + 0.8);
+        var reach = tall / 2 + 1;
         Outline(index, station, centre, scale, LineKind.Visible, Fill.Wood);
         if (before is { } earlier) Outline(earlier, station, centre, scale, LineKind.Hidden, Fill.None);
-        sketch.Line(centre.X, y - 0.5, centre.X, y + tall + 1.5, LineKind.Centre, Layer.Centre);
-        if (withLine)
+        sketch.Line(centre.X, centre.Y - reach, centre.X, centre.Y + reach, LineKind.Centre, Layer.Centre);
+        foreach (var side in (int[])[1, -1])
         {
-            var half = scale * report.Outline.HalfBreadthMm(Now.Stations[station].XMm);
-            foreach (var side in (int[])[1, -1]) sketch.Line(centre.X + side * half, y - 0.5, centre.X + side * half, y + tall + 1.5, LineKind.Narrow, Layer.Marks);
-        }
-        else
-        {
-            // The edge lines that the bevel runs to.
-            var edge = scale * report.Sizes.EdgeThicknessMm / 2;
-            foreach (var (side, up) in ((int, int)[])[(1, 1), (1, -1), (-1, 1), (-1, -1)])
+            if (withLine)
             {
-                var x = centre.X + side * scale * Now.Stations[station].HalfBreadthMm;
-                sketch.Line(x, centre.Y + up * edge, x + side * 1.6, centre.Y + up * edge, LineKind.Narrow, Layer.Gauge);
+                var half = side * scale * report.Outline.HalfBreadthMm(at.XMm);
+                sketch.Line(centre.X + half, centre.Y - reach, centre.X + half, centre.Y + reach, LineKind.Narrow, Layer.Marks);
+                continue;
             }
+
+            // The edge lines that the bevel runs to.
+            var (x, edge) = (centre.X + side * scale * at.HalfBreadthMm, scale * report.Sizes.EdgeThicknessMm / 2);
+            foreach (var up in (int[])[1, -1]) sketch.Line(x, centre.Y + up * edge, x + side * 1.6, centre.Y + up * edge, LineKind.Narrow, Layer.Gauge);
         }
 
-        y += tall + 2;
-        Say(Figures(station));
+        Beside(station, Room + 3.5, y + Text + 0.6);
+        y += Math.Max(tall + 2.4, 4 * Row);
     }
 
-    private string Figures(int station)
+    private void Beside(int station, double x, double top)
     {
         var at = Now.Stations[station];
-        var mark = at.Mark.Length > 0 ? $" ({at.Mark})" : "";
-        return string.Create(
-            CultureInfo.InvariantCulture,
-            $"No. {at.Number}{mark}, {DrawnLength.Text(at.XMm, units)} from the top: half {Figure(at.HalfBreadthMm)}, thick {Up(at.ThicknessMm)}");
+        string[] lines =
+        [
+            string.Create(CultureInfo.InvariantCulture, $"No. {at.Number}{(at.Mark.Length > 0 ? $", {at.Mark}" : "")}"), $"at {DrawnLength.Text(at.XMm, units)}",
+            $"half {Up(at.HalfBreadthMm)}", $"thick {Up(at.ThicknessMm)}",
+        ];
+        for (var i = 0; i < lines.Length; i++) Put(lines[i], x, top + Row * i);
     }
 
     // The edge seen from the side, larger than the rest: its centre line and the two lines of the edge thickness.
     private void Edge(int station)
     {
-        const double Scale = 0.7;
+        const double Scale = 0.45;
         var (thick, edge) = (Scale * Now.Stations[station].ThicknessMm, Scale * report.Sizes.EdgeThicknessMm);
         var centre = y + thick / 2;
         sketch.Path(SheetPath.Rectangle(1, y, Wide - 2, thick), LineKind.Visible, Layer.Outline, Fill.Wood);
         sketch.Line(0, centre, Wide, centre, LineKind.Centre, Layer.Centre);
         foreach (var side in (int[])[1, -1]) sketch.Line(1, centre + side * edge / 2, Wide - 1, centre + side * edge / 2, LineKind.Narrow, Layer.Gauge);
         y += thick + 1;
-        Say($"Looking at the edge: its centre line, and lines {Up(report.Sizes.EdgeThicknessMm)} apart about it");
+        Say($"Edge on: its centre line, and lines {Up(report.Sizes.EdgeThicknessMm)} apart");
     }
 
     private void Shaft(int station)
     {
-        const double Scale = 0.85;
+        const double Scale = 0.62;
         var at = Now.Stations[station];
         var before = build.Stages[Now.Stage == BuildStage.Sanded ? index : index - 1].Stations[station];
         var (tall, wide) = (Scale * before.ThicknessMm, Scale * 2 * before.HalfBreadthMm);
@@ -228,20 +232,26 @@ internal sealed class StageView
         Outline(index, station, centre, Scale, LineKind.Visible, Fill.Wood);
         if (Now.Stage != BuildStage.Sanded) Outline(index - 1, station, centre, Scale, LineKind.Hidden, Fill.None);
         var line = build.ShaftLines.First(one => one.Number == at.Number);
-        List<string> beside = [string.Create(CultureInfo.InvariantCulture, $"No. {at.Number} (lower hand), {DrawnLength.Text(at.XMm, units)}"), $"{Figure(2 * at.HalfBreadthMm)} wide, {Up(at.ThicknessMm)} thick"];
+        List<string> beside =
+        [
+            string.Create(CultureInfo.InvariantCulture, $"No. {at.Number}, lower hand, at {DrawnLength.Text(at.XMm, units)}"),
+            $"{Up(2 * at.HalfBreadthMm)} wide, {Up(at.ThicknessMm)} thick",
+        ];
         if (Now.Stage == BuildStage.ShaftEightSided)
         {
             sketch.Path(
                 SheetPath.Rectangle(centre.X - Scale * line.WidthMm / 2, centre.Y - Scale * line.ThicknessMm / 2, Scale * line.WidthMm, Scale * line.ThicknessMm),
                 LineKind.Narrow, Layer.Gauge);
-            beside.Add($"Square first, then strike from each edge:");
-            beside.Add($"{Near(line.LineOnFaceMm)} on the faces, {Near(line.LineOnSideMm)} on the sides");
+            beside.Add("Square first; from each edge strike");
+            beside.Add($"{Near(line.LineOnFaceMm)} on the faces,");
+            beside.Add($"{Near(line.LineOnSideMm)} on the sides");
             Ticks(SectionPaths.Octagon(line.WidthMm / 2, line.ThicknessMm / 2), line.ThicknessMm / 2, centre, Scale);
         }
         else if (Now.Stage == BuildStage.ShaftSixteenSided)
         {
-            beside.Add("Strike from each corner of the eight sides:");
-            beside.Add($"{Near(line.SixteenOnFaceMm)} on the faces, {Near(line.SixteenOnSideMm)} on the sides,");
+            beside.Add("From each corner of the eight strike");
+            beside.Add($"{Near(line.SixteenOnFaceMm)} on the faces,");
+            beside.Add($"{Near(line.SixteenOnSideMm)} on the sides,");
             beside.Add($"{Near(line.SixteenOnCornerMm)} on the corner facets");
             foreach (var mark in SectionPaths.SixteenMarks(SectionPaths.Octagon(line.WidthMm / 2, line.ThicknessMm / 2)))
                 sketch.Path(SheetPath.Circle(centre.X + Scale * mark.X, centre.Y - Scale * mark.Y, 0.4), LineKind.Fine, Layer.Gauge, Fill.Ink);
@@ -300,10 +310,12 @@ internal sealed class StageView
         foreach (var side in kerf.Faces == 2 ? (int[])[1, -1] : [1])
             sketch.Line(x, centre - side * (scale * board / 2 + 2), x, centre - side * scale * (board / 2 - kerf.DepthMm), LineKind.Visible, Layer.Gauge);
         y += 8 + scale * board + 1;
-        Say($"Kerf {Size(kerf.PlaceMm)} from the top, {Size(kerf.DepthMm)} deep on {(kerf.Faces == 2 ? "both faces" : "the hollowed face")}; {Up(kerf.LeftMm)} stays");
+        Say($"Kerf {Size(kerf.PlaceMm)} from the top on {(kerf.Faces == 2 ? "both faces" : "the hollowed face")}");
+        Say($"Kerf {Size(kerf.DepthMm)} deep; {Up(kerf.LeftMm)} stays");
         if (kerf.OtherFaceDepthMm > 0.05) Say($"The other face lies {Size(kerf.OtherFaceDepthMm)} below the board's there");
         var crest = Enumerable.Range(0, Now.Stations.Count).Where(i => Now.Stations[i].XMm <= form.Places.GripEndMm).MaxBy(i => Now.Stations[i].HalfBreadthMm);
-        Say(Figures(crest));
+        Beside(crest, 1, y + Text + 0.4);
+        y += 4 * Row;
     }
 
     private void Finish()
@@ -318,7 +330,7 @@ internal sealed class StageView
         Landmarks.DrawBalance(sketch, X(Landmarks.BalanceXMm(report)), centre, 1.2);
         if (build.Finish.MaskingLineMm is { } masked) Say($"Tape round the shaft {Size(masked)} from the top (upright line)");
         if (build.TipChosen) Say($"Cloth over the last {Size(build.Tip.LengthMm)} of both faces");
-        Say($"Balance point (round sign) {DrawnLength.Rough(Now.BalanceMm.Value, units)} from the top; aim {DrawnLength.Rough(report.Balance.TargetMm, units)}");
+        Say($"Balance point (round sign) {DrawnLength.Rough(Now.BalanceMm.Value, units)}, aim {DrawnLength.Rough(report.Balance.TargetMm, units)}");
     }
 
     // What stands at a station after a stage.
@@ -358,10 +370,8 @@ internal sealed class StageView
     private void Put(string words, double x, double foot)
     {
         said.Add(words);
-        sketch.Text(words, x, foot, Lettering.FitHeightMm(words, Text, 1.1 * (Wide - x)));
+        sketch.Text(words, x, foot, Lettering.FitHeightMm(words, Text, Wide - x));
     }
-
-    private string Figure(double mm) => DrawnLength.Figure(mm, units, LengthRounding.Up);
 
     private string Near(double mm) => DrawnLength.Text(mm, units);
 
