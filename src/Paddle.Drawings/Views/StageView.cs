@@ -41,7 +41,8 @@ internal sealed class StageView
         {
             var (x, foot) = (1 + scale * marks[i].XMm, centre - half - 1 - rows[i] * Row);
             sketch.Line(x, foot - Text, x, centre + scale * report.Outline.HalfBreadthMm(marks[i].XMm), LineKind.Fine, Layer.Stations);
-            sketch.Text(texts[i], x + 0.8, foot, Text);
+            var fits = x + 1 + Lettering.WidthMm(texts[i], Text) <= Width;
+            sketch.Text(texts[i], fits ? x + 0.8 : x - 0.8, foot, Text, fits ? Anchor.Start : Anchor.End);
         }
 
         Landmarks.DrawBalance(sketch, 1 + scale * Landmarks.BalanceXMm(report), centre, 1.4);
@@ -62,7 +63,8 @@ internal sealed class StageView
     private Sheet Draw()
     {
         var places = report.Specification.Form.Places;
-        var (blade, hand) = (Blade(0), Find("lower hand"));
+        var (blade, hand) = (Find("widest"), Find("lower hand"));
+        var other = Blade(report.Specification.Form.Blade.WidestAt > 0.6 ? 0.4 : 0.75);
         switch (Now.Stage)
         {
             case BuildStage.Blank:
@@ -82,9 +84,9 @@ internal sealed class StageView
                 Edge(blade);
                 break;
             case BuildStage.BladeRoughed or BuildStage.BladePlaned:
-                Face(places.ThroatMm, places.OverallMm, blade, Blade(0.75));
+                Face(places.ThroatMm, places.OverallMm, blade, other);
                 Flat(blade, index - 1);
-                Flat(Blade(0.75), index - 1);
+                Flat(other, index - 1);
                 break;
             case BuildStage.ShaftEightSided:
                 Face(places.GripEndMm, places.ThroatMm, hand);
@@ -127,10 +129,9 @@ internal sealed class StageView
 
     private int Find(string mark) => Now.Stations.ToList().FindIndex(station => station.Mark == mark);
 
-    // The widest place, or the station next to a share of the blade.
+    // The station next to a share of the blade.
     private int Blade(double share)
     {
-        if (share == 0) return Find("widest");
         var x = report.Specification.Form.Places.ThroatMm + share * report.Specification.Form.Places.BladeMm;
         return Enumerable.Range(0, Now.Stations.Count).MinBy(i => Math.Abs(Now.Stations[i].XMm - x));
     }
@@ -156,11 +157,14 @@ internal sealed class StageView
             foreach (var station in Now.Stations) sketch.Line(X(station.XMm), y, X(station.XMm), y + 2 * half, LineKind.Fine, Layer.Stations);
         }
 
-        foreach (var i in sections)
+        int[] ordered = [.. sections];
+        Array.Sort(ordered);
+        for (var k = 0; k < ordered.Length; k++)
         {
-            var x = X(Now.Stations[i].XMm);
-            sketch.Line(x, y - 0.4, x, y + 2 * half, LineKind.Narrow, Layer.Stations);
-            sketch.Text(Now.Stations[i].Number.ToString(CultureInfo.InvariantCulture), x, y - 1, Text, Anchor.Middle, Layer.Stations);
+            var station = Now.Stations[ordered[k]];
+            sketch.Line(X(station.XMm), y - 0.4, X(station.XMm), y + 2 * half, LineKind.Narrow, Layer.Stations);
+            var anchor = k == 0 && ordered.Length > 1 ? Anchor.End : k == 1 ? Anchor.Start : Anchor.Middle;
+            sketch.Text(station.Number.ToString(CultureInfo.InvariantCulture), X(station.XMm), y - 1, Text, anchor, Layer.Stations);
         }
 
         y += 2 * half + 1;
@@ -314,8 +318,8 @@ internal sealed class StageView
         Say($"Kerf {Size(kerf.DepthMm)} deep; {Up(kerf.LeftMm)} stays");
         if (kerf.OtherFaceDepthMm > 0.05) Say($"The other face lies {Size(kerf.OtherFaceDepthMm)} below the board's there");
         var crest = Enumerable.Range(0, Now.Stations.Count).Where(i => Now.Stations[i].XMm <= form.Places.GripEndMm).MaxBy(i => Now.Stations[i].HalfBreadthMm);
-        Beside(crest, 1, y + Text + 0.4);
-        y += 4 * Row;
+        var at = Now.Stations[crest];
+        Say(string.Create(CultureInfo.InvariantCulture, $"No. {at.Number} at {DrawnLength.Text(at.XMm, units)}: half {Up(at.HalfBreadthMm)}, thick {Up(at.ThicknessMm)}"));
     }
 
     private void Finish()
