@@ -49,8 +49,12 @@ internal static class BuildSheetStyle
         .notice h2 { border: 0; margin: 0 0 1mm; font-size: 14pt; }
         .too-weak section { border-left: 2.4mm double #000; padding-left: 3mm; }
         .small { font-size: 0.85em; line-height: 1.25; overflow-wrap: anywhere; }
-        @media (max-width: 130mm) { .beside { display: block; } .figures { font-size: 0.9em; } .figures th:first-child { position: sticky; left: 0; background: #fff; } }
-        @media print { html { print-color-adjust: exact; font-size: 7.6pt; line-height: 1.17; } body { max-width: none; padding: 0; } .wide { overflow: visible; } h2 { margin: 2mm 0 0.8mm; font-size: 10.5pt; } p { margin-bottom: 0.6mm; } .beside { grid-template-columns: 38% 1fr; } .room td { height: 7.2mm; } .too-weak { font-size: 7.2pt; } }
+        @media (max-width: 130mm) {
+        .beside { display: block; } .wide > svg { min-width: 150mm; } .figures { font-size: 0.9em; } .figures th:first-child { position: sticky; left: 0; background: #fff; }
+        .room { font-size: 0.85em; } .room th, .room td { padding: 0.5mm; } .room td { white-space: normal; height: auto; } .room td:nth-child(n) { min-width: 0; } }
+        @media print {
+        html { print-color-adjust: exact; font-size: 7.6pt; line-height: 1.17; } body { max-width: none; padding: 0; } .wide { overflow: visible; } p { margin-bottom: 0.6mm; }
+        h2 { margin: 2mm 0 0.8mm; font-size: 10.5pt; } .beside { grid-template-columns: 38% 1fr; } .room td { height: 7.2mm; } .too-weak { font-size: 7.2pt; } }
 
         """;
 }

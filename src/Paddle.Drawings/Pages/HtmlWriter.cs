@@ -38,20 +38,22 @@ internal static class HtmlWriter
         Lines list when list.Items.Count == 0 => "",
         Lines list => $"<ul{Class(list.Look)}>\n{string.Concat(list.Items.Select(item => $"<li>{Escape(item)}</li>\n"))}</ul>\n",
         Table table => Write(table),
-        Picture picture => SvgWriter.Write(picture.Sheet, scalable: true),
+        Picture picture => Wide(picture.Sheet.Title, SvgWriter.Write(picture.Sheet, scalable: true)),
         Together { Beside: { } picture } part =>
             $"<section{Class(part.Look)}>\n{All(part.Blocks)}<div class=\"beside\">\n{SvgWriter.Write(picture, scalable: true)}<div>\n{All(part.Words!)}</div>\n</div>\n</section>\n",
         Together part => $"<section{Class(part.Look)}>\n{All(part.Blocks)}</section>\n",
         _ => throw new ArgumentOutOfRangeException(nameof(block)),
     };
 
-    // A table of figures is wider than a telephone: it moves within its own frame, by finger and by key.
+    // What is wider than a telephone moves within its own frame, by finger and by key.
+    private static string Wide(string name, string markup) => $"<div class=\"wide\" role=\"region\" tabindex=\"0\" aria-label=\"{Escape(name)}\">\n{markup}</div>\n";
+
     private static string Write(Table table)
     {
         var head = string.Concat(table.Headings.Select(heading => $"<th scope=\"col\">{Escape(heading)}</th>"));
         var body = string.Concat(table.Rows.Select(row => $"<tr>{string.Concat(row.Select((cell, i) => i == 0 ? $"<th scope=\"row\">{Escape(cell)}</th>" : $"<td>{Escape(cell)}</td>"))}</tr>\n"));
-        return $"<div class=\"wide\" role=\"region\" tabindex=\"0\" aria-label=\"{Escape(table.Caption)}\">\n<table{Class(table.Look)}>\n"
-            + $"<caption>{Escape(table.Caption)}</caption>\n<thead><tr>{head}</tr></thead>\n<tbody>\n{body}</tbody>\n</table>\n</div>\n";
+        return Wide(
+            table.Caption, $"<table{Class(table.Look)}>\n<caption>{Escape(table.Caption)}</caption>\n<thead><tr>{head}</tr></thead>\n<tbody>\n{body}</tbody>\n</table>\n");
     }
 
     private static string Class(Look look) => Class(look == Look.Plain ? null : look.ToString().ToLowerInvariant());

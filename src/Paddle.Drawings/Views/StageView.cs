@@ -28,9 +28,10 @@ internal sealed class StageView
     /// <summary>The finished paddle, face and edge, with the places that a maker marks.</summary>
     public static Sheet Paddle(DesignReport report, DrawingUnits units)
     {
-        const double Width = 190;
+        // The lettering of the widest place may stand beyond the tip.
+        const double Width = 190, RoomMm = 20;
         var (sketch, places) = (new Sketch(), report.Specification.Form.Places);
-        var scale = (Width - 2) / places.OverallMm;
+        var scale = (Width - RoomMm) / places.OverallMm;
         var marks = Landmarks.Of(report);
         var texts = marks.Select(mark => mark.Text(units)).ToArray();
         var rows = Landmarks.Rows([.. marks.Select(mark => scale * mark.XMm)], [.. texts.Select(text => Lettering.WidthMm(text, Text) + 2)]);
@@ -41,8 +42,7 @@ internal sealed class StageView
         {
             var (x, foot) = (1 + scale * marks[i].XMm, centre - half - 1 - rows[i] * Row);
             sketch.Line(x, foot - Text, x, centre + scale * report.Outline.HalfBreadthMm(marks[i].XMm), LineKind.Fine, Layer.Stations);
-            var fits = x + 1 + Lettering.WidthMm(texts[i], Text) <= Width;
-            sketch.Text(texts[i], fits ? x + 0.8 : x - 0.8, foot, Text, fits ? Anchor.Start : Anchor.End);
+            sketch.Text(texts[i], x + 0.8, foot, Text);
         }
 
         Landmarks.DrawBalance(sketch, 1 + scale * Landmarks.BalanceXMm(report), centre, 1.4);
@@ -199,7 +199,7 @@ internal sealed class StageView
         }
 
         Beside(station, Room + 3.5, y + Text + 0.6);
-        y += Math.Max(tall + 2.4, 4 * Row);
+        y += Math.Max(tall + 2.4, 4 * Row + 1.2);
     }
 
     private void Beside(int station, double x, double top)
@@ -291,7 +291,7 @@ internal sealed class StageView
         sketch.Fitted(Bare(gauge.Apart(units)), left + first + apart / 2, foot, Text, apart - 1);
         sketch.Fitted(Bare(gauge.First(units)), left + 1.5 * first + apart, foot, Text, first - 1);
         Put($"Gauge: {gauge.Between(units)}", left + between + fence + 2, y + 4);
-        Put("between the fences", left + between + fence + 2, y + 4 + Row);
+        Put("between fences", left + between + fence + 2, y + 4 + Row);
         y += 10;
         string Bare(string length) => length[..^DrawnLength.UnitSuffix(units).Length];
     }
