@@ -3,6 +3,7 @@ using System.Text.RegularExpressions;
 using System.Xml.Linq;
 using Paddle.Design;
 using Paddle.Design.Build;
+using Paddle.Design.Finishing;
 using Paddle.Design.Outline;
 using Paddle.Design.Units;
 using Paddle.Drawings.Files;
@@ -22,7 +23,7 @@ public partial class BuildSheetPaperTests
     public static TheoryData<string, DrawingUnits> Designs()
     {
         var data = new TheoryData<string, DrawingUnits>();
-        foreach (var name in (string[])[.. BladeFamilies.All.Select(family => family.Id), SampleDesigns.OwnOffsets, "too weak", "T-grip, hollowed on one face", "child"])
+        foreach (var name in (string[])[.. BladeFamilies.All.Select(family => family.Id), SampleDesigns.OwnOffsets, "too weak", "T-grip, hollowed on one face", "child", "all that is long"])
         {
             foreach (var units in Enum.GetValues<DrawingUnits>()) data.Add(name, units);
         }
@@ -180,12 +181,20 @@ public partial class BuildSheetPaperTests
         Assert.DoesNotContain("oil", finish, StringComparison.Ordinal);
     }
 
+    // As long as real ones.
+    private static readonly string Code = "p1-" + new string('w', 600);
+
     private static DesignReport Report(string name, DrawingUnits units)
     {
         if (Known.TryGetValue((name, units), out var known)) return known;
         var report = name switch
         {
             "too weak" => SampleDesigns.TooWeak,
+            "all that is long" => PaddleDesigner.Design(SampleDesigns.Asked("teardrop", 12, gripFaces: GripFaces.OneSided, species: "western-redcedar") with
+            {
+                Pinned = new(ShaftWidthMm: 23, ShaftThicknessMm: 23),
+                Finish = new(SurfaceFinish.Varnish, FinishChoice.MostCoats, SurfaceFinish.Oil, FinishChoice.MostCoats, true),
+            }),
             "child" => SampleDesigns.Of("ottertail", handSpacingMm: 520),
             "T-grip, hollowed on one face" => SampleDesigns.Of("ottertail", style: GripStyle.T, faces: GripFaces.OneSided),
             _ => SampleDesigns.Varied(name),
@@ -194,12 +203,12 @@ public partial class BuildSheetPaperTests
     }
 
     private static XDocument Page(DesignReport report) =>
-        XDocument.Parse(BuildSheetPage.Write(report, BuildSheet.For(report), SampleDesigns.Context(report.Specification.Units)));
+        XDocument.Parse(BuildSheetPage.Write(report, BuildSheet.For(report), SampleDesigns.Context(report.Specification.Units) with { DesignCode = Code }));
 
     private static PdfDocument Pdf(DesignReport report, PaperSize paper)
     {
         using var stream = new WriteOnlyStream();
-        new BuildSheetPdf(BuildSheet.For(report)).Write(report, SampleDesigns.Context(report.Specification.Units, paper: paper), stream);
+        new BuildSheetPdf(BuildSheet.For(report)).Write(report, SampleDesigns.Context(report.Specification.Units, paper: paper) with { DesignCode = Code }, stream);
         return PdfDocument.Open(stream.Bytes);
     }
 

@@ -54,7 +54,8 @@ internal static class BuildSheetStyle
         .room { font-size: 0.85em; } .room th, .room td { padding: 0.5mm; } .room td { white-space: normal; height: auto; } .room td:nth-child(n) { min-width: 0; } }
         @media print {
         html { print-color-adjust: exact; font-size: 7.6pt; line-height: 1.17; } body { max-width: none; padding: 0; } .wide { overflow: visible; } p { margin-bottom: 0.6mm; }
-        h2 { margin: 2mm 0 0.8mm; font-size: 10.5pt; } .beside { grid-template-columns: 38% 1fr; } .room td { height: 7.2mm; } .too-weak { font-size: 7.2pt; } }
+        h2 { margin: 2mm 0 0.8mm; font-size: 10.5pt; } .beside { grid-template-columns: 38% 1fr; } .room td { height: 7.2mm; } .too-weak { font-size: 6.9pt; }
+        .too-weak section { padding-left: 2mm; } p.notice { border-width: 0.8mm; padding: 0.5mm 1.5mm; } }
 
         """;
 }

@@ -19,14 +19,14 @@ internal sealed class PageFlow(double width, double height, double scale)
 
     private double FiguresEm => 2.3 * scale;
 
-    /// <summary>The blocks on no more sheets than are wanted, if lettering of at least four fifths of the usual size allows it.</summary>
+    /// <summary>The blocks on no more sheets than are wanted, if lettering of at least seven tenths of the usual size allows it.</summary>
     public static IReadOnlyList<Sheet> Pages(IReadOnlyList<Block> blocks, double width, double height, int most)
     {
         for (var scale = 1.0; ; scale -= 0.04)
         {
             var flow = new PageFlow(width, height, scale);
             var pages = flow.Paged([.. blocks.SelectMany(block => flow.Layout(block, width))]);
-            if (pages.Count <= most || scale < 0.82) return pages;
+            if (pages.Count <= most || scale < 0.72) return pages;
         }
     }
 
