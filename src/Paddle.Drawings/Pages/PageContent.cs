@@ -5,7 +5,7 @@ namespace Paddle.Drawings.Pages;
 /// <summary>What a printed page is made of, in reading order; <see cref="HtmlWriter"/> and <see cref="PageFlow"/> write the same.</summary>
 internal abstract record Block;
 
-/// <summary>A heading of level 2 or 3.</summary>
+/// <summary>A heading: 1 is the title, which a page of HTML writes itself.</summary>
 internal sealed record Heading(int Level, string Words) : Block;
 
 internal sealed record Paragraph(string Words, Look Look = Look.Plain) : Block;
