@@ -83,7 +83,7 @@ internal sealed class PageFlow(double width, double height, double scale)
         }
 
         var whole = Joined(strips, room);
-        if (part.Look == Look.Notice) whole = Boxed(whole, room, isDouble: true);
+        if (part.Look == Look.Notice) whole = Boxed(whole, room);
         return whole.HeightMm <= height ? [new(whole)] : strips;
     }
 
@@ -99,13 +99,14 @@ internal sealed class PageFlow(double width, double height, double scale)
         return sketch.Finish("part", "", "", room, y);
     }
 
-    private static Sheet Boxed(Sheet sheet, double room, bool isDouble)
+    // In a double frame, clear of the last line.
+    private static Sheet Boxed(Sheet sheet, double room)
     {
         var sketch = new Sketch();
         sketch.Add(sheet, 0, 0);
-        sketch.Path(SheetPath.Rectangle(-2, 0, room + 4, sheet.HeightMm - 1), LineKind.Visible, Layer.Text);
-        if (isDouble) sketch.Path(SheetPath.Rectangle(-1.2, 0.8, room + 2.4, sheet.HeightMm - 2.6), LineKind.Visible, Layer.Text);
-        return sketch.Finish("boxed", "", "", room, sheet.HeightMm + 1);
+        foreach (var inset in (double[])[0, 0.8])
+            sketch.Path(SheetPath.Rectangle(inset - 2, inset, room + 4 - 2 * inset, sheet.HeightMm + 2 - 2 * inset), LineKind.Visible, Layer.Text);
+        return sketch.Finish("boxed", "", "", room, sheet.HeightMm + 4);
     }
 
     private Sheet Titled(Heading heading, double room)
