@@ -71,7 +71,8 @@ internal sealed record BoardFit(
             // The wood is the board's: its thickness, the slope of its grain.
             var wood = asked.Wood! with
             {
-                BoardThicknessMm = board.ThicknessMm - order.PlaningMm + 2 * PaddleSpecification.SurfacedFaceMm,
+                BoardThicknessMm = Math.Min(
+                    asked.Wood.BoardThicknessMm ?? double.PositiveInfinity, board.ThicknessMm - order.PlaningMm + 2 * PaddleSpecification.SurfacedFaceMm),
                 SlopeOfGrain = Math.Max(asked.Wood.SlopeOfGrain ?? DesignDefaults.SlopeOfGrain, Math.Round(board.GrainSlope, 4)),
             };
             var whole = asked with { Wood = wood };

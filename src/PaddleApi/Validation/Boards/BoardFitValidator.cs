@@ -40,5 +40,5 @@ internal sealed class BoardFitValidator : AbstractValidator<BoardFitRequest>
 
     /// <summary>The design wished for, in the board's wood.</summary>
     public static DesignRequest OfBoard(BoardFitRequest request) =>
-        request.Design! with { Wood = (request.Design.Wood ?? new()) with { Species = request.Design.Wood?.Species ?? request.Board!.Species, BoardThicknessMm = null } };
+        request.Design! with { Wood = (request.Design.Wood ?? new()) with { Species = request.Design.Wood?.Species ?? request.Board!.Species } };
 }
