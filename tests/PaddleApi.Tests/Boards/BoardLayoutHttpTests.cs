@@ -117,6 +117,7 @@ public sealed class BoardLayoutHttpTests(ApiFixture api)
     [InlineData("/paddles/1={\"id\":\"x\",\"designCode\":\"p1abcd\"}", "/paddles/1/designCode")]
     [InlineData("/paddles/1/design/handSpacingMm=10", "/paddles/1/design/handSpacingMm")]
     [InlineData("/timeLimitMs=1", "/timeLimitMs")]
+    [InlineData("/boards/0/thicknessMm=20; /boards/1/thicknessMm=20", "/boards/1/thicknessMm")]
     public async Task What_cannot_be_is_refused_by_place(string changes, string place)
     {
         using var answer = await Post("/v1/board-layouts", With(Order, changes));
@@ -152,6 +153,7 @@ public sealed class BoardLayoutHttpTests(ApiFixture api)
     [InlineData("/design/wood={\"species\":\"black-cherry\"}", "/design/wood/species")]
     [InlineData("/design/handSpacingMm=3000", "/design/handSpacingMm")]
     [InlineData("/count=9", "/count")]
+    [InlineData("/board/thicknessMm=12", "/board/thicknessMm")]
     [InlineData("/board=null", "/board")]
     public async Task A_board_or_a_wish_that_cannot_be_is_refused_by_place(string changes, string place)
     {
