@@ -4,6 +4,7 @@ using System.Xml.Linq;
 using Paddle.Design;
 using Paddle.Design.Build;
 using Paddle.Design.Finishing;
+using Paddle.Design.Layout;
 using Paddle.Design.Outline;
 using Paddle.Design.Units;
 using Paddle.Drawings.Files;
@@ -45,6 +46,31 @@ public partial class BuildSheetPaperTests
                 Assert.All(page.Letters, letter => Assert.InRange(letter.StartBaseLine.X, 8 * 72 / 25.4, page.Width - 8 * 72 / 25.4));
                 Assert.All(page.Letters, letter => Assert.InRange(letter.StartBaseLine.Y, 8 * 72 / 25.4, page.Height - 8 * 72 / 25.4));
             });
+        }
+    }
+
+    [Theory]
+    [InlineData("ottertail", DrawingUnits.Metric)]
+    [InlineData("child", DrawingUnits.Inch)]
+    [InlineData("all that is long", DrawingUnits.Metric)]
+    [InlineData("all that is long", DrawingUnits.Inch)]
+    public void With_the_makers_board_on_it_it_still_has_six(string name, DrawingUnits units)
+    {
+        var report = Report(name, units);
+        foreach (var (lengthMm, widthMm, isHeld) in ((double, double, bool)[])[(2200, 400, true), (700, 400, false)])
+        {
+            var plan = BoardPlan.For(report, lengthMm, widthMm, 60, OutlineSaw.BandSaw);
+            using var stream = new WriteOnlyStream();
+            new BuildSheetPdf(BuildSheet.For(report), plan).Write(report, SampleDesigns.Context(units) with { DesignCode = Code }, stream);
+            using var pdf = PdfDocument.Open(stream.Bytes);
+            Assert.InRange(pdf.NumberOfPages, 3, 6);
+
+            var page = XDocument.Parse(BuildSheetPage.Write(report, BuildSheet.For(report), SampleDesigns.Context(units), plan));
+            var words = page.Descendants().Where(element => element.Name.LocalName == "text").Select(text => text.Value).ToList();
+            Assert.Equal(plan.Count, words.Count(text => text.StartsWith("paddle no. ", StringComparison.Ordinal) && text.Contains(':', StringComparison.Ordinal)));
+            Assert.Equal(isHeld, plan.Count > 0);
+            if (!isHeld) Assert.Contains(page.Descendants().Where(element => element.Name.LocalName == "p"), line => line.Value.Contains("Board of yours", StringComparison.Ordinal));
+            foreach (var place in plan.Layout.Placements) Assert.Contains(words, text => text.Contains(DrawnLength.Text(place.YMm, units), StringComparison.Ordinal));
         }
     }
 

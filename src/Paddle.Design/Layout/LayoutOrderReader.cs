@@ -41,13 +41,17 @@ internal static class LayoutOrderReader
         board.Id!, board.LengthMm!.Value, board.WidthMm!.Value, board.ThicknessMm!.Value, board.Species!, board.Count ?? (isShopping ? null : 1), board.PriceEach,
         Math.Tan((board.GrainDegrees ?? 0) * Math.PI / 180), [.. Defects(board)]);
 
-    // What the saw leaves on both sides of its kerf is cleared to the lines later.
+    /// <summary>Kept between two outlines: the kerf, and what the saw leaves outside both lines to be cleared later, mm.</summary>
+    public static double GapMm(OutlineSaw saw) => KerfMm(saw) + 2 * StageAllowance.SawMm(saw);
+
     private static double GapMm(string? sawName, double? kerfMm, double? clearanceMm)
     {
         var saw = sawName is { } name ? Names.Saws.Find(name)!.Value : OutlineSaw.BandSaw;
-        var kerf = kerfMm ?? (saw == OutlineSaw.Jigsaw ? JigsawKerfMm : BandSawKerfMm);
+        var kerf = kerfMm ?? KerfMm(saw);
         return Math.Max(kerf, clearanceMm ?? kerf + 2 * StageAllowance.SawMm(saw));
     }
+
+    private static double KerfMm(OutlineSaw saw) => saw == OutlineSaw.Jigsaw ? JigsawKerfMm : BandSawKerfMm;
 
     private static IEnumerable<DefectSpan> Defects(RackBoardRequest board)
     {

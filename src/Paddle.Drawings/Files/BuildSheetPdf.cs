@@ -1,12 +1,13 @@
 using Paddle.Design;
 using Paddle.Design.Build;
+using Paddle.Design.Layout;
 using Paddle.Drawings.Pages;
 using Paddle.Drawings.Sheets;
 
 namespace Paddle.Drawings.Files;
 
 /// <summary>The build sheet on paper: what <see cref="BuildSheetPage"/> shows, laid out for A4 or Letter.</summary>
-internal sealed class BuildSheetPdf(BuildSheet sheet) : IDesignFile
+internal sealed class BuildSheetPdf(BuildSheet sheet, BoardPlan? plan = null) : IDesignFile
 {
     private const double Margin = 10;
     private const int MostPages = 6;
@@ -23,7 +24,7 @@ internal sealed class BuildSheetPdf(BuildSheet sheet) : IDesignFile
     {
         var (width, height) = context.Paper == PaperSize.Letter ? (215.9, 279.4) : (210.0, 297.0);
         var title = BuildSheetContent.Title(sheet, context);
-        var pages = PageFlow.Pages([new Heading(1, title), .. BuildSheetContent.Of(report, sheet, context)], width - 2 * Margin, height - 2 * Margin - FootMm, MostPages);
+        var pages = PageFlow.Pages([new Heading(1, title), .. BuildSheetContent.Of(report, sheet, plan, context)], width - 2 * Margin, height - 2 * Margin - FootMm, MostPages);
         using var book = new PdfBook(title, context);
         for (var i = 0; i < pages.Count; i++)
         {

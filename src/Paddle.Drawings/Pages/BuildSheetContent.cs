@@ -4,6 +4,7 @@ using Paddle.Design.Boards;
 using Paddle.Design.Build;
 using Paddle.Design.Checks;
 using Paddle.Design.Finishing;
+using Paddle.Design.Layout;
 using Paddle.Design.Units;
 using Paddle.Design.Wood;
 using Paddle.Drawings.Views;
@@ -13,13 +14,16 @@ namespace Paddle.Drawings.Pages;
 /// <summary>The build sheet to tape to the wall, in the order that it is read and in the units of the design; page and PDF write it.</summary>
 internal static class BuildSheetContent
 {
+    private const double PictureMm = 190;
+
     // Before it is roughed the blade stands at the board's full thickness, and so does the shaft; there is nothing to caliper. The
     // finish is no thickness of wood.
     private static readonly BuildStage[] Thinned = [.. BuildStages.All.Where(stage => stage is >= BuildStage.BladeRoughed and <= BuildStage.Sanded)];
 
     public static string Title(BuildSheet sheet, DrawingContext context) => $"{(sheet.Outcome.IsTooWeak ? "NOT TO BE BUILT. " : "")}Build sheet: {context.Label}";
 
-    public static IReadOnlyList<Block> Of(DesignReport report, BuildSheet sheet, DrawingContext context)
+    /// <param name="plan">The maker's own board, or null where it is not known.</param>
+    public static IReadOnlyList<Block> Of(DesignReport report, BuildSheet sheet, BoardPlan? plan, DrawingContext context)
     {
         var units = sheet.Units;
         return
@@ -30,6 +34,7 @@ internal static class BuildSheetContent
                 : "All lengths are in millimetres. Pictures are not to scale."),
             new Picture(StageView.Paddle(report, units)),
             new Paragraph(Board(sheet, BoardNeed.For(sheet.Blank.ThickestSectionMm, WoodCatalogue.Find(report.Specification.Wood.SpeciesId)?.IsSoftwood ?? false))),
+            .. Plan(plan, units),
             new Together([new Heading(2, "Where you should be"), Overview(sheet)]),
             new Together([new Heading(2, "Have at hand"), new Lines(sheet.Tools, Look.Check)]),
             new Heading(2, "Cautions"),
@@ -46,6 +51,27 @@ internal static class BuildSheetContent
             new Lines(sheet.Assumptions, Look.Small),
             new Paragraph($"Engine {context.EngineVersion}.{(context.DesignCode is { } code ? $" Design code {code}" : "")}", Look.Small),
         ];
+    }
+
+    // The board comes before everything that is done to it.
+    private static IEnumerable<Block> Plan(BoardPlan? plan, DrawingUnits units)
+    {
+        if (plan is null) yield break;
+        var (board, heading) = (plan.Order.Boards[0], new Heading(2, "Your board"));
+        if (plan.Count == 0)
+        {
+            yield return new Together([heading, new Paragraph(plan.Layout.Unplaced[0].Reasons[0].Message, Look.Stop)]);
+            yield break;
+        }
+
+        var size = $"{DrawnLength.Text(board.LengthMm, units)} × {DrawnLength.Text(board.WidthMm, units)} × {DrawnLength.Text(board.ThicknessMm, units)}";
+        var many = plan.Count == 1 ? "This paddle comes" : $"{Number(plan.Count, "0")} such paddles come";
+        yield return new Together(
+        [
+            heading,
+            new Paragraph($"{many} out of {size}, {DrawnLength.Text(plan.Layout.GapMm, units)} and more between outlines. Chalk the outlines before the first cut, and look for checks and knots again."),
+            new Picture(BoardLayoutView.Board(plan.Order, plan.Layout, units, PictureMm)),
+        ]);
     }
 
     private static IEnumerable<Block> Notice(DesignReport report, DrawingUnits units)

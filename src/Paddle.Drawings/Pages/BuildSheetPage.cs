@@ -1,5 +1,6 @@
 using Paddle.Design;
 using Paddle.Design.Build;
+using Paddle.Design.Layout;
 
 namespace Paddle.Drawings.Pages;
 
@@ -7,9 +8,10 @@ namespace Paddle.Drawings.Pages;
 internal static class BuildSheetPage
 {
     /// <param name="report">The design.</param>
+    /// <param name="plan">The maker's own board, or null where it is not known.</param>
     /// <returns>HTML that is well-formed XML too; no script, no reference to anything outside it.</returns>
-    public static string Write(DesignReport report, BuildSheet sheet, DrawingContext context) => HtmlWriter.Page(
-        BuildSheetContent.Title(sheet, context), BuildSheetStyle.Css, BuildSheetContent.Of(report, sheet, context), sheet.Outcome.IsTooWeak ? "too-weak" : null);
+    public static string Write(DesignReport report, BuildSheet sheet, DrawingContext context, BoardPlan? plan = null) => HtmlWriter.Page(
+        BuildSheetContent.Title(sheet, context), BuildSheetStyle.Css, BuildSheetContent.Of(report, sheet, plan, context), sheet.Outcome.IsTooWeak ? "too-weak" : null);
 }
 
 /// <summary>The one style sheet of a printed build sheet.</summary>

@@ -8,7 +8,7 @@ namespace Paddle.Drawings.Views;
 internal static class BoardLayoutView
 {
     private const double Margin = 20, FitLengthMm = 257;
-    private const double HeadMm = 30, RowMm = 7, GapMm = 22;
+    private const double HeadMm = 30, RowMm = 7;
     /// <summary>Class of an outline's path, by which a program finds it.</summary>
     public const string OutlineCss = "paddle";
     /// <summary>Class of a board's edge.</summary>
@@ -25,7 +25,7 @@ internal static class BoardLayoutView
         var (width, y) = (Math.Max(FitLengthMm, longest * scale) + 2 * Margin, Margin);
         TitleBlock.Heading(sketch, context.Label, Summary(layout, context.Units), Margin, y, width - 2 * Margin, small: isToFit);
         y += HeadMm;
-        for (var k = 0; k < kinds.Count; k++) y = DrawBoard(sketch, order, layout, layout.Boards[k], kinds[k], context.Units, y, scale, isToFit);
+        for (var k = 0; k < kinds.Count; k++) y = DrawBoard(sketch, order, layout, layout.Boards[k], kinds[k], context.Units, new(Margin, y), scale, isToFit ? Lettering.Small : Lettering.Figure);
         foreach (var missing in layout.Unplaced)
         {
             sketch.Text($"Not placed: {missing.PaddleId} × {missing.Count}. {missing.Reasons[0].Message}", Margin, y, Lettering.Small);
@@ -36,15 +36,26 @@ internal static class BoardLayoutView
         return sketch.Finish("board-layout", $"{context.Label}: boards", Summary(layout, context.Units) + ".", width, y + Margin);
     }
 
-    private static double DrawBoard(
-        Sketch sketch, LayoutOrder order, BoardLayout layout, CutBoard cut, RackBoard board, DrawingUnits units, double top, double scale, bool isToFit)
+    /// <summary>The first board of a layout alone, as wide as a column of a page.</summary>
+    /// <param name="widthMm">Width of the picture, mm.</param>
+    public static Sheet Board(LayoutOrder order, BoardLayout layout, DrawingUnits units, double widthMm)
     {
-        var letter = isToFit ? Lettering.Small : Lettering.Figure;
-        var (left, foot) = (Margin, top + (isToFit ? 8 : 14) + board.WidthMm * scale);
+        const double Letter = 1.9;
+        var (sketch, cut) = (new Sketch(), layout.Boards[0]);
+        var board = order.Boards.First(one => one.Id == cut.BoardId);
+        var foot = DrawBoard(sketch, order, layout, cut, board, units, new(1, 0), (widthMm - 2) / board.LengthMm, Letter);
+        return sketch.Finish("board", "The board with the outlines chalked on it, near edge below", Summary(layout, units) + ".", widthMm, foot - 3 * Letter);
+    }
+
+    private static double DrawBoard(
+        Sketch sketch, LayoutOrder order, BoardLayout layout, CutBoard cut, RackBoard board, DrawingUnits units, Point corner, double scale, double letter)
+    {
+        var (left, top) = (corner.X, corner.Y);
+        var foot = top + 2.8 * letter + board.WidthMm * scale;
         Point At(double x, double y) => new(left + x * scale, foot - y * scale);
         string Text(double mm) => DrawnLength.Text(mm, units);
-        sketch.Text(
-            $"Board {board.Id}, copy {cut.Copy}: {Text(board.LengthMm)} × {Text(board.WidthMm)} × {Text(board.ThicknessMm)}; yield {cut.YieldPercent:0.#} %", left, top + letter, letter, strong: true);
+        var name = board.Count == 1 ? $"Board {board.Id}" : $"Board {board.Id}, copy {cut.Copy}";
+        sketch.Text($"{name}: {Text(board.LengthMm)} × {Text(board.WidthMm)} × {Text(board.ThicknessMm)}; yield {cut.YieldPercent:0.#} %", left, top + letter, letter, strong: true);
         sketch.Path(SheetPath.Rectangle(left, foot - board.WidthMm * scale, board.LengthMm * scale, board.WidthMm * scale), LineKind.Narrow, Layer.Blank, Fill.Wood, css: BoardCss);
         foreach (var defect in board.Defects)
         {
@@ -54,10 +65,10 @@ internal static class BoardLayoutView
 
         foreach (var offcut in cut.Offcuts)
         {
-            var corner = At(offcut.XMm, offcut.YMm + offcut.WidthMm);
-            sketch.Path(SheetPath.Rectangle(corner.X, corner.Y, offcut.LengthMm * scale, offcut.WidthMm * scale), LineKind.Fine, Layer.Stations);
+            var far = At(offcut.XMm, offcut.YMm + offcut.WidthMm);
+            sketch.Path(SheetPath.Rectangle(far.X, far.Y, offcut.LengthMm * scale, offcut.WidthMm * scale), LineKind.Fine, Layer.Stations);
             var text = $"off-cut {Text(offcut.LengthMm)} × {Text(offcut.WidthMm)}";
-            sketch.Fitted(text, corner.X + offcut.LengthMm * scale / 2, corner.Y + offcut.WidthMm * scale / 2, letter, offcut.LengthMm * scale - 4);
+            sketch.Fitted(text, far.X + offcut.LengthMm * scale / 2, far.Y + offcut.WidthMm * scale / 2, letter, offcut.LengthMm * scale - 4);
         }
 
         var row = foot + 1.6 * letter;
@@ -72,13 +83,13 @@ internal static class BoardLayoutView
             sketch.Path(SheetPath.Line(At(grip, place.YMm).X, At(grip, place.YMm).Y, At(tip, place.YMm).X, At(tip, place.YMm).Y), LineKind.Centre, Layer.Centre);
             var middle = At(place.XMm + sign * (paddle.Places.ThroatMm + 0.55 * paddle.Places.BladeMm), place.YMm);
             sketch.Fitted($"{place.PaddleId} no. {place.Copy}", middle.X, middle.Y - 1, letter, paddle.Places.BladeMm * scale * 0.7, strong: true);
-            row += isToFit ? 5 : RowMm + 2;
+            row += 1.8 * letter;
             sketch.Text(
                 $"{place.PaddleId} no. {place.Copy}: centre line {Text(place.YMm)} from the near edge; from the left end, top of the grip at {Text(grip)}, throat at "
                 + $"{Text(place.XMm + sign * paddle.Places.ThroatMm)}, tip at {Text(tip)}", left, row, letter);
         }
 
-        return row + GapMm;
+        return row + 4 * letter;
     }
 
     private static string Summary(BoardLayout layout, DrawingUnits units) =>

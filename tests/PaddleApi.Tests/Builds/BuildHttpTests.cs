@@ -87,6 +87,17 @@ public sealed class BuildHttpTests(ApiFixture api)
     }
 
     [Fact]
+    public async Task On_the_makers_own_board_the_paddle_is_laid_as_often_as_that_holds_it()
+    {
+        var wide = (await Good($"{Address}?boardLengthMm=1830&boardWidthMm=400")).GetProperty("onBoard");
+        Assert.Equal(3, wide.GetProperty("placements").GetArrayLength());
+        Assert.InRange(Number(wide.GetProperty("boards")[0], "usedWidthMm"), 300, 400);
+        var narrow = (await Good($"{Address}?boardLengthMm=1830&boardWidthMm=100")).GetProperty("onBoard");
+        Assert.Equal("width", narrow.GetProperty("unplaced")[0].GetProperty("reasons")[0].GetProperty("code").GetString());
+        Assert.False((await Good(Address)).TryGetProperty("onBoard", out _));
+    }
+
+    [Fact]
     public async Task Other_choices_have_another_tag()
     {
         using var usual = await api.Client.GetAsync(Address);

@@ -1,4 +1,5 @@
 using System.Text.Json.Serialization;
+using Paddle.Design.Layout;
 using PaddleApi.Contracts.Designs;
 using PaddleApi.Contracts.Numbers;
 
@@ -22,6 +23,7 @@ namespace PaddleApi.Contracts.Builds;
 /// <param name="WithFinish">Mass and balance with it on; the last stage, <c>finished</c>, has the same with their bands.</param>
 /// <param name="Tip">A reinforced tip of usual cloth, chosen or offered.</param>
 /// <param name="InService">The paddle at the moisture it is used at; only where the query states it.</param>
+/// <param name="OnBoard">Where the paddle lies on the maker's own board, as often as that holds it; only where the query states the board.</param>
 /// <param name="Assumptions">What the figures rest on, with sources.</param>
 internal sealed record BuildResponse(
     string EngineVersion,
@@ -41,6 +43,7 @@ internal sealed record BuildResponse(
     BuildLaden WithFinish,
     BuildTip Tip,
     BuildInService? InService,
+    BoardLayout? OnBoard,
     IReadOnlyList<string> Assumptions);
 
 /// <summary>Where to fetch a build sheet again.</summary>

@@ -1,5 +1,6 @@
 using Paddle.Design.Build;
 using Paddle.Design.Finishing;
+using Paddle.Design.Layout;
 using PaddleApi.Contracts.Designs;
 
 namespace PaddleApi.Contracts.Builds;
@@ -14,8 +15,9 @@ internal static class BuildResponses
     /// <param name="designCode">Code of the design.</param>
     /// <param name="links">Where to fetch it again.</param>
     /// <param name="inService">The paddle in use, or null where it is not asked.</param>
+    /// <param name="onBoard">The paddle on the maker's own board, or null where it is not asked.</param>
     public static BuildResponse From(
-        BuildSheet sheet, string? label, string engineVersion, string designCode, BuildLinks links, MoistureInService? inService)
+        BuildSheet sheet, string? label, string engineVersion, string designCode, BuildLinks links, MoistureInService? inService, BoardLayout? onBoard)
     {
         var (blank, gauge, kerf) = (sheet.Blank, sheet.Gauge, sheet.Kerf);
         return new(
@@ -36,6 +38,7 @@ internal static class BuildResponses
             Laden(sheet.WithFinish),
             Tip(sheet.Tip, sheet.TipChosen),
             inService is null ? null : InService(inService),
+            onBoard,
             sheet.Assumptions);
     }
 

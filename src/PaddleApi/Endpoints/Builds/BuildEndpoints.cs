@@ -2,6 +2,7 @@ using System.Security.Cryptography;
 using System.Text;
 using FluentValidation.Results;
 using Paddle.Design.Build;
+using Paddle.Design.Layout;
 using Paddle.Design.Request;
 using Paddle.Drawings.Files;
 using Paddle.Drawings.Pages;
@@ -32,6 +33,7 @@ internal static class BuildEndpoints
     private const int ExampleStep = 10;
 
     private static readonly BuildChoicesValidator Rules = new();
+    private static readonly BoardSizesValidator BoardRules = new();
     private static readonly ServiceClimateValidator ClimateRules = new();
     private static readonly ServiceClimate ExampleClimate = new() { TemperatureC = 20, RelativeHumidityPercent = 80 };
 
@@ -87,21 +89,24 @@ internal static class BuildEndpoints
     private static RouteHandlerBuilder SheetOf(this RouteHandlerBuilder endpoint) => DesignEndpoints.Code(endpoint)
         .Query<BuildChoices>(
             nameof(BuildChoices.BoardThicknessMm), "Thickness of the board as measured, mm; left out, the design's own or the next standard surfaced one.", "33.3")
+        .Query<BoardSizes>(
+            nameof(BoardSizes.BoardLengthMm), "Length of the maker's own board, mm, to have the paddle chalked on it, as often as it holds it; with boardWidthMm.", "1830")
+        .Query<BoardSizes>(nameof(BoardSizes.BoardWidthMm), "Width of that board, mm; with boardLengthMm.", "260")
         .Query(BuildQuery.Saw, "The saw that cuts the outline; left out, the first.", "band-saw", Names.Saws.Names)
         .Refuses(ProblemKinds.InvalidValues)
         .Refuses(ProblemKinds.Busy);
 
     private static IResult Report(string designCode, HttpContext context) => Fetch(
         designCode, BuildQuery.Read(context.Request.Query), context, MediaTypes.Json,
-        (design, sheet, query) => new WholeJson<BuildResponse>(ToResponse(design, sheet, query, context.Request.PathBase)));
+        (design, sheet, plan, query) => new WholeJson<BuildResponse>(ToResponse(design, sheet, plan, query, context.Request.PathBase)));
 
     // The page prints the paddle as built, wherever it is used.
     private static IResult Page(string designCode, HttpContext context) => Fetch(
         designCode, BuildQuery.Read(context.Request.Query), context, HtmlPage,
-        (design, sheet, _) =>
+        (design, sheet, plan, _) =>
         {
             context.Response.Headers.ContentSecurityPolicy = Policy;
-            return TypedResults.Text(BuildSheetPage.Write(design.Report, sheet, DesignFileQuery.Default(design.Resolved.Request, design.Code)), HtmlPage, Encoding.UTF8);
+            return TypedResults.Text(BuildSheetPage.Write(design.Report, sheet, DesignFileQuery.Default(design.Resolved.Request, design.Code), plan), HtmlPage, Encoding.UTF8);
         });
 
     private static IResult Pdf(string designCode, HttpContext context)
@@ -110,18 +115,18 @@ internal static class BuildEndpoints
         var paper = values.Choice(DesignFileQuery.Paper, PaperNames.Desk) ?? default;
         return Fetch(
             designCode, query with { Faults = [.. query.Faults, .. values.Faults] }, context, $"{PdfFile} {PaperNames.Desk.NameOf(paper)}",
-            (design, sheet, _) => DesignFileResult.Make(
-                new BuildSheetPdf(sheet), design.Report, DesignFileQuery.Default(design.Resolved.Request, design.Code) with { Paper = paper }, context.RequestAborted));
+            (design, sheet, plan, _) => DesignFileResult.Make(
+                new BuildSheetPdf(sheet, plan), design.Report, DesignFileQuery.Default(design.Resolved.Request, design.Code) with { Paper = paper }, context.RequestAborted));
     }
 
     // Like a design's report the sheet is fixed by its address: who holds it is told so before it is computed.
     private static IResult Fetch(
-        string code, BuildQuery query, HttpContext context, string representation, Func<ComputedDesign, BuildSheet, BuildQuery, IResult> answer)
+        string code, BuildQuery query, HttpContext context, string representation, Func<ComputedDesign, BuildSheet, BoardPlan?, BuildQuery, IResult> answer)
     {
         var (resolved, problem) = DesignService.Read(code);
         if (problem is not null) return problem;
         if (query.Faults.Count > 0) return Validated.Refusal(query.Faults);
-        List<ValidationFailure> failures = [.. Rules.Validate(query.Choices).Errors, .. ClimateRules.Validate(query.Climate).Errors];
+        List<ValidationFailure> failures = [.. Rules.Validate(query.Choices).Errors, .. BoardRules.Validate(query.Board).Errors, .. ClimateRules.Validate(query.Climate).Errors];
         if (failures.Count > 0) return InQuery(Validated.Refusal(failures));
         var tag = EntityTags.Of(
             code, DesignAddresses.Build, representation, context.Request.PathBase.ToUriComponent(), query.Canonical.ToUriComponent());
@@ -135,7 +140,8 @@ internal static class BuildEndpoints
         return new Gated(() =>
         {
             design ??= DesignService.Evaluate(resolved!, code);
-            return answer(design, BuildSheet.For(design.Report, BuildReading.Options(query.Choices)), query);
+            var sheet = BuildSheet.For(design.Report, BuildReading.Options(query.Choices));
+            return answer(design, sheet, BuildReading.Plan(query.Board, sheet, query.Choices, design.Report, context.RequestAborted), query);
         });
     }
 
@@ -143,7 +149,7 @@ internal static class BuildEndpoints
     private static ProblemResult InQuery(ProblemResult refusal) => Validated.Refusal(
         [.. refusal.Errors!.SelectMany(pair => pair.Value.Select(fault => ($"?{pair.Key[1..]}", fault)))]);
 
-    private static BuildResponse ToResponse(ComputedDesign design, BuildSheet sheet, BuildQuery query, PathString pathBase)
+    private static BuildResponse ToResponse(ComputedDesign design, BuildSheet sheet, BoardPlan? plan, BuildQuery query, PathString pathBase)
     {
         var root = $"{pathBase.ToUriComponent()}{DesignAddresses.Root}/{design.Code}";
         return BuildResponses.From(
@@ -156,14 +162,15 @@ internal static class BuildEndpoints
                 $"{root}/{DesignAddresses.BuildSheet}{query.OfSheet.ToUriComponent()}",
                 $"{root}/{DesignAddresses.BuildSheetPdf}{query.OfSheet.ToUriComponent()}",
                 root),
-            BuildReading.InService(query.Climate, design.Report));
+            BuildReading.InService(query.Climate, design.Report),
+            plan?.Layout);
     }
 
     private static BuildResponse Example(ServiceClimate climate)
     {
         var code = DesignEndpoints.ExampleCode.Value;
         var design = DesignService.Evaluate(DesignService.Read(code).Design!, code);
-        return ToResponse(design, BuildSheet.For(design.Report), new(new(), climate, []), default);
+        return ToResponse(design, BuildSheet.For(design.Report), null, new(new(), new(), climate, []), default);
     }
 
     private static BuildResponse Shortened(BuildResponse build) => build with

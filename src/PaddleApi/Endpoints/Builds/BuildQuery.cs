@@ -10,7 +10,7 @@ namespace PaddleApi.Endpoints.Builds;
 
 /// <summary>The query of a build sheet's address, read; its values are as yet anybody's.</summary>
 /// <param name="Faults">What could not be read, by parameter.</param>
-internal sealed record BuildQuery(BuildChoices Choices, ServiceClimate Climate, IReadOnlyList<(string Place, Fault Fault)> Faults)
+internal sealed record BuildQuery(BuildChoices Choices, BoardSizes Board, ServiceClimate Climate, IReadOnlyList<(string Place, Fault Fault)> Faults)
 {
     /// <summary>Name of the parameter for the saw.</summary>
     internal const string Saw = "saw";
@@ -34,19 +34,26 @@ internal sealed record BuildQuery(BuildChoices Choices, ServiceClimate Climate, 
             BoardThicknessMm = values.Number(Name(nameof(BuildChoices.BoardThicknessMm))),
             Saw = values.Choice(Saw, Names.Saws) is { } saw ? Names.Saws.NameOf(saw) : null,
         };
+        var board = new BoardSizes
+        {
+            BoardLengthMm = values.Number(Name(nameof(BoardSizes.BoardLengthMm))),
+            BoardWidthMm = values.Number(Name(nameof(BoardSizes.BoardWidthMm))),
+        };
         var climate = new ServiceClimate
         {
             UsedMoisturePercent = values.Number(Name(nameof(ServiceClimate.UsedMoisturePercent))),
             TemperatureC = values.Number(Name(nameof(ServiceClimate.TemperatureC))),
             RelativeHumidityPercent = values.Number(Name(nameof(ServiceClimate.RelativeHumidityPercent))),
         };
-        return new(choices, climate, values.Faults);
+        return new(choices, board, climate, values.Faults);
     }
 
     private IEnumerable<KeyValuePair<string, string?>> OfChoices()
     {
         var (asked, usual) = (BuildReading.Options(Choices), new BuildOptions());
         yield return Pair(nameof(BuildChoices.BoardThicknessMm), Text(Choices.BoardThicknessMm));
+        yield return Pair(nameof(BoardSizes.BoardLengthMm), Text(Board.BoardLengthMm));
+        yield return Pair(nameof(BoardSizes.BoardWidthMm), Text(Board.BoardWidthMm));
         yield return new(Saw, asked.Saw == usual.Saw ? null : Names.Saws.NameOf(asked.Saw));
     }
 

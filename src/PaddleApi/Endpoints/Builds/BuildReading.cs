@@ -1,5 +1,6 @@
 using Paddle.Design;
 using Paddle.Design.Build;
+using Paddle.Design.Layout;
 using Paddle.Design.Request;
 using PaddleApi.Contracts.Builds;
 using PaddleApi.Contracts.Problems;
@@ -23,6 +24,11 @@ internal static class BuildReading
             Saw = choices.Saw is { } saw ? Names.Saws.Find(saw)!.Value : usual.Saw,
         };
     }
+
+    /// <summary>The paddle on the maker's own board; null where its sizes are not stated.</summary>
+    internal static BoardPlan? Plan(BoardSizes board, BuildSheet sheet, BuildChoices choices, DesignReport report, CancellationToken cancellation) =>
+        board is { BoardLengthMm: { } length, BoardWidthMm: { } width }
+            ? BoardPlan.For(report, length, width, sheet.Blank.ThicknessMm, Options(choices).Saw, cancellation) : null;
 
     /// <summary>The paddle in a climate that its validator has passed; null where none is stated.</summary>
     internal static MoistureInService? InService(ServiceClimate climate, DesignReport report)

@@ -1,0 +1,11 @@
+namespace PaddleApi.Contracts.Builds;
+
+/// <summary>The maker's own board, on which the paddle is chalked; its thickness is <see cref="BuildChoices.BoardThicknessMm"/>.</summary>
+internal sealed record BoardSizes
+{
+    /// <summary>Length of the board, mm; goes with its width.</summary>
+    public double? BoardLengthMm { get; init; }
+
+    /// <summary>Width of the board, mm; goes with its length.</summary>
+    public double? BoardWidthMm { get; init; }
+}
