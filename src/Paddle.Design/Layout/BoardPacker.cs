@@ -27,11 +27,12 @@ internal readonly record struct PackingCare(int Beam, int StepMm)
 internal sealed class BoardPacker(RackBoard board, DistanceTable table, SearchEffort effort)
 {
     private readonly IReadOnlyList<LayoutShape> shapes = table.Shapes;
+    private readonly (double Low, double High)[]?[] forbiddenAt = new (double, double)[]?[2 * board.Defects.Count * table.Shapes.Count];
 
     private const double Hair = 1e-6;
     private const double LatticeMm = 0.01;
     // A distance by the fine silhouettes costs as much as so many that are known.
-    private const int FineLooks = 60;
+    private const int FineLooks = 60, DefectLooks = 30;
     // An edge is rarely clean: where there is room the outlines stay off it.
     private const double EdgeMm = 5;
     // Closer by less than this is no closer.
@@ -129,8 +130,8 @@ internal sealed class BoardPacker(RackBoard board, DistanceTable table, SearchEf
     private static Arrangement Moved(Arrangement laid, int alongMm, double acrossMm) => new(
         [.. laid.Paddles.Select(one => one with { StartMm = one.StartMm + alongMm, CentreMm = Math.Round(one.CentreMm + acrossMm, 2) })], laid.TopMm + acrossMm);
 
-    private bool IsClear(Laid one) => board.Defects.All(defect =>
-        defect.Forbids(shapes[one.Kind].Guard(one.IsTurned), one.StartMm) is not { } interval || one.CentreMm <= interval.Low || one.CentreMm >= interval.High);
+    private bool IsClear(Laid one) => Enumerable.Range(0, board.Defects.Count).All(defect =>
+        Forbidden(defect, one.Kind, one.IsTurned, one.StartMm) is var (low, high) && (one.CentreMm <= low || one.CentreMm >= high));
 
     /// <summary>Whether a shape is short and narrow enough for the board's bare edges.</summary>
     public bool MayHold(LayoutShape shape) => Slack(shape) >= 0 && 2 * shape.HalfWidthMm <= board.WidthMm + Hair;
@@ -166,7 +167,7 @@ internal sealed class BoardPacker(RackBoard board, DistanceTable table, SearchEf
     {
         var was = order[which];
         var slack = Slack(shapes[was.Kind]);
-        var range = 15 * stepMm;
+        var range = 8 * stepMm;
         var kept = was;
         foreach (var isTurned in (bool[])[was.IsTurned, !was.IsTurned])
         {
@@ -256,9 +257,9 @@ internal sealed class BoardPacker(RackBoard board, DistanceTable table, SearchEf
             if (distance > 0) forbidden[count++] = (one.CentreMm - distance, one.CentreMm + distance);
         }
 
-        foreach (var defect in board.Defects)
+        for (var d = 0; d < board.Defects.Count; d++)
         {
-            if (defect.Forbids(shape.Guard(isTurned), startMm) is { } interval) forbidden[count++] = interval;
+            if (Forbidden(d, kind, isTurned, startMm) is { Low: < double.PositiveInfinity } interval) forbidden[count++] = interval;
         }
 
         var centre = shape.HalfWidthMm;
@@ -271,6 +272,22 @@ internal sealed class BoardPacker(RackBoard board, DistanceTable table, SearchEf
         }
 
         return !isFine || centre + shape.HalfWidthMm <= board.WidthMm + LatticeMm ? centre : null;
+    }
+
+    // Where a paddle passes a defect by, low is infinite; what was asked for before is known.
+    private (double Low, double High) Forbidden(int defect, int kind, bool isTurned, int startMm)
+    {
+        ref var row = ref forbiddenAt[(defect * shapes.Count + kind) * 2 + (isTurned ? 1 : 0)];
+        if (row is null)
+        {
+            row = new (double, double)[Slack(shapes[kind]) + 1];
+            Array.Fill(row, (double.NaN, double.NaN));
+        }
+
+        ref var known = ref row[startMm];
+        if (!double.IsNaN(known.Low)) return known;
+        effort.Spend(DefectLooks);
+        return known = board.Defects[defect].Forbids(shapes[kind].Guard(isTurned), startMm) ?? (double.PositiveInfinity, double.NegativeInfinity);
     }
 
     private int Slack(LayoutShape shape) => (int)Math.Floor(board.LengthMm - shape.LengthMm + Hair);

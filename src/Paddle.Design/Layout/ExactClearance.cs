@@ -1,4 +1,5 @@
 using NetTopologySuite.Geometries;
+using NetTopologySuite.Operation.Distance;
 
 namespace Paddle.Design.Layout;
 
@@ -31,7 +32,7 @@ internal static class ExactClearance
         double? least = null;
         for (var a = 0; a < outlines.Count; a++)
         {
-            for (var b = a + 1; b < outlines.Count; b++) least = Math.Min(least ?? double.PositiveInfinity, outlines[a].Distance(outlines[b]));
+            for (var b = a + 1; b < outlines.Count; b++) least = Math.Min(least ?? double.PositiveInfinity, IndexedFacetDistance.Distance(outlines[a], outlines[b]));
         }
 
         return least;

@@ -57,22 +57,33 @@ internal static class Offcuts
         Offcut? best = null;
         for (var start = 0; start < columns.Length; start++)
         {
-            var taken = new List<(double Low, double High)>();
+            // What stays free over all slices from the first to the last.
+            List<(double Low, double High)> free = [(0, board.WidthMm)];
             for (var end = start; end < columns.Length; end++)
             {
-                taken.AddRange(columns[end]);
-                double length = (end + 1 - start) * StepMm, from = 0, width = 0, at = 0;
-                foreach (var (low, high) in taken.Append((Low: board.WidthMm, High: board.WidthMm)).OrderBy(one => one.Low))
-                {
-                    if (low - from > width) (at, width) = (from, low - from);
-                    from = Math.Max(from, high);
-                }
-
-                if (width < LeastWidthMm) break;
-                if (length >= LeastLengthMm && length * width > (best?.LengthMm * best?.WidthMm ?? 0)) best = new(start * StepMm, Math.Round(Math.Ceiling(at * 10) / 10, 1), length, Math.Floor(width * 10) / 10);
+                foreach (var taken in columns[end]) free = Without(free, taken);
+                if (free.Count == 0) break;
+                var (low, high) = free.MaxBy(one => one.High - one.Low);
+                double length = (end + 1 - start) * StepMm, width = high - low;
+                if (length >= LeastLengthMm && length * width > (best?.LengthMm * best?.WidthMm ?? 0))
+                    best = new(start * StepMm, Math.Ceiling(low * 10) / 10, length, Math.Floor((high - Math.Ceiling(low * 10) / 10) * 10) / 10);
             }
         }
 
         return best;
+    }
+
+    // Strips too narrow to keep are no strips.
+    private static List<(double Low, double High)> Without(List<(double Low, double High)> free, (double Low, double High) taken)
+    {
+        if (!free.Exists(one => one.Low < taken.High && one.High > taken.Low)) return free;
+        var rest = new List<(double Low, double High)>(free.Count + 1);
+        foreach (var (low, high) in free)
+        {
+            if (Math.Min(high, taken.Low) - low >= LeastWidthMm) rest.Add((low, Math.Min(high, taken.Low)));
+            if (high - Math.Max(low, taken.High) >= LeastWidthMm) rest.Add((Math.Max(low, taken.High), high));
+        }
+
+        return rest;
     }
 }
