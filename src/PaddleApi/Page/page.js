@@ -2,6 +2,7 @@
 
 import { address, getJson, getText, pause, postJson, Refusal } from './api.js';
 import * as bench from './bench.js';
+import * as rack from './rack.js';
 import { balanceWords, card, cautions, figures, files, outcome } from './figures.js';
 import { inUnits, length, lengthFigure, mass, massUnitName, parseLength, unitName } from './measure.js';
 import { upright } from './upright.js';
@@ -286,6 +287,7 @@ function showUnits({ design, fit, request, answers }) {
   $('cautions').replaceChildren(...cautions(design.cautions));
   showRequests(design, fit && fittingRequest(answers), request);
   bench.follow(design, units);
+  rack.follow(design, units);
   say(`${names.family(design.design.blade.family)}, ${length(design.lengths.overallMm, units)}, ${mass(design.mass.finishedG, units)}; balances ${balanceWords(design, units)}.`);
 }
 
@@ -445,6 +447,7 @@ setMode('hands');
 writeLengths();
 listen();
 bench.begin({ explain, waiting });
+rack.begin({ explain, waiting });
 $('share').replaceChildren(copyButton('Copy the link to this paddle', () => location.href));
 await fillLists().catch(() => {});
 if (codeInAddress()) open(codeInAddress());

@@ -32,6 +32,7 @@ internal static class PageEndpoints
         ("/page/measure.js", "page/measure.js", "text/javascript"),
         ("/page/page.js", "page/page.js", "text/javascript"),
         ("/page/parts.js", "page/parts.js", "text/javascript"),
+        ("/page/rack.js", "page/rack.js", "text/javascript"),
         ("/page/upright.js", "page/upright.js", "text/javascript"),
     ];
 
