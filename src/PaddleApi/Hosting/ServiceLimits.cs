@@ -51,7 +51,7 @@ internal sealed class ServiceLimits
     public int ConcurrentSolves { get; init; }
 
     /// <summary>
-    /// Heavy files, build sheets and size runs made at once; 0 means one for every second processor, at least one: each costs many light
+    /// Heavy files, build sheets, board layouts and size runs made at once; 0 means one for every second processor, at least one: each costs many light
     /// answers, which need a processor too.
     /// </summary>
     [Range(0, 1024)]
@@ -68,7 +68,7 @@ internal sealed class ServiceLimits
     [Range(0, 65_536)]
     public int QueuedSolves { get; init; } = 1024;
 
-    /// <summary>Heavy files, build sheets and size runs that may wait.</summary>
+    /// <summary>Heavy files, build sheets, board layouts and size runs that may wait.</summary>
     [Range(0, 65_536)]
     public int QueuedFiles { get; init; } = 256;
 

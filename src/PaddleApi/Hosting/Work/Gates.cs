@@ -11,7 +11,7 @@ internal sealed class SolveGate(ServiceLimits limits) : WorkGate(
     TimeSpan.FromSeconds(limits.MostWaitSeconds),
     limits.RetryAfterSeconds);
 
-/// <summary>The gate of heavy files, build sheets and size runs: they wait for each other and not for designs, nor designs for them.</summary>
+/// <summary>The gate of heavy files, build sheets, board layouts and size runs: they wait for each other and not for designs, nor designs for them.</summary>
 internal sealed class FileGate(ServiceLimits limits) : WorkGate(
     limits.ConcurrentFiles > 0 ? limits.ConcurrentFiles : Math.Max(1, Environment.ProcessorCount / 2),
     limits.QueuedFiles,
