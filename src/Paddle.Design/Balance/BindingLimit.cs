@@ -153,7 +153,7 @@ internal static class BindingLimitList
     {
         if (stood < problem.RowCount) return (problem.Limits[stood].Id, problem.Limits[stood].Unit, problem.Limits[stood].RowPerUnit);
         var (k, isLow) = ((stood - problem.RowCount) / 2, (stood - problem.RowCount) % 2 == 0);
-        var byBoard = !isLow && k is not 0 and not 2 && asked.UsableThicknessMm is { } usable && problem.High[k] == usable;
+        var byBoard = !isLow && k is not 0 and not 2 && asked.UsableThicknessMm is { } usable && problem.High[k] >= SizeLimits.ThickestMm(usable, asked.LatticeMm);
         var id = asked.Fixed[k] is not null ? SizeLimits.Names[k] + ".pinned"
             : byBoard ? "wood.boardThicknessMm" : SizeLimits.Names[k] + (isLow ? ".min" : ".max");
         return (id, "mm", 1);
