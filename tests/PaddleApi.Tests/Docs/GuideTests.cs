@@ -81,12 +81,26 @@ public sealed partial class GuideTests(StartedService service) : IClassFixture<S
     [ShellFact]
     public async Task The_pictures_of_the_readme_are_drawn_by_the_service()
     {
-        using var client = new HttpClient { BaseAddress = service.Address };
-        var asked = await File.ReadAllTextAsync(Path.Combine(Committed.Root(), "docs", "examples", "hire-paddle.json"));
-        using var body = new StringContent(asked, Encoding.UTF8, "application/json");
-        var design = JsonNode.Parse(await (await client.PostAsync("/v1/designs", body)).Content.ReadAsStringAsync())!;
-        var drawn = await client.GetStringAsync(design["links"]!["outline"]!.GetValue<string>());
-        ComparePicture("hire-paddle-outline.svg", drawn);
+        // Its own command, and what it says to add for the outline.
+        var readme = await File.ReadAllTextAsync(Path.Combine(Committed.Root(), "README.md"));
+        var command = Curl().Match(readme).Value;
+        Assert.Contains("`-H 'Accept: image/svg+xml'` for the outline", readme, StringComparison.Ordinal);
+        var design = JsonNode.Parse(await PasteAsync(command))!;
+        Assert.Equal("met", design["outcome"]!.GetValue<string>());
+        ComparePicture("hire-paddle-outline.svg", await PasteAsync($"{command} -H 'Accept: image/svg+xml'"));
+        var pictures = new Guide(readme).Pictures;
+        Assert.Equal(["docs/guide/first-paddle.svg", "docs/hire-paddle-outline.svg"], pictures);
+    }
+
+    // As a reader pastes it, at the root of the repository.
+    private async Task<string> PasteAsync(string command)
+    {
+        var here = command.Replace("localhost:5080", service.Address.Authority, StringComparison.Ordinal);
+        using var shell = Process.Start(new ProcessStartInfo("bash", ["-c", $"{here} -sS --fail-with-body"]) { WorkingDirectory = Committed.Root(), RedirectStandardOutput = true })!;
+        var said = await shell.StandardOutput.ReadToEndAsync();
+        await shell.WaitForExitAsync();
+        Assert.True(shell.ExitCode == 0, $"{here}: {said}");
+        return said;
     }
 
     private sealed record Block(string Text, GuideBlock? Answer);
@@ -126,6 +140,7 @@ public sealed partial class GuideTests(StartedService service) : IClassFixture<S
             return;
         }
 
+        Assert.False(shown.Text.Contains("null", StringComparison.Ordinal), $"{shown.Chapter} asks for a member that the answer lacks.\n{shown.Text}");
         var differences = Differences("", JsonNode.Parse(shown.Text), real).ToList();
         Assert.True(differences.Count == 0, $"{shown.Chapter}: the guide shows another answer. If it should: {Command}\n{string.Join('\n', differences)}");
     }
@@ -186,6 +201,9 @@ public sealed partial class GuideTests(StartedService service) : IClassFixture<S
         if (IsUpdate) File.WriteAllText(file, drawn);
         Assert.True(File.Exists(file) && File.ReadAllText(file).ReplaceLineEndings("\n") == drawn.ReplaceLineEndings("\n"), $"docs/{path} is not what the service draws now. If it should be: {Command}");
     }
+
+    [GeneratedRegex(@"^curl .*$", RegexOptions.Multiline)]
+    private static partial Regex Curl();
 
     [GeneratedRegex(@"[{\[][^{}\[\]]*\n[^{}\[\]]*[}\]]")]
     private static partial Regex Innermost();
