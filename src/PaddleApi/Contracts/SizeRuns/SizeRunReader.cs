@@ -1,6 +1,6 @@
+using System.Globalization;
 using Paddle.Design.Fitting;
 using PaddleApi.Contracts.Fittings;
-using System.Globalization;
 
 namespace PaddleApi.Contracts.SizeRuns;
 
