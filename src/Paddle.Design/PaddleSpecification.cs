@@ -18,6 +18,12 @@ public sealed record PaddleSpecification(PaddleForm Form, PinnedSizes Pinned, Wo
     /// <summary>Lattice of a shop that measures in inches: 1/32 in, mm.</summary>
     public const double ThirtySecondMm = 25.4 / 32;
 
+    /// <summary>Thinnest board that is taken, mm (own limit).</summary>
+    public const double ThinnestBoardMm = 15;
+
+    /// <summary>The step of a shop's sizes, mm.</summary>
+    internal static double LatticeOf(DrawingUnits units) => units == DrawingUnits.Inch ? ThirtySecondMm : CaliperMm;
+
     /// <summary>The finish, which weighs on the balance.</summary>
     public FinishChoice Finish { get; init; } = FinishChoice.Usual;
     /// <summary>Thickness of the maker's board as it lies in the rack, mm; null when any board may be bought.</summary>

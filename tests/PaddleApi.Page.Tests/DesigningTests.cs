@@ -63,6 +63,9 @@ public sealed partial class DesigningTests(Service service)
         Assert.Matches(Ounces(), await visitor.SaysAsync());
         Assert.Contains($"between the hands {read} in", await visitor.DrawnAsync(), StringComparison.Ordinal);
         visitor.WasQuiet();
+        var reasons = await visitor.Page.Locator("#reasons").TextContentAsync();
+        Assert.Contains($"The hand spacing of {read} in was", reasons, StringComparison.Ordinal);
+        Assert.DoesNotContain(" mm", reasons, StringComparison.Ordinal);
     }
 
     [BrowserFact]

@@ -51,6 +51,8 @@ internal static class BindingLimitList
     internal const string OfBalance = "mm of balance";
     /// <summary>Gain while the flex is missed.</summary>
     internal const string OfFlex = "mm of flex";
+    /// <summary>The limit that the maker's board sets.</summary>
+    internal const string Board = "wood.boardThicknessMm";
     private const string OfShape = "mm of shape";
     private const int N = DesignProblem.N;
     private const int Box = -1;
@@ -153,9 +155,9 @@ internal static class BindingLimitList
     {
         if (stood < problem.RowCount) return (problem.Limits[stood].Id, problem.Limits[stood].Unit, problem.Limits[stood].RowPerUnit);
         var (k, isLow) = ((stood - problem.RowCount) / 2, (stood - problem.RowCount) % 2 == 0);
-        var byBoard = !isLow && k is not 0 and not 2 && asked.UsableThicknessMm is { } usable && problem.High[k] == usable;
+        var byBoard = !isLow && k is not 0 and not 2 && asked.UsableThicknessMm is { } usable && problem.High[k] >= SizeLimits.ThickestMm(usable, asked.LatticeMm);
         var id = asked.Fixed[k] is not null ? SizeLimits.Names[k] + ".pinned"
-            : byBoard ? "wood.boardThicknessMm" : SizeLimits.Names[k] + (isLow ? ".min" : ".max");
+            : byBoard ? Board : SizeLimits.Names[k] + (isLow ? ".min" : ".max");
         return (id, "mm", 1);
     }
 }

@@ -33,7 +33,7 @@ public sealed record DesignOutcome(IReadOnlyList<UnmetAim> Unmet)
         string Length(double mm) => DrawnLength.Text(mm, units);
         var pinned = asked.Free.Bits == 0 ? Pins.All : asked.Fixed.Any(size => size is not null) ? Pins.Some : Pins.None;
         foreach (var result in strength.Cases.Where(result => result.Margin < 1).OrderBy(result => result.Margin))
-            unmet.Add(Weak(result, pinned, units));
+            unmet.Add(Weak(result, pinned, balance.BindingLimits.Any(limit => limit.Id == BindingLimitList.Board), units));
         if (!balance.Achieved) unmet.Add(OffBalance(balance, asked, units));
         var aims = asked.Aims;
         if (flex.BenchFlexMm > aims.MostBenchFlexMm)
@@ -67,7 +67,7 @@ public sealed record DesignOutcome(IReadOnlyList<UnmetAim> Unmet)
         All,
     }
 
-    private static UnmetAim Weak(CaseResult result, Pins pinned, DrawingUnits units)
+    private static UnmetAim Weak(CaseResult result, Pins pinned, bool byBoard, DrawingUnits units)
     {
         var message = string.Create(
             CultureInfo.InvariantCulture,
@@ -77,6 +77,7 @@ public sealed record DesignOutcome(IReadOnlyList<UnmetAim> Unmet)
             (false, _) => "A narrower blade, a thicker spine, or a wood stronger across the grain.",
             (_, Pins.All) => "Do not build it so: thicken the sizes you fixed there, or leave them to the solver.",
             (_, Pins.Some) => "No shape with the sizes you fixed is strong enough: thicken them or leave them open, or take a stronger wood or straighter grain.",
+            _ when byBoard => "No shape out of this board is strong enough: a thicker one, or two glued up; or a stronger wood, a shorter blade (less leverage), or a lighter duty.",
             _ => "No shape within what makers carve is strong enough: a stronger wood, straighter grain, a shorter blade (less leverage), or a lighter duty.",
         };
         return new("strength." + result.Case.Id, result.SafetyFactor, result.Case.LeastFactor, "", message, advice);

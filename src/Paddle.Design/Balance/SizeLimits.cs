@@ -38,7 +38,8 @@ internal static class SizeLimits
     /// <summary>Limits for the solver, in the same order, mm.</summary>
     /// <param name="smallShare">Share of an adult's sizes; spine and edges keep it at both ends, the shaft may be as thick as its loads ask.</param>
     /// <param name="usableThicknessMm">Thickness that the maker's board leaves, mm, or null; no thickness may exceed it.</param>
-    /// <param name="latticeMm">Step of the sizes, mm: a limit between two of them moves to the nearer.</param>
+    /// <param name="latticeMm">Step of the sizes, mm: a limit between two of them moves to the nearer, the board's to the one it still holds.</param>
+    /// <remarks>All of them lie within <see cref="PinnedOn"/>: what is chosen here is pinned in a design's code.</remarks>
     internal static Outline.Range[] For(bool isSoftwood, double smallShare, double? usableThicknessMm, double latticeMm)
     {
         double OnLattice(double size) => Math.Round(size / latticeMm) * latticeMm;
@@ -47,21 +48,34 @@ internal static class SizeLimits
         {
             var adult = (isSoftwood ? Softwood : Hardwood)[k];
             var isBlade = k is 5 or 6 or 7;
-            limits[k] = new(
-                OnLattice(Math.Max(smallShare * adult.Min, Math.Min(Pinned[k].Min, adult.Min))),
-                OnLattice(isBlade ? smallShare * adult.Max : adult.Max));
-        }
-
-        if (usableThicknessMm is not { } most) return limits;
-        for (var k = 0; k < limits.Length; k++)
-        {
-            if (k is not 0 and not 2) limits[k] = Within(limits[k], most);
+            var least = OnLattice(smallShare * adult.Min);
+            limits[k] = OnBoard(
+                new(least < Pinned[k].Min ? Math.Ceiling(Pinned[k].Min / latticeMm) * latticeMm : least, OnLattice(isBlade ? smallShare * adult.Max : adult.Max)),
+                k, usableThicknessMm, latticeMm);
         }
 
         return limits;
     }
 
-    private static Outline.Range Within(Outline.Range limit, double most) => new(Math.Min(limit.Min, most), Math.Min(limit.Max, most));
+    /// <summary>Thickest size that a board holds, mm: the last step of the lattice in it.</summary>
+    internal static double ThickestMm(double usableThicknessMm, double latticeMm) =>
+        Math.Round(Math.Floor(usableThicknessMm / latticeMm + 1e-6) * latticeMm, 6);
+
+    /// <summary>Thickest that the solver may make the grip, mm.</summary>
+    internal static double ThickestGripMm(double? usableThicknessMm, double latticeMm) => OnBoard(Solver[^1], Names.Count - 1, usableThicknessMm, latticeMm).Max;
+
+    /// <summary>Limits of a pinned size, mm: a board that is thinner than its least gives what it has, and the design says what that is worth.</summary>
+    /// <param name="size">Its place in <see cref="Names"/>.</param>
+    internal static Outline.Range PinnedOn(int size, double? usableThicknessMm, double latticeMm) =>
+        Pinned[size] with { Min = OnBoard(Pinned[size], size, usableThicknessMm, latticeMm).Min };
+
+    // Widths are cut out of the board's face; everything else out of its thickness.
+    private static Outline.Range OnBoard(Outline.Range limit, int size, double? usableThicknessMm, double latticeMm)
+    {
+        if (usableThicknessMm is not { } usable || size is 0 or 2) return limit;
+        var most = ThickestMm(usable, latticeMm);
+        return new(Math.Min(limit.Min, most), Math.Min(limit.Max, most));
+    }
 
     /// <summary>Limits for sizes that the caller pins, in the same order, mm: wider, but still a paddle.</summary>
     public static IReadOnlyList<Outline.Range> Pinned { get; } =

@@ -1,3 +1,4 @@
+using Paddle.Design.Units;
 using Paddle.Design.Water;
 
 namespace Paddle.Design.Fitting;
@@ -48,7 +49,7 @@ internal static class FittingAdvisor
         var label = string.IsNullOrWhiteSpace(request.Label) ? "Fitted paddle" : request.Label;
 
         // 1. Body: hand spacing, hands, mass, heights above the seat.
-        var person = PersonInFull.Of(paddler);
+        var person = PersonInFull.Of(paddler, request.Units);
         var body = person.Spacing;
         var seated = SeatedBody.Of(paddler);
         var seatHeight = seat.HeightAboveWaterMm ?? LengthRules.DefaultSeatHeightMm;
@@ -78,13 +79,15 @@ internal static class FittingAdvisor
         var spacingError = bent ? LengthMethods.Join(body.StandardErrorMm, BentShaftShorterErrorMm) : body.StandardErrorMm;
         var design = settle(new SuggestedDesign(
             label, fitted, freeboard, blade.Family.Id, blade.MadeLengthMm, blade.MadeWidthMm, blade.BendDegrees, shaft, grip, wood.Species, loadedMass, duty)
-            .WithinLimits());
+        {
+            Units = request.Units,
+        }.WithinLimits());
         var (lengthMethods, spread) = LengthMethods.Show(
             grip.TopHandMm, design.HandSpacingMm, body, person.HandBreadthMm, freeboard, blade.MadeLengthMm, seatHeight, paddler.StatureMm, seated, bent);
         var spacingMethods = bent ? Shortened(body.Methods, fitted, spacingError) : body.Methods;
 
         // 5. Put together.
-        var story = new FittingStory(person, seat, water, wishes, demand, immersion, familyReason, inWater, duty, wood, design.Shaft, grip, design, seated is null);
+        var story = new FittingStory(person, seat, water, wishes, demand, immersion, familyReason, inWater, duty, wood, design.Shaft, grip, design, request.Units, seated is null);
         var cautions = doubts.Concat(FittingCautions.Of(story, fitted, spread, seated, seatHeight, lengthMethods)).ToList();
         var alternatives = FittingAlternatives.Of(design, story, seated, seatHeight)
             .Select(other => other with { Design = settle(other.Design.WithinLimits()) }).Take(2).ToList();
@@ -133,6 +136,8 @@ public sealed record SuggestedDesign(
 {
     /// <summary>Body masses that a design's loads are given for, kg: a lighter child's paddle is made for the least.</summary>
     public static Outline.Range LoadedMassLimitsKg { get; } = new(12, 250);
+    /// <summary>Units that the shop measures in.</summary>
+    public DrawingUnits Units { get; init; }
     /// <summary>Overall length these sizes add up to, mm.</summary>
     public double OverallLengthMm => LengthRules.OwnGeometryMm(Grip.TopHandMm, HandSpacingMm, FreeboardMm, BladeLengthMm);
 

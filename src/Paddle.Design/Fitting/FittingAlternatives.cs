@@ -61,7 +61,7 @@ internal static class FittingAlternatives
         var needed = ImmersionDepth.NeededMm(BladeChoice.Size(longer, story.Person.Spacing.ValueMm, story.Demand, 0).MadeLengthMm);
         return story.Water.DepthMm < needed ? null : new FittingAlternative(
             "deeper-water",
-            FormattableString.Invariant($"For deep water: a longer, narrower, quieter blade; it needs {needed:0} mm of water."),
+            FormattableString.Invariant($"For deep water: a longer, narrower, quieter blade; it needs {story.Rough(needed)} of water."),
             Other(design, story, ", deeper water", longer, 0, WaterKind.DeepLake));
     }
 
@@ -74,7 +74,7 @@ internal static class FittingAlternatives
         var needed = ImmersionDepth.NeededMm(other.BladeLengthMm);
         return story.IsBent || other.BladeLengthMm >= design.BladeLengthMm ? null : new FittingAlternative(
             "shallower-water",
-            FormattableString.Invariant($"For shallower water: a shorter, wider blade; it needs {needed:0} mm of water") + (story.Water.DepthMm < needed ? ", so even of it some stays out here." : "."),
+            FormattableString.Invariant($"For shallower water: a shorter, wider blade; it needs {story.Rough(needed)} of water") + (story.Water.DepthMm < needed ? ", so even of it some stays out here." : "."),
             other);
     }
 
@@ -115,7 +115,10 @@ internal static class FittingAlternatives
             design.FreeboardMm, family.Id, blade.MadeLengthMm, blade.MadeWidthMm, bendDegrees,
             Shaft(design, story, story.Wood, family, blade.LengthMm, story.Wishes),
             GripFit.Fit(story.Person.HandLengthMm, story.Person.HandBreadthMm, kind, bendDegrees, story.Wishes),
-            design.Species, design.BodyMassKg, design.Duty);
+            design.Species, design.BodyMassKg, design.Duty)
+        {
+            Units = design.Units,
+        };
     }
 
     private static ShaftSection Shaft(

@@ -1,3 +1,5 @@
+using Paddle.Design.Units;
+
 namespace Paddle.Design.Fitting;
 
 /// <summary>Refuses people, boats and waters that cannot be, and warns where two measurements sit badly together.</summary>
@@ -34,7 +36,7 @@ internal static class FittingChecks
         var pairs = Pairs(paddler).ToList();
         refusals.AddRange(pairs.Where(p => p.Apart > HandSpacingMethods.RefusalStandardErrors).Select(Contradiction));
         refusals.AddRange(MassIndex(paddler));
-        var cautions = pairs.Where(p => p.Apart > HandSpacingMethods.WarningStandardErrors).Select(Doubt).Concat(Extrapolations(paddler))
+        var cautions = pairs.Where(p => p.Apart > HandSpacingMethods.WarningStandardErrors).Select(p => Doubt(p, request.Units)).Concat(Extrapolations(paddler, request.Units))
             .ToList();
         return (refusals, cautions);
     }
@@ -157,11 +159,11 @@ internal static class FittingChecks
         Unit: "mm",
         MeasureInstead: [p.Doubted.Id, p.Against.Id]);
 
-    private static FittingCaution Doubt(Pair p) => new(
+    private static FittingCaution Doubt(Pair p, DrawingUnits units) => new(
         "doubtful-" + p.Doubted.Id,
         p.Doubted == p.Against
-            ? FormattableString.Invariant($"{p.Doubted.Name} {p.ValueMm:0} mm is far from the {p.ExpectedMm:0} mm of the people surveyed: measure it again. It is not used for hand spacing.")
-            : FormattableString.Invariant($"{p.Doubted.Name} {p.ValueMm:0} mm is {p.Apart:0.0} standard errors from the {p.ExpectedMm:0} mm that {Lower(p.Against.Name)} {p.AgainstMm:0} mm suggests: measure both again before cutting wood."),
+            ? FormattableString.Invariant($"{p.Doubted.Name} {DrawnLength.Rough(p.ValueMm, units)} is far from the {DrawnLength.Rough(p.ExpectedMm, units)} of the people surveyed: measure it again. It is not used for hand spacing.")
+            : FormattableString.Invariant($"{p.Doubted.Name} {DrawnLength.Rough(p.ValueMm, units)} is {p.Apart:0.0} standard errors from the {DrawnLength.Rough(p.ExpectedMm, units)} that {Lower(p.Against.Name)} {DrawnLength.Rough(p.AgainstMm, units)} suggests: measure both again before cutting wood."),
         Survey.Source + "; tape errors assumed");
 
     private static IEnumerable<InputRefusal> MassIndex(PaddlerMeasurements p)
@@ -185,19 +187,19 @@ internal static class FittingChecks
         }
     }
 
-    private static IEnumerable<FittingCaution> Extrapolations(PaddlerMeasurements p)
+    private static IEnumerable<FittingCaution> Extrapolations(PaddlerMeasurements p, DrawingUnits units)
     {
         if (p.StatureMm is { } stature && stature is < Survey.ShortestStatureMm or > Survey.TallestStatureMm)
-            yield return Outside(FormattableString.Invariant($"A stature of {p.StatureMm:0} mm"), p.StatureMm < Survey.ShortestStatureMm, p.HandSpacingMm is null);
+            yield return Outside(FormattableString.Invariant($"A stature of {DrawnLength.Rough(stature, units)}"), p.StatureMm < Survey.ShortestStatureMm, p.HandSpacingMm is null, units);
 
         var spanLine = Survey.PooledLine(Survey.ArmSpanLines);
         if (p is { ArmSpanMm: { } span, StatureMm: null } && (span < spanLine.At(Survey.ShortestStatureMm) || span > spanLine.At(Survey.TallestStatureMm)))
-            yield return Outside(FormattableString.Invariant($"An arm span of {span:0} mm"), span < spanLine.At(Survey.ShortestStatureMm), p.HandSpacingMm is null);
+            yield return Outside(FormattableString.Invariant($"An arm span of {DrawnLength.Rough(span, units)}"), span < spanLine.At(Survey.ShortestStatureMm), p.HandSpacingMm is null, units);
     }
 
-    private static FittingCaution Outside(string what, bool below, bool spacingEstimated) => new(
+    private static FittingCaution Outside(string what, bool below, bool spacingEstimated, DrawingUnits units) => new(
         "outside-survey",
-        what + FormattableString.Invariant($" lies {(below ? "below" : "beyond")} the adults surveyed ({Survey.ShortestStatureMm} to {Survey.TallestStatureMm} mm tall): what is estimated from it carries their proportions on.")
+        what + FormattableString.Invariant($" lies {(below ? "below" : "beyond")} the adults surveyed ({DrawnLength.RoughFigure(Survey.ShortestStatureMm, units)} to {DrawnLength.Rough(Survey.TallestStatureMm, units)} tall): what is estimated from it carries their proportions on.")
         + (below ? " There are no children among them, and a child soon outgrows a paddle: measure again each season." : string.Empty)
         + (spacingEstimated ? " Measure the hand spacing with a bar on the head." : string.Empty),
         Survey.Source);

@@ -1,3 +1,5 @@
+using Paddle.Design.Units;
+
 namespace Paddle.Design.Fitting;
 
 /// <summary>All that was found on the way, for the sentences that tell of it.</summary>
@@ -5,6 +7,7 @@ namespace Paddle.Design.Fitting;
 /// <param name="Immersion">Blade against depth.</param>
 /// <param name="InWater">Slip and efficiency.</param>
 /// <param name="Design">Design suggested.</param>
+/// <param name="Units">Units of the sentences.</param>
 /// <param name="SeatedUnknown">Whether nothing tells the heights above the seat.</param>
 internal sealed record FittingStory(
     PersonInFull Person,
@@ -20,16 +23,28 @@ internal sealed record FittingStory(
     ShaftSection Shaft,
     GripSize Grip,
     SuggestedDesign Design,
+    DrawingUnits Units,
     bool SeatedUnknown)
 {
     public bool IsBent => Design.BendDegrees > 0;
+
+    /// <summary>A length as people say it, with its unit: what is carved to a tenth or a thirty-second, what a body or a water measures roughly.</summary>
+    public string Exact(double lengthMm) => DrawnLength.Text(lengthMm, Units);
+    /// <inheritdoc cref="Exact"/>
+    public string Rough(double lengthMm) => DrawnLength.Rough(lengthMm, Units);
+    /// <summary>A rough length without its unit.</summary>
+    public string Figure(double lengthMm) => DrawnLength.RoughFigure(lengthMm, Units);
+    /// <summary>From one rough length to another.</summary>
+    public string Range(double fromMm, double toMm) => $"{Figure(fromMm)} to {Rough(toMm)}";
+    /// <summary>An area.</summary>
+    public string Area(double areaMm2) => DrawnAmount.Area(areaMm2 / Mm2PerCm2, Units);
+
+    private const double Mm2PerCm2 = 100;
 }
 
 /// <summary>Why the paddle is what it is, one sentence after the other in the order of the work.</summary>
 internal static class FittingReasons
 {
-    private const double Mm2PerCm2 = 100;
-
     public static IEnumerable<string> Of(FittingStory story) =>
         story.Person.Reasons.Concat(Length(story)).Concat(Blade(story)).Concat(Strength(story)).Append(story.Grip.Reason);
 
@@ -37,16 +52,16 @@ internal static class FittingReasons
     {
         var design = story.Design;
         if (story.IsBent)
-            yield return FormattableString.Invariant($"Bent shaft: the hands are set {FittingAdvisor.BentShaftShorterMm} mm closer than the body's own spacing (common practice 50 to 100), as the seated stroke is short and ends at the hip.");
+            yield return FormattableString.Invariant($"Bent shaft: the hands are set {story.Rough(FittingAdvisor.BentShaftShorterMm)} closer than the body's own spacing (common practice {story.Range(50, 100)}), as the seated stroke is short and ends at the hip.");
         else if (story.Wishes.BentShaft)
             yield return story.Seat.Posture == Posture.Kneeling
                 ? "The shaft stays straight: a bent one suits the short stroke of who sits, and this paddler kneels."
                 : "The shaft stays straight: in rapids both faces of the blade must pull.";
 
         var clear = story.Design.FreeboardMm;
-        yield return FormattableString.Invariant($"Clear shaft between the lower hand's middle and the blade: {clear:0} mm; the trade leaves 25 to 50, more on a high seat and where the paddler steers.");
+        yield return FormattableString.Invariant($"Clear shaft between the lower hand's middle and the blade: {story.Rough(clear)}; the trade leaves {story.Range(LengthRules.LowestFreeboardMm, LengthRules.HighestFreeboardMm)}, more on a high seat and where the paddler steers.");
         yield return "Overall length is grip end to hand + hand spacing + clear shaft + blade, with the hands taken at their middles; the bar-on-the-head rule of the trade adds half a hand and is shown beside it.";
-        yield return FormattableString.Invariant($"Only the shaft, {design.Grip.TopHandMm + design.HandSpacingMm + clear:0} mm from grip end to blade, must fit the body: another blade changes the overall length millimetre for millimetre.");
+        yield return FormattableString.Invariant($"Only the shaft, {story.Rough(design.Grip.TopHandMm + design.HandSpacingMm + clear)} from grip end to blade, must fit the body: another blade changes the overall length {(story.Units == DrawingUnits.Metric ? "millimetre for millimetre" : "inch for inch")}.");
         if (story.SeatedUnknown) yield return "Without a sitting height or a stature the rules for seated paddlers cannot be shown.";
     }
 
@@ -56,8 +71,8 @@ internal static class FittingReasons
         var blade = immersion.Blade;
         yield return story.FamilyReason;
         if (!immersion.Fits)
-            yield return FormattableString.Invariant($"The water is {immersion.DepthMm:0} mm deep and a blade to this body's size needs {immersion.NeededMm:0}: it is kept to {blade.MadeLengthMm:0} mm and made wider instead, as far as {Words.WithArticle(blade.Family.Name)} goes.");
-        yield return FormattableString.Invariant($"The blade's length follows the body and its width carries the area: {blade.AreaMm2 / Mm2PerCm2:0} cm² at {demand.BodyMassKg:0} kg and {demand.StrokesPerMinute:0} strokes a minute. The scale is set by what people carry, not by measurement.");
+            yield return FormattableString.Invariant($"The water is {story.Rough(immersion.DepthMm!.Value)} deep and a blade to this body's size needs {story.Figure(immersion.NeededMm)}: it is kept to {story.Rough(blade.MadeLengthMm)} and made wider instead, as far as {Words.WithArticle(blade.Family.Name)} goes.");
+        yield return FormattableString.Invariant($"The blade's length follows the body and its width carries the area: {story.Area(blade.AreaMm2)} at {DrawnAmount.BodyMass(demand.BodyMassKg, story.Units)} and {demand.StrokesPerMinute:0} strokes a minute. The scale is set by what people carry, not by measurement.");
         yield return FormattableString.Invariant($"At {demand.BoatSpeedMS:0.0} m/s each pull averages {demand.MeanPullN:0} N over {demand.PullSeconds:0.00} s and the blade slips {water.SlipAtHighCoefficientMS:0.00} to {water.SlipAtLowCoefficientMS:0.00} m/s.");
     }
 
@@ -66,19 +81,23 @@ internal static class FittingReasons
         var shaft = story.Shaft;
         yield return Duties.Reason(story.Duty);
         yield return story.Wood.Reason;
-        yield return FormattableString.Invariant($"Shaft {shaft.WidthMm:0.0} × {shaft.ThicknessMm:0.0} mm, as much round as {shaft.EquivalentDiameterMm:0.0} mm: ") + shaft.SetBy switch
+        yield return FormattableString.Invariant($"Shaft {DrawnLength.Figure(shaft.WidthMm, story.Units)} × {story.Exact(shaft.ThicknessMm)}, as much round as {story.Exact(shaft.EquivalentDiameterMm)}: ") + shaft.SetBy switch
         {
-            ShaftSizeSetBy.Hand => "this hand holds it as the mean man's holds the trade's 28.6 mm (1 1/8 in)" + story.Wishes switch
+            ShaftSizeSetBy.Hand => $"this hand holds it as the mean man's holds the trade's {Trade(ShaftFit.TradeMm, story)}" + story.Wishes switch
             {
                 { SensitiveJoints: true } => ", and a little more to spare the joints.",
                 { LightCarry: true } => ", a little less for the carry.",
                 _ => ".",
             },
             ShaftSizeSetBy.Aims => "as near as balance and strength allow to what the hand likes.",
-            ShaftSizeSetBy.Strokes => "the trade's 28.6 mm (1 1/8 in) brought to the strokes of this body and this outing; the hand alone would take less.",
-            _ => shaft.EquivalentDiameterMm > ShaftFit.TradeMm ? "no shaft is made thicker." : "the least for a shaft (7/8 in); this hand and its strokes would take less.",
+            ShaftSizeSetBy.Strokes => $"the trade's {Trade(ShaftFit.TradeMm, story)} brought to the strokes of this body and this outing; the hand alone would take less.",
+            _ => shaft.EquivalentDiameterMm > ShaftFit.TradeMm ? "no shaft is made thicker." : $"the least for a shaft ({Trade(ShaftFit.SmallestMm, story)}); this hand and its strokes would take less.",
         };
     }
+
+    // The trade names its shafts in inches, wherever it is.
+    private static string Trade(double diameterMm, FittingStory story) =>
+        story.Units == DrawingUnits.Metric ? $"{story.Exact(diameterMm)} ({DrawnLength.Text(diameterMm, DrawingUnits.Inch)})" : story.Exact(diameterMm);
 }
 
 /// <summary>What to mind with a fitting, beside doubts about single measurements.</summary>
@@ -90,19 +109,19 @@ internal static class FittingCautions
     private const double LongDayStrokes = 16_000;
     /// <summary>Water temperature below which the cold-water rule is printed, °C. Source: US Coast Guard page (about 70 °F).</summary>
     private const double ColdWaterC = 21;
-    private const double Mm2PerCm2 = 100;
 
     public static IEnumerable<FittingCaution> Of(
         FittingStory story, double fittedMm, RuleSpread spread, SeatedBody? seated, double seatHeightMm, IReadOnlyList<MethodResult> lengths) =>
-        Length(story.Design, fittedMm, spread, lengths).Concat(Reach(story, seated, seatHeightMm)).Concat(Blade(story))
+        Length(story, fittedMm, spread, lengths).Concat(Reach(story, seated, seatHeightMm)).Concat(Blade(story))
             .Concat(Strokes(story))
             .Concat(OnTheWater(story.Water));
 
-    private static IEnumerable<FittingCaution> Length(SuggestedDesign design, double fittedMm, RuleSpread spread, IReadOnlyList<MethodResult> lengths)
+    private static IEnumerable<FittingCaution> Length(FittingStory story, double fittedMm, RuleSpread spread, IReadOnlyList<MethodResult> lengths)
     {
+        var design = story.Design;
         if (Math.Abs(fittedMm - design.HandSpacingMm) > 0.5)
         {
-            yield return new("spacing-limited", FormattableString.Invariant($"A hand spacing of {fittedMm:0} mm is outside what a design accepts ({PaddleLengths.HandSpacingLimitsMm.Min} to {PaddleLengths.HandSpacingLimitsMm.Max} mm, and {PaddleLengths.OverallLimitsMm.Min} to {PaddleLengths.OverallLimitsMm.Max} mm overall): {design.HandSpacingMm:0} mm is suggested."), "service's own limit");
+            yield return new("spacing-limited", FormattableString.Invariant($"A hand spacing of {story.Rough(fittedMm)} is outside what a design accepts ({story.Range(PaddleLengths.HandSpacingLimitsMm.Min, PaddleLengths.HandSpacingLimitsMm.Max)}, and {story.Range(PaddleLengths.OverallLimitsMm.Min, PaddleLengths.OverallLimitsMm.Max)} overall): {story.Rough(design.HandSpacingMm)} is suggested."), "service's own limit");
         }
 
         if (spread.Flagged)
@@ -113,7 +132,7 @@ internal static class FittingCautions
 
         if (lengths.FirstOrDefault(m => m.Role == "cap") is { } cap && design.OverallLengthMm > cap.ValueMm)
         {
-            yield return new("grip-above-crown", FormattableString.Invariant($"With the shaft upright and the blade just under water the grip would stand above the crown ({design.OverallLengthMm:0} mm overall, where {cap.ValueMm:0} reach it): choose a shorter paddle or check the seat height."), cap.Source);
+            yield return new("grip-above-crown", FormattableString.Invariant($"With the shaft upright and the blade just under water the grip would stand above the crown ({story.Rough(design.OverallLengthMm)} overall, where {story.Figure(cap.ValueMm)} reach it): choose a shorter paddle or check the seat height."), cap.Source);
         }
     }
 
@@ -124,11 +143,11 @@ internal static class FittingCautions
         var hand = LengthRules.TopHandAboveSeatMm(design.HandSpacingMm + design.FreeboardMm, LeanDegrees, seatHeightMm);
         if (hand > seated.EyeHeightMm)
         {
-            yield return new("hand-above-eye", FormattableString.Invariant($"With the shaft leaning {LeanDegrees}° the grip hand is {hand:0} mm above the seat, higher than the eye ({seated.EyeHeightMm:0} mm): hard on the shoulder."), "geometry; advice from an outfitter's article");
+            yield return new("hand-above-eye", FormattableString.Invariant($"With the shaft leaning {LeanDegrees}° the grip hand is {story.Rough(hand)} above the seat, higher than the eye ({story.Rough(seated.EyeHeightMm)}): hard on the shoulder."), "geometry; advice from an outfitter's article");
         }
         else if (hand > seated.ShoulderHeightMm && story.Wishes.SensitiveJoints)
         {
-            yield return new("hand-above-shoulder", FormattableString.Invariant($"With the shaft leaning {LeanDegrees}° the grip hand is {hand:0} mm above the seat, above the shoulder ({seated.ShoulderHeightMm:0} mm): usual for a long reach, but keep it lower when the shoulder complains and whenever you brace."), "geometry; advice from an outfitter's article");
+            yield return new("hand-above-shoulder", FormattableString.Invariant($"With the shaft leaning {LeanDegrees}° the grip hand is {story.Rough(hand)} above the seat, above the shoulder ({story.Rough(seated.ShoulderHeightMm)}): usual for a long reach, but keep it lower when the shoulder complains and whenever you brace."), "geometry; advice from an outfitter's article");
         }
     }
 
@@ -143,12 +162,12 @@ internal static class FittingCautions
         var share = blade.AreaMm2 / blade.WantedAreaMm2;
         if (Math.Abs(share - 1) > 0.05)
         {
-            yield return new("area-limited", FormattableString.Invariant($"The usual sizes of {Words.WithArticle(blade.Family.Name)} give {blade.AreaMm2 / Mm2PerCm2:0} cm² where this outing would ask for {blade.WantedAreaMm2 / Mm2PerCm2:0}: the blade slips a little {(share < 1 ? "more" : "less")} than usual."), "common practice, no source");
+            yield return new("area-limited", FormattableString.Invariant($"The usual sizes of {Words.WithArticle(blade.Family.Name)} give {story.Area(blade.AreaMm2)} where this outing would ask for {story.Area(blade.WantedAreaMm2)}: the blade slips a little {(share < 1 ? "more" : "less")} than usual."), "common practice, no source");
         }
 
         if (story.Water is { Kind: WaterKind.Shallow, DepthMm: null })
         {
-            yield return new("depth-unknown", FormattableString.Invariant($"The depth is not known: this blade needs {ImmersionDepth.NeededMm(story.Design.BladeLengthMm):0} mm. Measure the shallowest place you paddle often."), "geometry; clearance assumed");
+            yield return new("depth-unknown", FormattableString.Invariant($"The depth is not known: this blade needs {story.Rough(ImmersionDepth.NeededMm(story.Design.BladeLengthMm))}. Measure the shallowest place you paddle often."), "geometry; clearance assumed");
         }
     }
 

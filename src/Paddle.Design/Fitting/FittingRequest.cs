@@ -1,3 +1,5 @@
+using Paddle.Design.Units;
+
 namespace Paddle.Design.Fitting;
 
 /// <summary>How the paddler is placed in the boat.</summary>
@@ -97,13 +99,15 @@ public sealed record PaddlerPreferences(
 /// <param name="Outing">Outing; defaults where absent.</param>
 /// <param name="Preferences">Preferences; none where absent.</param>
 /// <param name="Label">Name to give the suggested design.</param>
+/// <param name="Units">Units that the shop measures in: every sentence of the answer is in them.</param>
 public sealed record FittingRequest(
     PaddlerMeasurements Paddler,
     SeatPlan? Seat = null,
     WaterPlan? Water = null,
     OutingPlan? Outing = null,
     PaddlerPreferences? Preferences = null,
-    string? Label = null);
+    string? Label = null,
+    DrawingUnits Units = DrawingUnits.Metric);
 
 /// <summary>What an outing is for.</summary>
 public enum OutingPurpose

@@ -1,4 +1,5 @@
 using MathNet.Numerics.LinearAlgebra;
+using Paddle.Design.Units;
 
 namespace Paddle.Design.Fitting;
 
@@ -124,8 +125,9 @@ internal sealed record SpacingChoice(double ValueMm, double StandardErrorMm, IRe
     /// <summary>Settle the hand spacing: a measured one is used alone and the estimates only check it; without one, arm span and stature
     /// are combined; with one of them, that one is used.</summary>
     /// <param name="paddler">Measurements with at least one of hand spacing, arm span and stature.</param>
+    /// <param name="units">Units of the sentence.</param>
     /// <exception cref="ArgumentException">None of the three is given.</exception>
-    public static SpacingChoice Of(PaddlerMeasurements paddler)
+    public static SpacingChoice Of(PaddlerMeasurements paddler, DrawingUnits units = DrawingUnits.Metric)
     {
         var estimates = new List<SpacingEstimate>();
         if (paddler.ArmSpanMm is { } span) estimates.Add(HandSpacingMethods.FromArmSpan(span));
@@ -137,7 +139,7 @@ internal sealed record SpacingChoice(double ValueMm, double StandardErrorMm, IRe
                 measured.ValueMm,
                 measured.StandardErrorMm,
                 [Method(measured, "used"), .. estimates.Select(e => Method(e, "check"))],
-                FormattableString.Invariant($"The hand spacing of {bar:0} mm was measured with a bar on the head, so it goes before every estimate; ") + (estimates.Count > 0
+                FormattableString.Invariant($"The hand spacing of {DrawnLength.Rough(bar, units)} was measured with a bar on the head, so it goes before every estimate; ") + (estimates.Count > 0
                     ? "those from other measurements only check it."
                     : "no other measurement was given to check it."));
         }
@@ -161,7 +163,7 @@ internal sealed record SpacingChoice(double ValueMm, double StandardErrorMm, IRe
             only.ValueMm,
             only.StandardErrorMm,
             [Method(only, "used")],
-            FormattableString.Invariant($"Hand spacing estimated from {(paddler.StatureMm is null ? "arm span" : "stature")}: one person in three lies more than {only.StandardErrorMm:0} mm off. A bar on the head would settle it."));
+            FormattableString.Invariant($"Hand spacing estimated from {(paddler.StatureMm is null ? "arm span" : "stature")}: one person in three lies more than {DrawnLength.Rough(only.StandardErrorMm, units)} off. A bar on the head would settle it."));
     }
 
     private static MethodResult Method(SpacingEstimate e, string role) => new(e.Id, Quantity, e.ValueMm, e.StandardErrorMm, e.Source, role);

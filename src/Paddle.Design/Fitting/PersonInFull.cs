@@ -1,3 +1,5 @@
+using Paddle.Design.Units;
+
 namespace Paddle.Design.Fitting;
 
 /// <summary>A person with every figure the fitting needs: measured where measured, else taken from the survey at the person's stature.</summary>
@@ -9,16 +11,17 @@ internal sealed record PersonInFull(
 {
     /// <summary>Complete a person.</summary>
     /// <param name="paddler">Measurements with at least one of hand spacing, arm span and stature.</param>
+    /// <param name="units">Units of the sentences.</param>
     /// <returns>The person. An adult's mean stands in for nothing: a child's span brings a child's hand and mass.</returns>
     /// <remarks>Source: ANSUR II's lines, read backwards for the stature; body mass see <see cref="BodyMass"/>.</remarks>
-    public static PersonInFull Of(PaddlerMeasurements paddler)
+    public static PersonInFull Of(PaddlerMeasurements paddler, DrawingUnits units = DrawingUnits.Metric)
     {
-        var spacing = SpacingChoice.Of(paddler);
+        var spacing = SpacingChoice.Of(paddler, units);
         var stature = Stature(paddler, spacing.ValueMm);
         var handLength = paddler.HandLengthMm ?? Survey.PooledLine(Survey.HandLengthLines).At(stature);
         var handBreadth = paddler.HandBreadthMm ?? Survey.PooledLine(Survey.HandBreadthLines).At(stature);
         var mass = paddler.BodyMassKg ?? BodyMass.FromStatureKg(stature);
-        return new PersonInFull(spacing, stature, handLength, handBreadth, mass, [.. Tell(paddler, spacing, stature, handLength, handBreadth, mass)]);
+        return new PersonInFull(spacing, stature, handLength, handBreadth, mass, [.. Tell(paddler, spacing, stature, handLength, handBreadth, mass, units)]);
     }
 
     private static double Stature(PaddlerMeasurements paddler, double spacingMm)
@@ -30,8 +33,9 @@ internal sealed record PersonInFull(
     }
 
     private static IEnumerable<string> Tell(
-        PaddlerMeasurements paddler, SpacingChoice spacing, double statureMm, double handLengthMm, double handBreadthMm, double massKg)
+        PaddlerMeasurements paddler, SpacingChoice spacing, double statureMm, double handLengthMm, double handBreadthMm, double massKg, DrawingUnits units)
     {
+        string Rough(double mm) => DrawnLength.Rough(mm, units);
         yield return spacing.Reason;
         if (statureMm is >= Survey.ShortestStatureMm and <= Survey.TallestStatureMm)
             yield return Rank(Survey.PooledPercentile(Survey.HandSpacing, spacing.ValueMm)) + " of the adults surveyed have a smaller hand spacing.";
@@ -39,14 +43,14 @@ internal sealed record PersonInFull(
         var from = paddler.StatureMm is null ? "at the stature that goes with these measurements" : "at this stature";
         var taken = (paddler.HandLengthMm, paddler.HandBreadthMm) switch
         {
-            (null, null) => FormattableString.Invariant($"Hand not measured: {handLengthMm:0} mm long and {handBreadthMm:0} mm broad is the survey's hand"),
-            (null, _) => FormattableString.Invariant($"Hand length not measured: {handLengthMm:0} mm is the survey's"),
-            (_, null) => FormattableString.Invariant($"Hand breadth not measured: {handBreadthMm:0} mm is the survey's"),
+            (null, null) => FormattableString.Invariant($"Hand not measured: {Rough(handLengthMm)} long and {Rough(handBreadthMm)} broad is the survey's hand"),
+            (null, _) => FormattableString.Invariant($"Hand length not measured: {Rough(handLengthMm)} is the survey's"),
+            (_, null) => FormattableString.Invariant($"Hand breadth not measured: {Rough(handBreadthMm)} is the survey's"),
             _ => null,
         };
         if (taken is not null) yield return $"{taken} {from}. Measure it before cutting the grip.";
         if (paddler.BodyMassKg is null)
-            yield return FormattableString.Invariant($"Body mass not given: {massKg:0} kg is usual {from}. It scales the forces on the paddle and its blade; give it if you know it.");
+            yield return FormattableString.Invariant($"Body mass not given: {DrawnAmount.BodyMass(massKg, units)} is usual {from}. It scales the forces on the paddle and its blade; give it if you know it.");
         if (paddler.ShoulderBreadthMm is not null)
             yield return "Shoulder breadth only checks the other measurements: two upper arms added to it overstate the hand spacing by about a fifth, because the shoulder joints lie inside the shoulder points.";
     }

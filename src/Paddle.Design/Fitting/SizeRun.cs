@@ -1,4 +1,5 @@
 using Paddle.Design.Outline;
+using Paddle.Design.Units;
 
 namespace Paddle.Design.Fitting;
 
@@ -41,6 +42,7 @@ internal sealed record CustomerGroup(
 /// <param name="LongestStockMm">Longest overall length made, mm, or null.</param>
 /// <param name="BladeLengthMm">Blade length of the fleet's paddles, mm: turns hand spacings into overall lengths.</param>
 /// <param name="FreeboardMm">Freeboard of the fleet's paddles, mm.</param>
+/// <param name="Units">Units of the sentences.</param>
 internal sealed record SizeRunRequest(
     int Sizes,
     double StepMm = 25,
@@ -50,7 +52,8 @@ internal sealed record SizeRunRequest(
     double? ShortestStockMm = null,
     double? LongestStockMm = null,
     double BladeLengthMm = SizeRun.DefaultBladeLengthMm,
-    double FreeboardMm = LengthRules.DefaultFreeboardMm);
+    double FreeboardMm = LengthRules.DefaultFreeboardMm,
+    DrawingUnits Units = DrawingUnits.Metric);
 
 /// <summary>One size of the run.</summary>
 /// <param name="Share">Share of the customers for whom it is the nearest, 0 to 1.</param>
@@ -201,14 +204,14 @@ internal static class SizeRun
     private static IEnumerable<string> Reasons(SizeRunRequest request, IReadOnlyList<MisfitPoint> curve, BestSizes chosen)
     {
         var k = chosen.SizesMm.Count;
-        yield return FormattableString.Invariant($"With {k} {(k == 1 ? "size" : "sizes")} a customer is {chosen.MeanMisfitMm:0.0} mm off on average.");
+        yield return FormattableString.Invariant($"With {k} {(k == 1 ? "size" : "sizes")} a customer is {DrawnLength.Text(chosen.MeanMisfitMm, request.Units)} off on average.");
         if (k < request.Sizes)
             yield return FormattableString.Invariant($"Only {k} lengths on the step lie among these customers, so no more sizes can help.");
-        if (k > 1) yield return FormattableString.Invariant($"Size number {k} bought {curve[k - 1].GainMm:0.0} mm.");
-        if (k < curve.Count) yield return FormattableString.Invariant($"Size number {k + 1} would buy {curve[k].GainMm:0.0} mm more.");
+        if (k > 1) yield return FormattableString.Invariant($"Size number {k} bought {DrawnLength.Text(curve[k - 1].GainMm!.Value, request.Units)}.");
+        if (k < curve.Count) yield return FormattableString.Invariant($"Size number {k + 1} would buy {DrawnLength.Text(curve[k].GainMm!.Value, request.Units)} more.");
         if (request.Customers?.Any(c => c is { OverallLengthMm: null, HandSpacingMm: null }) == true)
         {
-            yield return FormattableString.Invariant($"Statures were turned into hand spacings by the survey's line; people of one stature differ by {HandSpacingMethods.FromStatureLine.StandardErrorMm:0} mm (one standard deviation), which is not in the misfit.");
+            yield return FormattableString.Invariant($"Statures were turned into hand spacings by the survey's line; people of one stature differ by {DrawnLength.Rough(HandSpacingMethods.FromStatureLine.StandardErrorMm, request.Units)} (one standard deviation), which is not in the misfit.");
         }
     }
 }

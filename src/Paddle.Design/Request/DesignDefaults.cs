@@ -1,3 +1,4 @@
+using Paddle.Design.Balance;
 using Paddle.Design.Finishing;
 using Paddle.Design.Fitting;
 using Paddle.Design.Outline;
@@ -62,6 +63,26 @@ internal static class DesignDefaults
     internal static GripPattern Pattern(DesignRequest request) =>
         GripPattern.Of(Names.GripStyles.Find(request.Grip?.Style ?? GripStyle) ?? default);
 
+    /// <summary>The step of a request's sizes, mm; the default's when no units have that name.</summary>
+    internal static double LatticeMm(DesignRequest request) =>
+        PaddleSpecification.LatticeOf(Names.Units.Find(request.Drawing?.Units ?? "") ?? DrawingUnits.Metric);
+
+    /// <summary>Depth of the hollows of a request's grip, mm; left out, the style's own, or as deep as a thin board or grip leaves wood for.</summary>
+    internal static double HollowDepthMm(DesignRequest request) => request.Grip?.HollowDepthMm is { } given
+        ? given
+        : Math.Min(Pattern(request).HollowDepthMm, Math.Max(0, Math.Floor(10 * DeepestHollowMm(request) + 1e-6) / 10));
+
+    /// <summary>Deepest hollow of a request's grip, mm, that leaves wood enough between the faces.</summary>
+    internal static double DeepestHollowMm(DesignRequest request)
+    {
+        var faces = Names.GripFaces.Find(request.Grip?.Faces ?? "") == GripFaces.OneSided ? 1 : 2;
+        return (GripThicknessMm(request) - SizeLimits.LeastGripCoreMm) / faces;
+    }
+
+    /// <summary>Thickness of a request's grip, mm; left out, the most that the solver may choose.</summary>
+    internal static double GripThicknessMm(DesignRequest request) => request.Grip?.ThicknessMm
+        ?? SizeLimits.ThickestGripMm(request.Wood?.BoardThicknessMm - 2 * PaddleSpecification.SurfacedFaceMm, LatticeMm(request));
+
     /// <summary>Shaft width (mm) that a table of offsets fixes by its station at the throat, or null.</summary>
     internal static double? ShaftWidthOfOffsets(BladeRequest? blade) =>
         blade?.Offsets is [{ XMm: 0, HalfBreadthMm: { } half }, ..] ? 2 * half : null;
@@ -96,7 +117,7 @@ internal static class DesignDefaults
             WidthMm = grip.WidthMm ?? pattern.WidthMm,
             LengthMm = grip.LengthMm ?? pattern.LengthMm,
             Faces = grip.Faces ?? Names.GripFaces.NameOf(GripFaces.Matching),
-            HollowDepthMm = grip.HollowDepthMm ?? pattern.HollowDepthMm,
+            HollowDepthMm = HollowDepthMm(request),
         };
     }
 

@@ -28,7 +28,7 @@ internal static class DesignRequestReader
             Finish = Finish(filled.Finish!),
             BoardThicknessMm = filled.Wood!.BoardThicknessMm,
             Units = units,
-            LatticeMm = units == DrawingUnits.Inch ? PaddleSpecification.ThirtySecondMm : PaddleSpecification.CaliperMm,
+            LatticeMm = PaddleSpecification.LatticeOf(units),
             SolvedBefore = new(filled.SolvedBefore ?? 0),
         });
     }

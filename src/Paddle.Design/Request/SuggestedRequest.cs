@@ -1,5 +1,6 @@
 using Paddle.Design.Fitting;
 using Paddle.Design.Strength;
+using Paddle.Design.Units;
 
 namespace Paddle.Design.Request;
 
@@ -31,6 +32,7 @@ internal static class SuggestedRequest
             },
             Wood = new() { Species = design.Species },
             Loads = new() { Duty = DutyName(design.Duty), BodyMassKg = Math.Round(design.BodyMassKg, 1) },
+            Drawing = design.Units == DrawingUnits.Metric ? null : new() { Units = Names.Units.NameOf(design.Units) },
         };
 
     /// <summary>A fitting's duty by the name of the design's: fitting comes before strength in the order of the work and has duties of its own.</summary>

@@ -6,7 +6,8 @@ namespace Paddle.Design.Units;
 /// <remarks>1 lb = 453.59237 g exactly (international yard and pound agreement, 1959); US fluid ounce = 29.5735295625 mL (231 in³ to the gallon).</remarks>
 internal static class DrawnAmount
 {
-    private const double GramsPerOunce = 28.349523125;
+    private const double GramsPerPound = 453.59237;
+    private const double GramsPerOunce = GramsPerPound / 16;
     private const double MlPerFluidOunce = 29.5735295625;
     private const double KgM3PerLbFt3 = 16.018463374;
     private const double Cm2PerSquareInch = 6.4516;
@@ -14,6 +15,9 @@ internal static class DrawnAmount
 
     /// <summary>A mass: <c>687 g</c> or <c>24.2 oz (687 g)</c>.</summary>
     public static string Mass(double massG, DrawingUnits units) => Beside(Ounces(massG), "oz", massG, "g", units);
+
+    /// <summary>A person's mass: <c>78 kg</c> or <c>172 lb (78 kg)</c>.</summary>
+    public static string BodyMass(double massKg, DrawingUnits units) => Beside(Number(1000 * massKg / GramsPerPound, "0"), "lb", massKg, "kg", units);
 
     /// <summary>Ounces to a tenth, without the unit.</summary>
     public static string Ounces(double massG) => Number(massG / GramsPerOunce, "0.0");

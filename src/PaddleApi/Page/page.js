@@ -55,6 +55,7 @@ const fittingRequest = answers => ({
   paddler: answers.mode === 'hands' ? { handSpacingMm: rounded(answers.hands) } : { statureMm: rounded(answers.height) },
   water: { kind: answers.water },
   outing: { purpose: answers.trip },
+  drawing: { units: answers.units },
 });
 
 // The fitted shaft is that of the fitted wood: of another wood, or of the maker's own board, the solver chooses it.
@@ -280,7 +281,6 @@ function showUnits({ design, fit, request, answers }) {
   const { units } = state;
   $('outcome').replaceChildren(outcome(design));
   $('figures').replaceChildren(...figures(design, units, names));
-  $('reasons-unit').hidden = units !== 'inch';
   $('upright').replaceChildren(upright(design, units));
   $('whole').href = address(design.links.overview) + (design.design.drawing.units === units ? '' : `?units=${units}`);
   $('files').replaceChildren(...files(design, units));

@@ -1,6 +1,7 @@
 using System.Text.RegularExpressions;
 using Paddle.Design.Fitting;
 using Paddle.Design.Outline;
+using Paddle.Design.Units;
 
 namespace Paddle.Design.Tests.Fitting;
 
@@ -75,8 +76,35 @@ public sealed partial class FittingSweepTests
         else Assert.Equal(BodyMass.FromStatureKg(PersonInFull.Of(request.Paddler).StatureMm), mass);
         if (request.Outing?.Purpose != OutingPurpose.Race) Assert.NotEqual(PaddleDuty.Racing, a.Duty);
 
-        AssertSentences(a.Reasons.Concat(a.Cautions.Select(c => c.Text)).Concat(a.Alternatives.Select(x => x.Reason)));
+        AssertSentences(Sentences(a));
+        AssertUnits(a, FittingAdvisor.Advise(request with { Units = DrawingUnits.Inch }).Advice!);
     }
+
+    private static IEnumerable<string> Sentences(FittingAdvice a) => a.Reasons.Concat(a.Cautions.Select(c => c.Text)).Concat(a.Alternatives.Select(x => x.Reason));
+
+    // One system throughout, and figures as people say them; the trade's own name of a shaft stays beside its millimetres.
+    private static void AssertUnits(FittingAdvice metric, FittingAdvice inch)
+    {
+        Assert.Equal(metric.Design, inch.Design with { Units = DrawingUnits.Metric });
+        var (said, inInches) = (string.Join('\n', Sentences(metric)), string.Join('\n', Sentences(inch)));
+        Assert.Equal(Sentences(metric).Count(), Sentences(inch).Count());
+        Assert.Equal("", PrintedTenths().Match(said).Value);
+        Assert.Equal("", Inches().Match(TradeName().Replace(said, "")).Value);
+        Assert.Equal("", Millimetres().Match(inInches).Value);
+        Assert.Matches(Inches(), inInches);
+    }
+
+    [GeneratedRegex(@"\d\.0 mm")]
+    private static partial Regex PrintedTenths();
+
+    [GeneratedRegex(@"\((1 1/8|7/8) in\)")]
+    private static partial Regex TradeName();
+
+    [GeneratedRegex(@"\d in\b|\d lb\b|in²")]
+    private static partial Regex Inches();
+
+    [GeneratedRegex(@"\bmm\b|cm²|millimetre")]
+    private static partial Regex Millimetres();
 
     // No name of the contract in a sentence, the right articles, and each thing said once.
     private static void AssertSentences(IEnumerable<string> sentences)

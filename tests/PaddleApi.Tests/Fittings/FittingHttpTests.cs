@@ -147,6 +147,31 @@ public sealed class FittingHttpTests(ApiFixture api)
         Assert.True(design.Number("mass", "totalG") < 400);
     }
 
+    // 880 mm is 34 10/16 in, 28.6 mm the trade's 1 1/8 in, 78 kg 172 lb (1 in = 25.4 mm, 1 lb = 0.45359237 kg, both exactly).
+    [Fact]
+    public async Task A_shop_that_measures_in_inches_is_answered_in_them()
+    {
+        const string Asked = "{\"paddler\":{\"handSpacingMm\":880,\"bodyMassKg\":78},\"drawing\":{\"units\":\"inch\"}}";
+        var (status, answer) = await api.Client.PostAsync(Address, Asked);
+        var (_, metric) = await api.Client.PostAsync(Address, Asked.Replace("inch", "metric", StringComparison.Ordinal));
+
+        Assert.Equal(200, status);
+        Assert.Contains("The hand spacing of 34 5/8 in was", answer.GetProperty("reasons")[0].GetString(), StringComparison.Ordinal);
+        Assert.Contains("The hand spacing of 880 mm was", metric.GetProperty("reasons")[0].GetString(), StringComparison.Ordinal);
+        string[] said = [.. answer.GetProperty("reasons").EnumerateArray().Select(reason => reason.GetString()!)];
+        Assert.Contains(said, reason => reason.Contains("172 lb (78 kg)", StringComparison.Ordinal));
+        Assert.All(answer.GetProperty("alternatives").EnumerateArray().Select(other => other.GetProperty("design")).Append(answer.GetProperty("design")),
+            design => Assert.Equal("inch", design.GetProperty("drawing").GetProperty("units").GetString()));
+        Assert.DoesNotContain(said, reason => reason.Contains(" mm", StringComparison.Ordinal));
+        Assert.Equal(metric.Number("overallLengthMm", "value"), answer.Number("overallLengthMm", "value"));
+        var (designed, _) = await api.Client.PostAsync("/v1/designs", answer.GetProperty("design").GetRawText());
+        Assert.Equal(200, designed);
+
+        var (refused, problem) = await api.Client.PostAsync(Address, Asked.Replace("inch", "feet", StringComparison.Ordinal));
+        Assert.Equal(422, refused);
+        problem.Fault("/drawing/units");
+    }
+
     [Fact]
     public async Task Everything_wrong_is_named_at_once()
     {

@@ -46,6 +46,18 @@ public sealed class SizeRunHttpTests(ApiFixture api)
         Assert.Equal(25, two.GetProperty("curve")[1].Number("gainMm"));
     }
 
+    // Three at 1400 and one at 1500 mm: one size is 25 mm off on average, 31.5 thirty-seconds of an inch.
+    [Theory]
+    [InlineData("metric", "a customer is 25 mm off")]
+    [InlineData("inch", "a customer is 31/32 in off")]
+    public async Task The_reasons_are_in_the_shops_units(string units, string said)
+    {
+        const string Customers = "[{\"overallLengthMm\":1400},{\"overallLengthMm\":1400},{\"overallLengthMm\":1400},{\"overallLengthMm\":1500}]";
+        var (_, answer) = await api.Client.PostAsync(Address, $$$"""{"sizes":1,"stepMm":25,"customers":{{{Customers}}},"drawing":{"units":"{{{units}}}"}}""");
+
+        Assert.Contains(said, answer.GetProperty("reasons")[0].GetString(), StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task Groups_and_the_population_are_one_mix()
     {

@@ -1,4 +1,6 @@
 using Paddle.Design.Fitting;
+using Paddle.Design.Request;
+using Paddle.Design.Units;
 
 namespace PaddleApi.Contracts.Fittings;
 
@@ -19,8 +21,12 @@ internal static class FittingReader
                 request.Preferences?.StraighterWrist ?? false,
                 request.Preferences?.LightCarry ?? false,
                 request.Preferences?.BentShaft ?? false),
-            request.Label);
+            request.Label,
+            Units(request.Drawing));
     }
+
+    /// <summary>The units asked for; metric where none are, or none of that name.</summary>
+    internal static DrawingUnits Units(DrawingRequest? drawing) => Names.Units.Find(drawing?.Units ?? "") ?? DrawingUnits.Metric;
 
     private static PaddlerMeasurements Paddler(PaddlerRequest paddler) => new(
         paddler.HandSpacingMm,

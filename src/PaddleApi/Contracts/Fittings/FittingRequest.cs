@@ -1,4 +1,5 @@
 using Paddle.Design.Fitting;
+using Paddle.Design.Request;
 
 namespace PaddleApi.Contracts.Fittings;
 
@@ -25,6 +26,9 @@ internal sealed record FittingRequest
 
     /// <summary>What counts besides fit.</summary>
     public PreferencesRequest? Preferences { get; init; }
+
+    /// <summary>Units that the shop measures in: every sentence of the answer is in them, and the suggested designs are drawn in them.</summary>
+    public DrawingRequest? Drawing { get; init; }
 }
 
 /// <summary>A person's measurements, as far as they were taken.</summary>

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Paddle.Design.Fitting;
+using PaddleApi.Contracts.Fittings;
 
 namespace PaddleApi.Contracts.SizeRuns;
 
@@ -23,6 +24,7 @@ internal static class SizeRunReader
             LongestStockMm = request.LongestStockMm,
             BladeLengthMm = request.BladeLengthMm ?? usual.BladeLengthMm,
             FreeboardMm = request.FreeboardMm ?? usual.FreeboardMm,
+            Units = FittingReader.Units(request.Drawing),
         };
     }
 

@@ -42,7 +42,7 @@ internal sealed record SizeRunRequest
     /// <summary>Lower hand to throat, mm; 38 when null.</summary>
     public double? FreeboardMm { get; init; }
 
-    /// <summary>How the histogram is lettered.</summary>
+    /// <summary>How the histogram is lettered, and the units of the reasons.</summary>
     public DrawingRequest? Drawing { get; init; }
 }
 

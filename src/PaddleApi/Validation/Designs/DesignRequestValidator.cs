@@ -1,4 +1,5 @@
 using FluentValidation;
+using Paddle.Design;
 using Paddle.Design.Finishing;
 using Paddle.Design.Fitting;
 using Paddle.Design.Outline;
@@ -111,7 +112,7 @@ internal sealed class DesignRequestValidator : AbstractValidator<DesignRequest>
                 .Saying($"Steeper grain breaks at the throat: {WoodSafety.SlopeOfGrainSource}.", 0, WoodSafety.RefuseSlopeOfGrain, "rise over run");
             RuleFor(w => w.MeasuredDensityKgM3).InRange(200, 1100, "kg/m3", "Woods lie between balsa and the heaviest tropical hardwoods (from memory).");
             RuleFor(w => w.BoardThicknessMm).InRange(
-                15, 120, "mm", $"Planed, a thinner board is not one paddle's shaft; glue it up first ({Own}).");
+                PaddleSpecification.ThinnestBoardMm, 120, "mm", $"Planed, a thinner board is not one paddle's shaft; glue it up first ({Own}).");
             RuleFor(w => w.MeasuredModulusMPa).InRange(3000, 25000, "MPa", "Clear wood along the grain lies between these (from memory).");
         }
     }

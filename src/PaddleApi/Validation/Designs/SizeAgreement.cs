@@ -14,15 +14,18 @@ internal static class SizeAgreement
     /// <summary>Hollows that are still a grip's, mm (service's own limits).</summary>
     internal static Range HollowLimitsMm { get; } = new(0, 15);
 
+    // Sizes that the solver chose are rounded to a millionth, and sums of them to the last digit: no saw and no caliper sees this.
+    private const double HairMm = 0.001;
 
     internal static void Check(DesignRequest request, ValidationContext<DesignRequest> context)
     {
         var (blade, shaft, grip) = (request.Blade ?? new(), request.Shaft ?? new(), request.Grip ?? new());
+        PinnedSizeRule.Check(request, context);
         Thinning(blade, shaft, context);
         NotAbove(context, "Shaft.UpperWidthMm", shaft.UpperWidthMm, shaft.WidthMm, "The shaft does not widen towards the grip.");
         NotAbove(context, "Shaft.UpperThicknessMm", shaft.UpperThicknessMm, shaft.ThicknessMm, "The shaft does not thicken towards the grip.");
         Board(request.Wood?.BoardThicknessMm, blade, shaft, grip, context);
-        if (grip.Style is null || Names.GripStyles.Find(grip.Style) is not null) Grip(DesignDefaults.Pattern(request), grip, shaft, context);
+        if (grip.Style is null || Names.GripStyles.Find(grip.Style) is not null) Grip(request, grip, shaft, context);
     }
 
     private static void Thinning(BladeRequest blade, ShaftRequest shaft, ValidationContext<DesignRequest> context)
@@ -39,7 +42,7 @@ internal static class SizeAgreement
         foreach (var (path, here, size) in order)
         {
             if (size is not { } given) continue;
-            if (given > above)
+            if (given > above + HairMm)
             {
                 context.AddFault(path, new(
                     $"The spine thins from shaft to throat, middle, tip and edge: {here} may not be thicker than {name}.",
@@ -53,7 +56,6 @@ internal static class SizeAgreement
     // What is solved keeps to the board; what is pinned must do so too.
     private static void Board(double? boardMm, BladeRequest blade, ShaftRequest shaft, GripRequest grip, ValidationContext<DesignRequest> context)
     {
-        const double Hair = 0.001;
         if (boardMm - 2 * PaddleSpecification.SurfacedFaceMm is not { } usable) return;
         ReadOnlySpan<(string Path, double? Size)> thicknesses =
         [
@@ -63,7 +65,7 @@ internal static class SizeAgreement
         ];
         foreach (var (path, size) in thicknesses)
         {
-            if (size > usable + Hair)
+            if (size > usable + HairMm)
             {
                 context.AddFault(path, new(
                     $"The board holds no more: {boardMm} mm, less {PaddleSpecification.SurfacedFaceMm} mm planed off each face (common practice, no source).",
@@ -72,30 +74,29 @@ internal static class SizeAgreement
         }
     }
 
-    private static void Grip(GripPattern pattern, GripRequest grip, ShaftRequest shaft, ValidationContext<DesignRequest> context)
+    private static void Grip(DesignRequest request, GripRequest grip, ShaftRequest shaft, ValidationContext<DesignRequest> context)
     {
+        var pattern = DesignDefaults.Pattern(request);
         var style = Names.GripStyles.NameOf(pattern.Style);
         Within(context, "Grip.WidthMm", grip.WidthMm, pattern.WidthLimitsMm, $"Widths of a {style} grip (common practice, no source).");
         Within(context, "Grip.LengthMm", grip.LengthMm, pattern.LengthLimitsMm, $"Lengths of a {style} grip (common practice, no source).");
         NotAbove(context, "Shaft.UpperWidthMm", shaft.UpperWidthMm, grip.WidthMm ?? pattern.WidthMm, "The grip is at least as wide as the shaft below it.");
 
-        var faces = grip.Faces is { } name && Names.GripFaces.Find(name) == GripFaces.OneSided ? 1 : 2;
-        var hollow = grip.HollowDepthMm ?? pattern.HollowDepthMm;
-        var size = PinnedSizeRule.IndexOf("grip.thicknessMm");
-        var thickness = grip.ThicknessMm ?? SizeLimits.Solver[size].Max;
-        var deepest = (thickness - SizeLimits.LeastGripCoreMm) / faces;
+        var (thickness, deepest) = (DesignDefaults.GripThicknessMm(request), DesignDefaults.DeepestHollowMm(request));
         // A thickness or a hollow that is refused already needs no second reason.
-        if (!SizeLimits.Pinned[size].Contains(thickness) || !HollowLimitsMm.Contains(hollow) || hollow <= deepest) return;
-        var whose = grip.ThicknessMm is null ? "a grip as thick as the solver may choose" : "this grip";
+        if (grip.HollowDepthMm is not { } hollow || !HollowLimitsMm.Contains(hollow) || hollow <= deepest + HairMm) return;
+        if (!PinnedSizeRule.Limits(PinnedSizeRule.IndexOf("grip.thicknessMm"), request).Contains(thickness)) return;
+        var whose = grip.ThicknessMm is not null ? "this grip"
+            : thickness < SizeLimits.Solver[^1].Max ? "a grip as thick as this board holds" : "a grip as thick as the solver may choose";
+        var faces = grip.Faces is { } name && Names.GripFaces.Find(name) == GripFaces.OneSided ? "one face" : "two faces";
         context.AddFault("Grip.HollowDepthMm", new(
-            $"{SizeLimits.LeastGripCoreMm} mm of wood must stay between the faces of {whose}, {thickness} mm, hollowed on {(faces == 1 ? "one face" : "two faces")} "
-            + "(common practice, no source).",
+            $"{SizeLimits.LeastGripCoreMm} mm of wood must stay between the faces of {whose}, {thickness} mm, hollowed on {faces} (common practice, no source).",
             FaultValue.Show(hollow), 0, Math.Max(0, deepest), "mm", Code: RefusalCodes.SizesDisagree));
     }
 
     private static void NotAbove(ValidationContext<DesignRequest> context, string path, double? value, double? most, string reason)
     {
-        if (value > most) context.AddFault(path, new(reason, FaultValue.Show(value), Max: most, Unit: "mm", Code: RefusalCodes.SizesDisagree));
+        if (value > most + HairMm) context.AddFault(path, new(reason, FaultValue.Show(value), Max: most, Unit: "mm", Code: RefusalCodes.SizesDisagree));
     }
 
     private static void Within(ValidationContext<DesignRequest> context, string path, double? value, Range limits, string reason)

@@ -1,5 +1,6 @@
 using FluentValidation;
 using Paddle.Design.Fitting;
+using Paddle.Design.Request;
 using Paddle.Design.Water;
 using PaddleApi.Contracts.Fittings;
 
@@ -19,6 +20,7 @@ internal sealed class FittingRequestValidator : AbstractValidator<Contracts.Fitt
     {
         RuleFor(r => r.Paddler).EngineRequired();
         RuleFor(r => r.Label).Printable(LongestLabel);
+        RuleFor(r => r.Drawing!.Units).OneOf([.. Names.Units.Names], "A shop measures in one of these.").When(r => r.Drawing is not null);
         RuleFor(r => r).Custom((request, context) => context.AddRefusals(FittingChecks.Check(FittingReader.Read(request)).Refusals));
     }
 
