@@ -60,7 +60,7 @@ internal static class BoardLayoutView
         foreach (var defect in board.Defects)
         {
             var corners = defect.Corners().Select(corner => At(Math.Clamp(corner.XMm, 0, board.LengthMm), Math.Clamp(corner.YMm, 0, board.WidthMm)));
-            sketch.Path(SheetPath.Polyline(corners, closed: true), LineKind.Hidden, Layer.Marks, css: DefectCss);
+            sketch.Path(SheetPath.Polyline(corners, closed: true), LineKind.Narrow, Layer.Marks, css: DefectCss);
         }
 
         foreach (var offcut in cut.Offcuts)
