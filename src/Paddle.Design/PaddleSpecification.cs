@@ -1,5 +1,6 @@
 using Paddle.Design.Balance;
 using Paddle.Design.Finishing;
+using Paddle.Design.Laminating;
 using Paddle.Design.Solid;
 using Paddle.Design.Strength;
 using Paddle.Design.Units;
@@ -20,6 +21,13 @@ public sealed record PaddleSpecification(PaddleForm Form, PinnedSizes Pinned, Wo
 
     /// <summary>The finish, which weighs on the balance.</summary>
     public FinishChoice Finish { get; init; } = FinishChoice.Usual;
+    /// <summary>The strips that it is glued up of; null of one piece. The form holds them as its layup.</summary>
+    public Laminate? Laminate { get; private init; }
+
+    /// <summary>The same paddle glued up of strips, or of one piece.</summary>
+    internal PaddleSpecification GluedUp(Laminate? laminate) =>
+        this with { Laminate = laminate, Form = Form with { Strips = laminate?.Layup(Wood) } };
+
     /// <summary>Thickness of the maker's board as it lies in the rack, mm; null when any board may be bought.</summary>
     public double? BoardThicknessMm { get; init; }
     /// <summary>Units that the shop measures in: sentences about the design are in them.</summary>
