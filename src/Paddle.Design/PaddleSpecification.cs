@@ -28,6 +28,13 @@ public sealed record PaddleSpecification(PaddleForm Form, PinnedSizes Pinned, Wo
     internal PaddleSpecification GluedUp(Laminate? laminate) =>
         this with { Laminate = laminate, Form = Form with { Strips = laminate?.Layup(Wood) } };
 
+    /// <summary>The same with every size open again that a solver chose.</summary>
+    internal PaddleSpecification Reopened()
+    {
+        var f = Fixed;
+        return this with { Pinned = new(f[0], f[1], f[2], f[3], f[4], f[5], f[6], f[7], f[8]), SolvedBefore = default };
+    }
+
     /// <summary>Thickness of the maker's board as it lies in the rack, mm; null when any board may be bought.</summary>
     public double? BoardThicknessMm { get; init; }
     /// <summary>Units that the shop measures in: sentences about the design are in them.</summary>

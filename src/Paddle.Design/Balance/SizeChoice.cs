@@ -43,7 +43,7 @@ internal sealed record SizeChoice(
             var thicker = ThickerSpine(problem, choice, leastSpineMm);
             var tighter = Tighten(tightened, asked, choice, problem);
             best = Better(best, choice, asked);
-            var settled = asked.Form.Strips is null || IsNear(around, choice.Sizes);
+            var settled = asked.Form.Strips?.IsEven != false || IsNear(around, choice.Sizes);
             if ((strong && thicker == leastSpineMm && tighter == tightened && settled) || pass == Passes) return best;
             // Where rounding ends at the very same sizes, a longer stride.
             if (!strong) reserve *= hopeless ? HopelessReserve : Math.Pow(1.002 / margin, choice.Sizes == around ? pass * pass : 1);

@@ -65,6 +65,9 @@ internal readonly record struct SectionNumbers(StripNumbers Mass, StripNumbers S
 /// <param name="Strips">The strips in order; together they reach beyond any blade on both sides.</param>
 internal sealed record StripLayup(IReadOnlyList<LaidStrip> Strips)
 {
+    /// <summary>Whether all strips are of one wood: then nothing depends on where they meet.</summary>
+    internal bool IsEven { get; } = Strips.All(strip => strip is { MassRatio: 1, ModulusRatio: 1, ShearRatio: 1, StrengthRatio: 1 });
+
     /// <summary>Least strength across the grain of any strip, against the middle one's.</summary>
     internal double LeastCrossStrengthRatio { get; } = Strips.Min(strip => strip.CrossStrengthRatio);
 
