@@ -9,9 +9,10 @@ public static class PaddleFitter
     /// <summary>Answers a fitting.</summary>
     /// <param name="request">The person, seat, water, outing and preferences.</param>
     /// <returns>The advice, or the refusals with what to measure instead. The same request always gives the same answer.</returns>
-    public static FittingOutcome Fit(FittingRequest request)
+    /// <exception cref="OperationCanceledException">The caller has gone.</exception>
+    public static FittingOutcome Fit(FittingRequest request, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(request);
-        return FittingAdvisor.Advise(request, TriedShaft.Settle);
+        return FittingAdvisor.Advise(request, design => TriedShaft.Settle(design, cancellation));
     }
 }

@@ -54,6 +54,7 @@ public partial class BuildSheetPageTests
                     DesignFiles.Find(name)!.Write(report, SampleDesigns.Context(units), stream);
                     var words = Words(XDocument.Parse(Encoding.UTF8.GetString(stream.Bytes)));
                     Assert.Empty((units == DrawingUnits.Inch ? Millimetres() : Inches()).Matches(words).Select(match => words[Math.Max(0, match.Index - 40)..]));
+                    Assert.DoesNotMatch(@"\d\.0 ?(mm|in)\b", words); // 1475 mm, as people say it
                 }
             }
         }

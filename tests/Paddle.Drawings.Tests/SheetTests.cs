@@ -1,5 +1,8 @@
+using System.Text;
 using Paddle.Drawings.Sheets;
 using Paddle.Drawings.Views;
+using UglyToad.PdfPig.Fonts.Encodings;
+using UglyToad.PdfPig.Fonts.Standard14Fonts;
 
 namespace Paddle.Drawings.Tests;
 
@@ -51,34 +54,46 @@ public class SheetTests
         Assert.Equal([0, 2, 1, 0, 0], rows);
     }
 
-    [Fact]
-    public void The_alphabet_has_every_letter_of_latin_keyboards()
+    [Theory]
+    [InlineData(false, Standard14Font.Helvetica)]
+    [InlineData(true, Standard14Font.HelveticaBold)]
+    public void Letters_are_as_wide_as_the_faces_own_metrics_say(bool strong, Standard14Font face)
     {
-        var keys = new string([.. Enumerable.Range(' ', '~' - ' ' + 1).Select(c => (char)c)]);
-        Assert.True(StrokeAlphabet.Covers(keys));
-        Assert.True(StrokeAlphabet.Covers("éèêëàâäáãåíîïñóôöõúûüçßøæ ÉÀÖÅ × · ° ² ³ ½ ¼ … – ŠŽčřőűłĄę".Replace("ł", "", StringComparison.Ordinal)));
-        Assert.False(StrokeAlphabet.Covers("עברית"));
-    }
-
-    [Fact]
-    public void Letters_stand_on_the_line_and_reach_the_capital_height()
-    {
-        foreach (var letter in "ABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789")
+        // Adobe core 14 font metrics and the codes of WinAnsiEncoding, both as PdfPig carries them.
+        var metrics = Standard14.GetAdobeFontMetrics(face).CharacterMetrics;
+        var seen = 0;
+        foreach (var (code, name) in WinAnsiEncoding.Instance.CodeToNameMap.Where(letter => letter.Key is >= ' ' and not 127))
         {
-            var ends = StrokeAlphabet.Strokes(letter.ToString(), 10).Steps.Select(step => step.End.Y).ToList();
-            Assert.InRange(ends.Min(), -10.001, -9.999);
-            Assert.InRange(ends.Max(), -0.001, 1);
+            Assert.Equal(metrics[name].Width.X, Helvetica.Width((byte)code, strong));
+            seen++;
         }
+
+        Assert.InRange(seen, 215, 224);
+        Assert.Equal(metrics["Lslash"].Width.X + metrics["o"].Width.X, 1000 * Helvetica.WidthMm("Ło", Lettering.CapitalShare, strong), 1e-9);
+        Assert.Equal(Helvetica.WidthMm("er", 5, strong), Helvetica.WidthMm("ěr\u030C", 5, strong), 9);
     }
 
     [Fact]
-    public void Accents_and_unknown_letters_take_room_but_break_nothing()
+    public void The_face_has_every_letter_of_latin_keyboards()
     {
-        Assert.Equal(StrokeAlphabet.WidthMm("e", 5), StrokeAlphabet.WidthMm("é", 5), 9);
-        Assert.True(StrokeAlphabet.WidthMm("\U0001F6F6", 5) > 0);
-        Assert.Empty(StrokeAlphabet.Strokes("", 5).Steps);
-        Assert.Empty(StrokeAlphabet.Strokes("   ", 5).Steps);
+        var question = Helvetica.Letters("?").Single();
+        Assert.True(Helvetica.Reads(new string([.. Enumerable.Range(' ', '~' - ' ' + 1).Select(c => (char)c)])));
+        var letters = "éèêëàâäáãåíîïñóôöõúûüçßøæ ÉÀÖÅ × · ° ² ³ ½ ¼ … – ŠŽčřőűłŁĄę−";
+        Assert.Equal(letters.Length, Helvetica.Letters(letters).Count(letter => letter != question));
+        Assert.False(Helvetica.Reads("č"));
+        Assert.Equal(5, Helvetica.Letters("עברית").Count(letter => letter == question));
+        Assert.Equal(0, Helvetica.WidthMm("", 5));
+        Assert.True(Helvetica.WidthMm("\U0001F6F6", 5) > 0);
     }
+
+    [Theory]
+    [InlineData(0, 1000, "0")]
+    [InlineData(-0.0004, 1000, "0")]
+    [InlineData(-12.0506, 1000, "-12.051")]
+    [InlineData(1475, 1000, "1475")]
+    [InlineData(0.007, 1000, "0.007")]
+    [InlineData(88.9, 10000, "88.9")]
+    public void Numbers_have_no_idle_nought(double value, int scale, string expected) => Assert.Equal(expected, new StringBuilder().AppendDecimal(value, scale).ToString());
 
     [Fact]
     public void A_flattened_circle_keeps_to_its_tolerance()

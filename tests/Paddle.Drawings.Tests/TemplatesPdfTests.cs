@@ -1,6 +1,10 @@
+using Paddle.Design;
+using Paddle.Design.Outline;
 using Paddle.Design.Units;
+using Paddle.Drawings.Sheets;
 using Paddle.Drawings.Views;
 using UglyToad.PdfPig;
+using UglyToad.PdfPig.Content;
 using UglyToad.PdfPig.Core;
 using UglyToad.PdfPig.Outline;
 
@@ -25,7 +29,7 @@ public class TemplatesPdfTests
     }
 
     [Theory]
-    [InlineData(PaperSize.A4, 7)]
+    [InlineData(PaperSize.A4, 6)]
     [InlineData(PaperSize.Letter, 7)]
     [InlineData(PaperSize.A3, 5)]
     public void Every_page_is_named_in_the_bookmarks(PaperSize paper, int tiles)
@@ -67,12 +71,13 @@ public class TemplatesPdfTests
     {
         var report = SampleDesigns.Of("ottertail");
         using var pdf = Open(paper);
-        var step = longMm - 2 * TilePlan.MarginMm - TilePlan.OverlapMm;
+        var plan = Plan(report, paper);
+        Assert.Equal(longMm, plan.PageWidthMm);
         var (corners, tile) = (new List<(double X, double Y)>(), 0);
         foreach (var page in pdf.GetPages().Skip(1))
         {
             foreach (var curve in page.Paths.SelectMany(path => path.SelectMany(sub => sub.Commands)).OfType<PdfSubpath.CubicBezierCurve>())
-                corners.Add((curve.EndPoint.X * PointMm - TilePlan.MarginMm + tile * step - HalfTemplateView.OriginX, (page.Height - curve.EndPoint.Y) * PointMm - TilePlan.MarginMm));
+                corners.Add((curve.EndPoint.X * PointMm - plan.MarginMm + tile * plan.StepX - HalfTemplateView.OriginX, (page.Height - curve.EndPoint.Y) * PointMm - plan.MarginMm));
             tile++;
         }
 
@@ -84,16 +89,66 @@ public class TemplatesPdfTests
         }
     }
 
-    [Theory]
-    [InlineData(210, 297, 1600, 110, 6)]
-    [InlineData(215.9, 279.4, 1600, 110, 7)]
-    [InlineData(297, 420, 1600, 110, 5)]
-    public void Tiles_are_as_few_as_the_overlap_allows(double shortMm, double longMm, double length, double width, int expected)
+    [Theory, MemberData(nameof(FamiliesAndPapers))]
+    public void Tiles_are_as_few_as_paper_and_printer_allow(string family, PaperSize paper)
     {
-        var plan = TilePlan.For(shortMm, longMm, length, width);
-        Assert.Equal(expected, plan.Columns);
-        Assert.Equal(1, plan.Rows);
-        Assert.True((plan.Columns - 1) * plan.StepX + plan.TileWidthMm >= length);
+        var report = SampleDesigns.Varied(family);
+        foreach (var units in Enum.GetValues<DrawingUnits>())
+        {
+            var context = SampleDesigns.Context(units, paper: paper);
+            var (sheet, plan) = (HalfTemplateView.Draw(report, context, bare: true), Plan(report, paper, units));
+            Assert.True((plan.Columns - 1) * plan.StepX + plan.TileWidthMm >= sheet.WidthMm && (plan.Rows - 1) * plan.StepY + plan.TileHeightMm >= sheet.HeightMm);
+
+            // Tiles that overlap by 10 mm, on lying or standing paper, with no margin under a quarter of an inch: none does with fewer.
+            foreach (var (across, down) in ((double, double)[])[(plan.PageWidthMm, plan.PageHeightMm), (plan.PageHeightMm, plan.PageWidthMm)])
+            {
+                int Need(double length, double page) => (int)Math.Ceiling((length - 10) / (page - 2 * 6.35 - 10) - 1e-9);
+                Assert.True(plan.Count <= Need(sheet.WidthMm, across) * Need(sheet.HeightMm, down - TilePlan.OneLineMm));
+            }
+
+            using var pdf = PdfDocument.Open(Written(paper, report: report, units: units));
+            Assert.Equal(plan.Count, pdf.GetPages().Count(page => Words(page).Contains("half template, tile", StringComparison.Ordinal)));
+            Assert.Contains(plan.InWords(context), Words(pdf.GetPage(1)), StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void A_smaller_margin_is_taken_only_where_it_saves_a_sheet()
+    {
+        // 6 lying A4 tiles with margins of 10 mm hold 6 x 267 + 10 = 1612 mm, with 6.35 mm 6 x 274.3 + 10 = 1655.8 mm.
+        Assert.Equal((6, 10.0), Of(1612));
+        Assert.Equal((6, 6.35), Of(1613));
+        Assert.Equal((6, 6.35), Of(1655));
+        Assert.Equal((7, 10.0), Of(1656));
+        static (int, double) Of(double length) => TilePlan.For(210, 297, length, 110) is var plan ? (plan.Count, plan.MarginMm) : default;
+    }
+
+    [Fact]
+    public void A_label_can_be_marked_and_copied()
+    {
+        using var pdf = PdfDocument.Open(Written(PaperSize.A4, "Ørsted’s ash · ½ size"));
+        foreach (var page in pdf.GetPages()) Assert.Contains("Ørsted’s ash · ½ size", Words(page), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("Příští žluť Łódź", "Prˇíští žlutˇ Łódz´")]
+    [InlineData("עברית 7", "????? 7")]
+    public void A_letter_that_is_pieced_together_or_lacking_is_told_to_who_copies_it(string label, string drawn)
+    {
+        using var pdf = PdfDocument.Open(Written(PaperSize.A4, label));
+        Assert.Contains(drawn, Words(pdf.GetPage(1)), StringComparison.Ordinal);
+        Assert.Contains(pdf.GetPage(1).GetMarkedContents(), content => content.ActualText == label);
+    }
+
+    [Fact]
+    public void Every_word_of_the_drawings_is_on_the_pages_in_the_built_in_face()
+    {
+        var (report, context) = (SampleDesigns.Of("ottertail"), SampleDesigns.Context());
+        using var pdf = Open(PaperSize.A4);
+        var pages = pdf.GetPages().Select(Words).ToList();
+        var drawn = HalfTemplateView.Draw(report, context, bare: true).Items.Concat(SectionCards.Pages(report, context, 277, 182).SelectMany(page => page.Items)).OfType<TextItem>();
+        Assert.All(drawn, item => Assert.Contains(pages, words => words.Contains(item.Text, StringComparison.Ordinal)));
+        Assert.All(pdf.GetPages().SelectMany(page => page.Letters), letter => Assert.StartsWith("Helvetica", letter.FontName, StringComparison.Ordinal));
     }
 
     [Fact]
@@ -122,12 +177,32 @@ public class TemplatesPdfTests
         return box is { } b ? (b.Width * PointMm, b.Height * PointMm) : (0, 0);
     }
 
-    private static byte[] Written(PaperSize paper, string label = "Heron Lake hire paddle M")
+    private static byte[] Written(PaperSize paper, string label = "Heron Lake hire paddle M", DesignReport? report = null, DrawingUnits units = DrawingUnits.Metric)
     {
         using var stream = new MemoryStream();
-        DesignFiles.Find("templates.pdf")!.Write(SampleDesigns.Of("ottertail"), SampleDesigns.Context(label: label, paper: paper), stream);
+        DesignFiles.Find("templates.pdf")!.Write(report ?? SampleDesigns.Of("ottertail"), SampleDesigns.Context(units, label, paper), stream);
         return stream.ToArray();
     }
 
     private static PdfDocument Open(PaperSize paper) => PdfDocument.Open(Written(paper));
+
+    private static string Words(Page page) => string.Concat(page.Letters.Select(letter => letter.Value));
+
+    private static TilePlan Plan(DesignReport report, PaperSize paper, DrawingUnits units = DrawingUnits.Metric)
+    {
+        var (shortMm, longMm) = paper switch { PaperSize.Letter => (215.9, 279.4), PaperSize.A3 => (297, 420), _ => (210, 297) };
+        var sheet = HalfTemplateView.Draw(report, SampleDesigns.Context(units, paper: paper), bare: true);
+        return TilePlan.For(shortMm, longMm, sheet.WidthMm, sheet.HeightMm);
+    }
+
+    public static TheoryData<string, PaperSize> FamiliesAndPapers()
+    {
+        var data = new TheoryData<string, PaperSize>();
+        foreach (var family in BladeFamilies.All.Select(family => family.Id).Append(SampleDesigns.OwnOffsets))
+        {
+            foreach (var paper in (PaperSize[])[PaperSize.A4, PaperSize.Letter, PaperSize.A3]) data.Add(family, paper);
+        }
+
+        return data;
+    }
 }

@@ -53,6 +53,8 @@ internal sealed record BoardStiffness(
     BoardProperty ApparentModulusMPa);
 
 /// <summary>A remark to a maker under a name that does not change.</summary>
+/// <param name="Code">Its name: lower-case words joined by hyphens.</param>
+/// <param name="Text">The remark.</param>
 public sealed record CodedNote(string Code, string Text);
 
 /// <summary>What a board's own readings say of it.</summary>

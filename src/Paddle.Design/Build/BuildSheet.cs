@@ -54,6 +54,7 @@ internal sealed record StageSheet(
 /// <param name="Tip">A reinforced tip of usual cloth.</param>
 /// <param name="TipChosen">Whether it is part of the design, or offered.</param>
 /// <param name="Assumptions">What the figures rest on, with sources.</param>
+/// <param name="Tools">What to have at hand.</param>
 internal sealed record BuildSheet(
     DrawingUnits Units,
     DesignOutcome Outcome,
@@ -68,7 +69,8 @@ internal sealed record BuildSheet(
     Laden WithFinish,
     TipReinforcement Tip,
     bool TipChosen,
-    IReadOnlyList<string> Assumptions)
+    IReadOnlyList<string> Assumptions,
+    IReadOnlyList<string> Tools)
 {
     /// <summary>Works the sheet out, step by step in the order of the work.</summary>
     /// <param name="report">The design.</param>
@@ -115,7 +117,8 @@ internal sealed record BuildSheet(
             new Laden(report.Finished.MassG, report.Finished.CentreOfMassMm, report.Finished.ShiftMm),
             tip,
             choice.TipReinforcement,
-            BuildAssumptions.For(wood, units));
+            BuildAssumptions.For(wood, units),
+            ToolList.For(facts, finish, SandingPlan.All));
     }
 
     // What the cloth does on top of the rest of the finish, whether it is chosen or only offered.

@@ -41,7 +41,7 @@ internal sealed record BoardFit(
     DesignRequest? Request, DesignReport? Report, BoardLayout? Layout, int Count, IReadOnlyList<BoardFitChange> Changes, IReadOnlyList<string> Reasons)
 {
     // Narrower than this share of what was asked it is another paddle; and a blade grows no longer than this to win back its area.
-    private const double LeastWidthShare = 0.6, MostLengthShare = 1.12;
+    private const double LeastWidthShare = 0.75, MostLengthShare = 1.12;
     private const double LengthStepMm = 20;
     private const double WidthStepMm = 0.5;
     private const double LeastWidthMm = 70;
@@ -71,7 +71,8 @@ internal sealed record BoardFit(
             // The wood is the board's: its thickness, the slope of its grain.
             var wood = asked.Wood! with
             {
-                BoardThicknessMm = board.ThicknessMm - order.PlaningMm + 2 * PaddleSpecification.SurfacedFaceMm,
+                BoardThicknessMm = Math.Min(
+                    asked.Wood.BoardThicknessMm ?? double.PositiveInfinity, board.ThicknessMm - order.PlaningMm + 2 * PaddleSpecification.SurfacedFaceMm),
                 SlopeOfGrain = Math.Max(asked.Wood.SlopeOfGrain ?? DesignDefaults.SlopeOfGrain, Math.Round(board.GrainSlope, 4)),
             };
             var whole = asked with { Wood = wood };

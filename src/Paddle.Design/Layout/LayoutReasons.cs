@@ -23,6 +23,15 @@ internal sealed class LayoutReasons(LayoutOrder order, DrawingUnits units)
             : null;
     }
 
+    /// <summary>The least thickness (mm) that would do for any paddle on a board of its wood, where every board is too thin for every paddle; else
+    /// null.</summary>
+    public static double? LeastThicknessMm(LayoutOrder order)
+    {
+        var pairs = order.Boards.SelectMany(board => order.Paddles.Where(paddle => paddle.SpeciesId == board.SpeciesId).Select(paddle => (board, paddle))).ToList();
+        return pairs.Count > 0 && pairs.TrueForAll(pair => Stop(pair.board, pair.paddle, order.PlaningMm) == Thickness)
+            ? pairs.Min(pair => pair.paddle.ThickestMm + order.PlaningMm) : null;
+    }
+
     /// <summary>Tells of a paddle that found no place.</summary>
     /// <param name="fits">Whether a board with nothing else on it holds the paddle.</param>
     public UnplacedPaddle Of(LayoutPaddle paddle, int count, Func<int, bool> fits)

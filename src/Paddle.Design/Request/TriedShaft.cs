@@ -13,13 +13,15 @@ internal static class TriedShaft
     /// <summary>The design with the shaft that its aims allow.</summary>
     /// <param name="design">A suggestion with the shaft that the hand and the strokes ask for.</param>
     /// <returns>The same, or the shaft nearest to it with which every aim is met; where none is, the one that comes closest.</returns>
-    public static SuggestedDesign Settle(SuggestedDesign design)
+    public static SuggestedDesign Settle(SuggestedDesign design, CancellationToken cancellation)
     {
+        DesignReport Tried(DesignRequest request) => PaddleDesigner.Design(request.Complete().Specification, cancellation);
+        bool IsMet(SuggestedDesign one) => Tried(one.ToRequest()).Outcome.IsMet;
         if (IsMet(design)) return design;
 
         // What the solver chooses is the farthest that there is any need to go.
         var open = design.ToRequest();
-        var sizes = PaddleDesigner.Design(open with { Shaft = new() { BendDegrees = open.Shaft!.BendDegrees } }).Sizes;
+        var sizes = Tried(open with { Shaft = new() { BendDegrees = open.Shaft!.BendDegrees } }).Sizes;
         var farthest = Between(design, sizes, 1);
         if (!IsMet(farthest)) return farthest;
         var (fails, meets) = (0.0, 1.0);
@@ -32,8 +34,6 @@ internal static class TriedShaft
 
         return Between(design, sizes, meets);
     }
-
-    private static bool IsMet(SuggestedDesign design) => PaddleDesigner.Design(design.ToRequest()).Outcome.IsMet;
 
     private static SuggestedDesign Between(SuggestedDesign design, PaddleSizes solved, double share)
     {

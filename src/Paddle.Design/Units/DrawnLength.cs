@@ -88,7 +88,7 @@ internal static class DrawnLength
         var tenths = rounding == LengthRounding.Up
             ? Math.Ceiling(lengthMm * 10 - Hair)
             : Math.Round(lengthMm * 10, MidpointRounding.AwayFromZero);
-        return (tenths / 10).ToString(format, CultureInfo.InvariantCulture);
+        return (tenths == 0 ? 0 : tenths / 10).ToString(format, CultureInfo.InvariantCulture);
     }
 }
 

@@ -130,13 +130,20 @@ internal static class DxfWriter
 
         public Groups Add(int code, string value)
         {
-            text.Append(CultureInfo.InvariantCulture, $"{code,3}\r\n{value}\r\n");
+            Code(code).Append(value).Append("\r\n");
             return this;
         }
 
         public Groups Add(int code, int value) => Add(code, value.ToString(CultureInfo.InvariantCulture));
 
-        public Groups Add(int code, double value) => Add(code, Math.Round(value, 4).ToString("0.0###", CultureInfo.InvariantCulture));
+        public Groups Add(int code, double value)
+        {
+            Code(code).AppendDecimal(value, 10_000, isReal: true).Append("\r\n");
+            return this;
+        }
+
+        // Right-aligned in three places, as old readers want it.
+        private StringBuilder Code(int code) => text.Append(code switch { < 10 => "  ", < 100 => " ", _ => "" }).Append(code).Append("\r\n");
 
         public override string ToString() => text.ToString();
     }

@@ -1,36 +1,18 @@
 using System.Globalization;
 using System.Text;
-using PdfSharp.Pdf;
 
 namespace Paddle.Drawings.Sheets;
 
-/// <summary>Page content of a PDF in millimetres from the top left corner; lettering is drawn as strokes, so no font is needed.</summary>
-/// <remarks>Path operators of ISO 32000 (m, l, c, h, re, S, B, w, d, J, j, G, W n, q, Q, cm), from memory. Written directly: through the
+/// <summary>Page content of a PDF in millimetres from the top left corner; lettering is set in <see cref="Helvetica"/>, so a reader finds, marks and speaks it.</summary>
+/// <remarks>Operators of ISO 32000 (m, l, c, h, re, S, B, f, w, d, J, j, g, rg, W n, q, Q, cm, BT, Tf, Tm, Tj, TJ, Ts, ET), from memory. Written directly: through the
 /// drawing layer of the PDF library the same pages took ten times as long, and it joined open figures of one path.</remarks>
 internal sealed class PdfInk
 {
     private readonly StringBuilder content = new();
+    private const string WoodColour = "0.965 0.937 0.886";
+    private const string Hex = "0123456789ABCDEF";
     private readonly double pageHeightMm;
     private (double Width, string Dashes, int Cap) pen;
-
-    // A usual face runs to nine tenths of the width that lettering is laid out with.
-    private const double UsualShare = 0.9;
-    private const string FontName = "F1";
-
-    /// <summary>Resources of a page: the face of the unseen words, one that every reader has (ISO 32000-1, 9.6.2.2, from memory).</summary>
-    public static PdfDictionary Resources(PdfDocument document)
-    {
-        var font = new PdfDictionary(document);
-        font.Elements.SetName("/Type", "/Font");
-        font.Elements.SetName("/Subtype", "/Type1");
-        font.Elements.SetName("/BaseFont", "/Helvetica");
-        font.Elements.SetName("/Encoding", "/WinAnsiEncoding");
-        var fonts = new PdfDictionary(document);
-        fonts.Elements.SetObject("/" + FontName, font);
-        var resources = new PdfDictionary(document);
-        resources.Elements.SetObject("/Font", fonts);
-        return resources;
-    }
 
     /// <summary>Begins a page.</summary>
     public PdfInk(double pageHeightMm)
@@ -57,8 +39,8 @@ internal sealed class PdfInk
     /// <summary>Paints what a window shows of a sheet; what lies outside it is left out.</summary>
     public void PaintWindow(Sheet sheet, double left, double top, Window window)
     {
-        content.Append("q ").Append(Pair(new(window.Left, window.Bottom))).Append(' ')
-            .Append(CultureInfo.InvariantCulture, $"{Number(window.Right - window.Left)} {Number(window.Bottom - window.Top)} re W n\n");
+        content.Append("q ");
+        Put(window.Left, pageHeightMm - window.Bottom, window.Right - window.Left, window.Bottom - window.Top).Append("re W n\n");
         pen = default;
         Point by = new(left, top);
         foreach (var item in sheet.Items)
@@ -77,53 +59,51 @@ internal sealed class PdfInk
         if (window is { } w && !w.MayShow(path)) return;
         var style = LineStyle.Of(item.Line);
         var dashed = style.DashesMm.Count > 0;
-        SetPen(style.WidthMm, dashed ? $"[{string.Join(' ', style.DashesMm.Select(Number))}]" : "[]", dashed ? 0 : 1);
+        SetPen(style.WidthMm, dashed ? $"[{string.Join(' ', style.DashesMm.Select(SvgWriter.Number))}]" : "[]", dashed ? 0 : 1);
         Trace(path);
-        content.Append(item.Fill == Fill.Ink ? "B\n" : "S\n");
+        content.Append(item.Fill switch { Fill.None => "S\n", Fill.Ink => "B\n", _ => $"{WoodColour} rg B 0 g\n" });
     }
 
     private void PaintText(TextItem item, Point by, Window? window)
     {
-        // Strokes are dear: a line of lettering that ends short of the window is left before it is drawn.
-        var reach = Lettering.WidthMm(item.Text, item.HeightMm) + item.HeightMm;
-        var at = item.At + by;
-        if (window is { } w && (at.X + reach < w.Left || at.X - reach > w.Right || at.Y + reach < w.Top || at.Y - reach > w.Bottom)) return;
-
-        // The sheet was laid out for any face a reader may have; the strokes run a little narrower.
-        var width = StrokeAlphabet.WidthMm(item.Text, item.HeightMm);
-        var shift = item.Anchor switch { Anchor.Start => 0, Anchor.Middle => -width / 2, _ => -width };
-        var (sin, cos) = Math.SinCos(item.TurnDegrees * Math.PI / 180);
-        Point Put(Point p) => new(at.X + (p.X + shift) * cos - p.Y * sin, at.Y + (p.X + shift) * sin + p.Y * cos);
-        var strokes = StrokeAlphabet.Strokes(item.Text, item.HeightMm).Map(Put);
-        if (strokes.Steps.Count == 0 || (window is { } shown && !shown.MayShow(strokes))) return;
+        var size = item.HeightMm / Lettering.CapitalShare;
+        var width = Helvetica.WidthMm(item.Text, item.HeightMm, item.Strong);
+        var (at, turn) = (item.At + by, item.TurnDegrees * Math.PI / 180);
+        Point along = new(Math.Cos(turn), Math.Sin(turn)), up = new(along.Y, -along.X);
+        var start = at + (item.Anchor switch { Anchor.Start => 0, Anchor.Middle => -width / 2, _ => -width }) * along;
+        var frame = SheetPath.Polyline(
+            ((Point[])[new(0, -0.3), new(0, 1), new(1, 1), new(1, -0.3)]).Select(corner => start + corner.X * width * along + corner.Y * item.HeightMm * up), closed: true);
+        if (width <= 0 || (window is { } shown && !shown.MayShow(frame))) return;
         if (item.HasHalo)
         {
-            SetPen(0.35 * item.HeightMm, "[]", 1);
-            content.Append("1 G\n");
-            Trace(strokes);
-            content.Append("S 0 G\n");
+            content.Append("1 g\n");
+            Trace(frame);
+            content.Append("f 0 g\n");
         }
 
-        SetPen(item.HeightMm * (item.Strong ? 0.14 : 0.09), "[]", 1);
-        Trace(strokes);
-        content.Append("S\n");
-        WriteUnseen(item, Put(default), sin, cos, width);
-    }
+        // What is copied or heard where a letter is pieced together or lacking (ISO 32000-1, 14.9.4, from memory).
+        var isWhole = Helvetica.Reads(item.Text);
+        if (!isWhole) content.Append("/Span <</ActualText <FEFF").Append(Convert.ToHexString(Encoding.BigEndianUnicode.GetBytes(item.Text))).Append(">>> BDC\n");
+        content.Append("BT /").Append(Helvetica.Name(item.Strong)).Append(' ');
+        Put(size).Append("Tf ");
+        Put(along.X, -along.Y, along.Y, along.X, start.X, pageHeightMm - start.Y).Append("Tm <");
+        foreach (var (code, accent, lift) in Helvetica.Letters(item.Text))
+        {
+            content.Append(Hex[code >> 4]).Append(Hex[code & 15]);
+            if (accent == 0) continue;
+            int letter = Helvetica.Width(code, item.Strong), mark = Helvetica.Width(accent, item.Strong);
+            content.Append(CultureInfo.InvariantCulture, $"> Tj {Math.Round(size * lift / 1000, 3)} Ts [{(letter + mark) / 2.0} <{accent:X2}> {(mark - letter) / 2.0}] TJ 0 Ts <");
+        }
 
-    // Text rendering mode 3 shows nothing (ISO 32000-1, 9.3.6, from memory); Tz stretches the unseen words to the drawn ones' width.
-    private void WriteUnseen(TextItem item, Point at, double sin, double cos, double width)
-    {
-        var stretch = 100 * width / (UsualShare * Lettering.WidthMm(item.Text, item.HeightMm));
-        content.Append(CultureInfo.InvariantCulture, $"BT 3 Tr /{FontName} {Number(item.HeightMm / Lettering.CapitalShare)} Tf {Number(stretch)} Tz ")
-            .Append(CultureInfo.InvariantCulture, $"{Number(cos)} {Number(-sin)} {Number(sin)} {Number(cos)} {Pair(at)} Tm ")
-            .Append('<').Append(Convert.ToHexString(WinAnsi.Bytes(item.Text))).Append("> Tj ET\n");
+        content.Append("> Tj ET\n");
+        if (!isWhole) content.Append("EMC\n");
     }
 
     private void SetPen(double width, string dashes, int cap)
     {
         if (pen == (width, dashes, cap)) return;
         pen = (width, dashes, cap);
-        content.Append(CultureInfo.InvariantCulture, $"{Number(width)} w {dashes} 0 d {cap} J\n");
+        content.Append(CultureInfo.InvariantCulture, $"{width} w {dashes} 0 d {cap} J\n");
     }
 
     private void Trace(SheetPath path)
@@ -133,13 +113,15 @@ internal sealed class PdfInk
             switch (step.Kind)
             {
                 case StepKind.Move:
-                    content.Append(Pair(step.End)).Append(" m\n");
+                    Put(step.End).Append("m\n");
                     break;
                 case StepKind.Line:
-                    content.Append(Pair(step.End)).Append(" l\n");
+                    Put(step.End).Append("l\n");
                     break;
                 case StepKind.Cubic:
-                    content.Append(Pair(step.A)).Append(' ').Append(Pair(step.B)).Append(' ').Append(Pair(step.End)).Append(" c\n");
+                    Put(step.A);
+                    Put(step.B);
+                    Put(step.End).Append("c\n");
                     break;
                 default:
                     content.Append("h\n");
@@ -148,9 +130,13 @@ internal sealed class PdfInk
         }
     }
 
-    private string Pair(Point point) => $"{Number(point.X)} {Number(pageHeightMm - point.Y)}";
+    private StringBuilder Put(Point point) => Put(point.X, pageHeightMm - point.Y);
 
-    private static string Number(double value) => Math.Round(value, 3).ToString("0.###", CultureInfo.InvariantCulture);
+    private StringBuilder Put(params ReadOnlySpan<double> values)
+    {
+        foreach (var value in values) content.AppendDecimal(value, 1000).Append(' ');
+        return content;
+    }
 }
 
 /// <summary>A rectangle of a page, mm.</summary>
@@ -179,37 +165,4 @@ internal readonly record struct Window(double Left, double Top, double Right, do
 
         return right > Left - LineMm && left < Right + LineMm && bottom > Top - LineMm && top < Bottom + LineMm;
     }
-}
-
-/// <summary>Text in the single-byte code that PDF calls WinAnsiEncoding: Latin letters and the drafting signs used here.</summary>
-/// <remarks>ISO 32000-1, annex D, from memory: ASCII and Latin-1 at their own places, some signs of typography between 128 and 159.</remarks>
-internal static class WinAnsi
-{
-    private static readonly Dictionary<char, byte> Signs = new()
-    {
-        ['€'] = 0x80,
-        ['‚'] = 0x82,
-        ['„'] = 0x84,
-        ['…'] = 0x85,
-        ['Š'] = 0x8A,
-        ['Œ'] = 0x8C,
-        ['Ž'] = 0x8E,
-        ['‘'] = 0x91,
-        ['’'] = 0x92,
-        ['“'] = 0x93,
-        ['”'] = 0x94,
-        ['•'] = 0x95,
-        ['–'] = 0x96,
-        ['—'] = 0x97,
-        ['š'] = 0x9A,
-        ['œ'] = 0x9C,
-        ['ž'] = 0x9E,
-        ['Ÿ'] = 0x9F,
-        ['−'] = 0x2D,
-    };
-
-    /// <summary>The bytes; a question mark for each letter that the code does not have.</summary>
-    public static byte[] Bytes(string text) => [.. text.EnumerateRunes().Select(rune => rune.IsBmp ? Byte((char)rune.Value) : (byte)'?')];
-
-    private static byte Byte(char letter) => letter is >= ' ' and <= '~' or >= '\u00A0' and <= '\u00FF' ? (byte)letter : Signs.GetValueOrDefault(letter, (byte)'?');
 }

@@ -18,11 +18,11 @@ internal static class TileMapView
 
     public static Sheet Draw(DesignReport report, DrawingContext context, Sheet half, TilePlan plan, double widthMm, double heightMm)
     {
-        const double Margin = TilePlan.MarginMm;
+        const double Margin = TilePlan.UsualMarginMm;
         var sketch = new Sketch();
         var inner = widthMm - 2 * Margin;
         TitleBlock.Heading(
-            sketch, context.Label, $"{KeyFigures.BladeName(report)} paddle: templates at true scale, {plan.Columns * plan.Rows} tiles and section cards", Margin, Margin, inner,
+            sketch, context.Label, $"{KeyFigures.BladeName(report)} paddle: templates at true scale, {plan.InWords(context)} and section cards", Margin, Margin, inner,
             small: true);
         const double Map = Margin + 32;
         var units = context.Units;
@@ -41,7 +41,7 @@ internal static class TileMapView
             "6  Glue to thin board, cut, fair the edge; trace, flip about the centre line, trace again.",
         ];
         double left = Margin + CalibrationSquare.SideMm(units) + 10, room = widthMm - Margin - left;
-        var height = Lettering.Note * Math.Min(1, room / lines.Max(line => StrokeAlphabet.WidthMm(line, Lettering.Note)));
+        var height = Lettering.Note * Math.Min(1, room / lines.Max(line => Helvetica.WidthMm(line, Lettering.Note)));
         var top = square + OutcomeNotice.Draw(sketch, report, units, left, square, room, Lettering.Small, NoticeRoomMm);
         var step = top > square ? TightLineMm : LineMm;
         for (var i = 0; i < lines.Length; i++) sketch.Text(lines[i], left, top + 6 + step * i, height);
@@ -122,11 +122,14 @@ internal static class TileMapView
 /// <param name="PageHeightMm">Paper down, mm.</param>
 /// <param name="Columns">Tiles across.</param>
 /// <param name="LabelMm">Strip at the foot of each tile for its own label, mm.</param>
+/// <param name="MarginMm">White edge, mm.</param>
 /// <remarks>n = ceil((L − o)/(p − o)) tiles of p with the overlap o for a length L.</remarks>
-internal sealed record TilePlan(double PageWidthMm, double PageHeightMm, int Columns, int Rows, double LabelMm)
+internal sealed record TilePlan(double PageWidthMm, double PageHeightMm, int Columns, int Rows, double LabelMm, double MarginMm = TilePlan.UsualMarginMm)
 {
-    /// <summary>Edge that printers leave white, mm; common practice, no source.</summary>
-    public const double MarginMm = 10;
+    /// <summary>Edge that every printer leaves white, mm; common practice, no source.</summary>
+    public const double UsualMarginMm = 10;
+    /// <summary>Edge that desk printers of today can print to, mm: 1/4 in; common practice, no source. Used where it saves a sheet.</summary>
+    public const double LeastMarginMm = 6.35;
     /// <summary>How far neighbours overlap, mm; common practice, no source.</summary>
     public const double OverlapMm = 10;
     /// <summary>Strip for a label of one line, mm.</summary>
@@ -140,22 +143,22 @@ internal sealed record TilePlan(double PageWidthMm, double PageHeightMm, int Col
     public double StepX => TileWidthMm - OverlapMm;
     /// <summary>From one tile to the next down, mm.</summary>
     public double StepY => TileHeightMm - OverlapMm;
+    public int Count => Columns * Rows;
 
-    /// <summary>Tiles for a sheet; of lying and standing paper the one that needs fewer, lying when equal.</summary>
-    public static TilePlan For(double paperShortMm, double paperLongMm, double sheetWidthMm, double sheetHeightMm, double labelMm = OneLineMm)
-    {
-        var lying = Of(paperLongMm, paperShortMm, sheetWidthMm, sheetHeightMm, labelMm);
-        var standing = Of(paperShortMm, paperLongMm, sheetWidthMm, sheetHeightMm, labelMm);
-        return standing.Columns * standing.Rows < lying.Columns * lying.Rows ? standing : lying;
-    }
+    /// <summary>Tiles for a sheet: of lying and standing paper, of the usual and the least margin, what needs fewest; when equal the usual
+    /// margin, and lying paper.</summary>
+    public static TilePlan For(double paperShortMm, double paperLongMm, double sheetWidthMm, double sheetHeightMm, double labelMm = OneLineMm) =>
+        ((double[])[UsualMarginMm, LeastMarginMm])
+            .SelectMany(margin => (TilePlan[])[new(paperLongMm, paperShortMm, 1, 1, labelMm, margin), new(paperShortMm, paperLongMm, 1, 1, labelMm, margin)])
+            .Select(plan => plan with { Columns = Across(sheetWidthMm, plan.TileWidthMm), Rows = Across(sheetHeightMm, plan.TileHeightMm) })
+            .MinBy(plan => plan.Count)!;
 
-    private static TilePlan Of(double pageWidth, double pageHeight, double width, double height, double label)
-    {
-        var plan = new TilePlan(pageWidth, pageHeight, 1, 1, label);
-        return plan with { Columns = Count(width, plan.TileWidthMm), Rows = Count(height, plan.TileHeightMm) };
-    }
+    /// <summary>Such as <c>6 tiles (paper lying, 6.4 mm margins, 10 mm overlap)</c>.</summary>
+    public string InWords(DrawingContext context) => string.Create(
+        CultureInfo.InvariantCulture,
+        $"{Count} tiles (paper {(PageWidthMm > PageHeightMm ? "lying" : "standing")}, margins {DrawnLength.Text(MarginMm, context.Units)}, overlap {DrawnLength.Text(OverlapMm, context.Units)})");
 
-    private static int Count(double length, double tile) => Math.Max(1, (int)Math.Ceiling((length - OverlapMm) / (tile - OverlapMm) - 1e-9));
+    private static int Across(double length, double tile) => Math.Max(1, (int)Math.Ceiling((length - OverlapMm) / (tile - OverlapMm) - 1e-9));
 }
 
 /// <summary>A square to measure after printing: printers stretch, sometimes one way only. Its side is a round figure of the maker's rule.</summary>

@@ -107,7 +107,7 @@ public sealed class BuildHttpTests(ApiFixture api)
         var page = XDocument.Parse(text);
 
         Assert.Equal("text/html", answer.Content.Headers.ContentType!.MediaType);
-        Assert.Single(page.Descendants(), element => element.Name.LocalName == "svg");
+        Assert.Equal(12, page.Descendants().Count(element => element.Name.LocalName == "svg")); // the paddle and eleven stages
         Assert.DoesNotContain(page.Descendants(), element => element.Name.LocalName is "script" or "link" or "img" or "iframe" or "object" or "base");
         Assert.DoesNotContain(page.Descendants().SelectMany(element => element.Attributes()),
             attribute => attribute.Name.LocalName is "href" or "src" or "style" || attribute.Name.LocalName.StartsWith("on", StringComparison.Ordinal));
@@ -127,6 +127,36 @@ public sealed class BuildHttpTests(ApiFixture api)
         Assert.Equal(
             $"default-src 'none'; style-src 'sha256-{digest}'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'",
             string.Join(';', answer.Headers.GetValues("Content-Security-Policy")));
+    }
+
+    [Fact]
+    public async Task The_sheet_comes_as_a_pdf_too()
+    {
+        var links = (await Good($"{Address}?saw=jigsaw")).GetProperty("links");
+        Assert.Equal($"{Design}/build-sheet.pdf?saw=jigsaw", links.GetProperty("sheetPdf").GetString());
+        using var answer = await api.Client.GetAsync(links.GetProperty("sheetPdf").GetString());
+        var bytes = await answer.Content.ReadAsByteArrayAsync();
+        Assert.Equal("application/pdf", answer.Content.Headers.ContentType!.MediaType);
+        Assert.StartsWith("inline; filename=heron-lake-hire-fleet", answer.Content.Headers.ContentDisposition!.ToString().Replace("\"", "", StringComparison.Ordinal), StringComparison.Ordinal);
+        Assert.StartsWith("%PDF-1", Encoding.ASCII.GetString(bytes[..8]), StringComparison.Ordinal);
+
+        using var ask = new HttpRequestMessage(HttpMethod.Get, answer.RequestMessage!.RequestUri);
+        ask.Headers.IfNoneMatch.Add(answer.Headers.ETag!);
+        using var held = await api.Client.SendAsync(ask);
+        Assert.Equal(HttpStatusCode.NotModified, held.StatusCode);
+        using var part = new HttpRequestMessage(HttpMethod.Get, answer.RequestMessage!.RequestUri);
+        part.Headers.Range = new(0, 3);
+        using var begun = await api.Client.SendAsync(part);
+        Assert.Equal((HttpStatusCode.PartialContent, "%PDF"), (begun.StatusCode, await begun.Content.ReadAsStringAsync()));
+
+        using var letter = await api.Client.GetAsync($"{Design}/build-sheet.pdf?saw=jigsaw&paper=letter");
+        Assert.Equal(HttpStatusCode.OK, letter.StatusCode);
+        Assert.NotEqual(answer.Headers.ETag, letter.Headers.ETag);
+        Assert.NotEqual(bytes, await letter.Content.ReadAsByteArrayAsync());
+        using var roll = await api.Client.GetAsync($"{Design}/build-sheet.pdf?paper=roll");
+        using var body = JsonDocument.Parse(await roll.Content.ReadAsStringAsync());
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, roll.StatusCode);
+        Assert.Equal(["a4", "letter"], body.RootElement.GetProperty("errors").GetProperty("?paper")[0].GetProperty("allowed").EnumerateArray().Select(name => name.GetString()));
     }
 
     [Fact]
@@ -363,6 +393,7 @@ public sealed class BuildHttpTests(ApiFixture api)
     [InlineData("build", "boardThicknessMm=4.44e1&saw=jigsaw", "saw=jigsaw&boardThicknessMm=44.40")]
     [InlineData("build", "temperatureC=-0&relativeHumidityPercent=65", "temperatureC=0&relativeHumidityPercent=65")]
     [InlineData("build-sheet.html", "saw=band-saw", "")]
+    [InlineData("build-sheet.pdf", "paper=a4&saw=band-saw", "")]
     public async Task The_same_asked_in_another_way_is_the_same_answer(string part, string one, string other)
     {
         using var first = await api.Client.GetAsync($"{Design}/{part}?{one}");

@@ -247,7 +247,7 @@ public sealed class DesignFileHttpTests(ApiFixture api)
         var links = body.RootElement.GetProperty("links").EnumerateObject().ToList();
 
         Assert.Equal(
-            ["self", "build", "buildSheet", "overview", "outline", "halfTemplate", "elevation", "sections", "strength", "offsets", "dxf", "templates", "stl"],
+            ["self", "build", "buildSheet", "buildSheetPdf", "overview", "outline", "halfTemplate", "elevation", "sections", "strength", "offsets", "dxf", "templates", "stl"],
             links.Select(link => link.Name));
         foreach (var link in links)
         {

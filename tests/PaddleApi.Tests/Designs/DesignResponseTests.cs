@@ -42,6 +42,7 @@ public sealed class DesignResponseTests
         Assert.Equal($"/mounted/v1/designs/{Hire.Code}", links.Self);
         Assert.Equal($"{links.Self}/build", links.Build);
         Assert.Equal($"{links.Self}/build-sheet.html", links.BuildSheet);
+        Assert.Equal($"{links.Self}/build-sheet.pdf", links.BuildSheetPdf);
         Assert.Equal(DesignFiles.All.Select(file => $"{links.Self}/{file.FileName}"), links.Files.Select(file => file.Value));
     }
 

@@ -30,7 +30,7 @@ public sealed class HeavyWorkTests(ApiFixture api)
     private static readonly string Address = $"{DesignAddresses.Root}/{Code}";
     private static readonly CancellationToken Gone = new(canceled: true);
 
-    public static TheoryData<string> Heavy => ["templates.pdf", "template.dxf", "solid.stl", "build", "build-sheet.html"];
+    public static TheoryData<string> Heavy => ["templates.pdf", "template.dxf", "solid.stl", "build", "build-sheet.html", "build-sheet.pdf"];
 
     [Fact]
     public async Task A_page_that_designs_for_a_whole_fleet_in_one_moment_is_answered()

@@ -46,8 +46,9 @@ internal sealed record BuildResponse(
 /// <summary>Where to fetch a build sheet again.</summary>
 /// <param name="Self">This answer.</param>
 /// <param name="Sheet">The same to print.</param>
+/// <param name="SheetPdf">That as a PDF, six pages at most.</param>
 /// <param name="Design">The design.</param>
-internal sealed record BuildLinks(string Self, string Sheet, string Design);
+internal sealed record BuildLinks(string Self, string Sheet, string SheetPdf, string Design);
 
 /// <summary>The board that the paddle is cut from.</summary>
 /// <param name="LengthMm">Length with both ends' trim, mm.</param>

@@ -7,10 +7,11 @@ namespace PaddleApi.Contracts.Designs;
 /// <param name="Self">Path of the report.</param>
 /// <param name="Build">Path of the build sheet's figures.</param>
 /// <param name="BuildSheet">Path of the build sheet to print.</param>
+/// <param name="BuildSheetPdf">Path of the build sheet as a PDF.</param>
 /// <param name="Files">Path of each file under its name of <see cref="DesignFileNames.Link"/>; written beside <paramref name="Self"/>.</param>
 [JsonConverter(typeof(DesignLinksConverter))]
 internal sealed record DesignLinks(
-    string Self, string Build, string BuildSheet, [property: JsonIgnore] IReadOnlyList<KeyValuePair<string, string>> Files);
+    string Self, string Build, string BuildSheet, string BuildSheetPdf, [property: JsonIgnore] IReadOnlyList<KeyValuePair<string, string>> Files);
 
 /// <summary>Writes links as one flat object, so that a caller says <c>links.outline</c> and a new file needs no new member.</summary>
 internal sealed class DesignLinksConverter : JsonConverter<DesignLinks>
@@ -24,10 +25,13 @@ internal sealed class DesignLinksConverter : JsonConverter<DesignLinks>
     /// <summary>Name of the link to the build sheet to print.</summary>
     public const string BuildSheet = "buildSheet";
 
+    /// <summary>Name of the link to the build sheet as a PDF.</summary>
+    public const string BuildSheetPdf = "buildSheetPdf";
+
     public override DesignLinks Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options)
     {
         if (reader.TokenType != JsonTokenType.StartObject) throw new JsonException("Links are an object.");
-        string? self = null, build = null, sheet = null;
+        string? self = null, build = null, sheet = null, pdf = null;
         var files = new List<KeyValuePair<string, string>>();
         while (reader.Read() && reader.TokenType == JsonTokenType.PropertyName)
         {
@@ -37,10 +41,11 @@ internal sealed class DesignLinksConverter : JsonConverter<DesignLinks>
             if (name == Self) self = path;
             else if (name == Build) build = path;
             else if (name == BuildSheet) sheet = path;
+            else if (name == BuildSheetPdf) pdf = path;
             else files.Add(new(name, path));
         }
 
-        return new(Required(self, Self), Required(build, Build), Required(sheet, BuildSheet), files);
+        return new(Required(self, Self), Required(build, Build), Required(sheet, BuildSheet), Required(pdf, BuildSheetPdf), files);
     }
 
     public override void Write(Utf8JsonWriter writer, DesignLinks value, JsonSerializerOptions options)
@@ -49,6 +54,7 @@ internal sealed class DesignLinksConverter : JsonConverter<DesignLinks>
         writer.WriteString(Self, value.Self);
         writer.WriteString(Build, value.Build);
         writer.WriteString(BuildSheet, value.BuildSheet);
+        writer.WriteString(BuildSheetPdf, value.BuildSheetPdf);
         foreach (var (name, path) in value.Files) writer.WriteString(name, path);
         writer.WriteEndObject();
     }

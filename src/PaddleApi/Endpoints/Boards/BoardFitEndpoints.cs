@@ -27,7 +27,7 @@ internal static class BoardFitEndpoints
     private static readonly BoardFitRequest Pair = new()
     {
         Board = new() { Id = "8 in board", LengthMm = 1676, WidthMm = 203, ThicknessMm = 28.6, Species = "white-ash" },
-        Design = new() { HandSpacingMm = 840 },
+        Design = new() { HandSpacingMm = 840, Wood = new() { Species = "white-ash" } },
         Count = 2,
     };
 

@@ -68,12 +68,19 @@ internal static class BoardLayoutEndpoints
             var (designs, faults) = WantedDesigns.Of(request.Paddles!, cancellation);
             if (faults.Count > 0) return Validated.Refusal(faults);
             var order = LayoutOrderReader.Read(request, designs, isShopping);
+            if (LayoutReasons.LeastThicknessMm(order) is { } least) return Validated.Refusal(TooThin(request, least));
             var layout = LayoutReport.Of(order, LayoutOrderReader.Units(request), cancellation);
             return MediaTypes.BestOf(context.Request, Offered) == Svg
                 ? TypedResults.Text(BoardLayoutSvg.Write(order, layout, Drawing(request), request.Drawing?.Scale == "fit"), Svg, Encoding.UTF8)
                 : TypedResults.Ok(new BoardLayoutResponse(EngineVersion.Text, layout));
         });
     }
+
+    // A rack of which no board holds any of the paddles is a slip of a figure; one thin board among others is not.
+    private static List<(string Place, Fault Fault)> TooThin(BoardLayoutRequest request, double leastMm) => [.. request.Boards!.Select((board, k) => (
+        JsonPointers.Append("/boards", k) + "/thicknessMm",
+        new Fault("Every board is thinner than every paddle of its wood with what is planed off. State wood.boardThicknessMm to have paddles that they hold.",
+            board.ThicknessMm, Math.Ceiling(10 * leastMm) / 10, Unit: "mm", Code: RefusalCodes.BeyondBoard)))];
 
     private static BoardLayout Lay(BoardLayoutRequest request, bool isShopping) => LayoutReport.Of(
         LayoutOrderReader.Read(request, WantedDesigns.Of(request.Paddles!, default).Designs, isShopping), LayoutOrderReader.Units(request));

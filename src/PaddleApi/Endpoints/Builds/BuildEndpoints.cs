@@ -3,8 +3,10 @@ using System.Text;
 using FluentValidation.Results;
 using Paddle.Design.Build;
 using Paddle.Design.Request;
+using Paddle.Drawings.Files;
 using Paddle.Drawings.Pages;
 using PaddleApi.Contracts.Builds;
+using PaddleApi.Contracts.Designs;
 using PaddleApi.Endpoints.Designs;
 using PaddleApi.Endpoints.Designs.Files;
 using PaddleApi.Hosting;
@@ -13,6 +15,7 @@ using PaddleApi.Hosting.Caching;
 using PaddleApi.Hosting.Json;
 using PaddleApi.Hosting.OpenApi;
 using PaddleApi.Hosting.Problems;
+using PaddleApi.Hosting.Requests;
 using PaddleApi.Hosting.Work;
 using PaddleApi.Validation;
 using PaddleApi.Validation.Builds;
@@ -23,6 +26,7 @@ namespace PaddleApi.Endpoints.Builds;
 internal static class BuildEndpoints
 {
     private const string HtmlPage = "text/html";
+    private const string PdfFile = "application/pdf";
     private const string Summary = "A paddle of the Heron Lake hire fleet; of each stage's stations every tenth is shown";
     private const string ServiceSummary = "The same paddle used in damp air; the stages and the shaft's lines are left out";
     private const int ExampleStep = 10;
@@ -61,11 +65,22 @@ internal static class BuildEndpoints
 
         group.MapRead("/{designCode}/" + DesignAddresses.BuildSheet, Page)
             .Describe("getBuildSheet", "The build sheet to print",
-                "The same as one page for A4 or Letter: the paddle in one picture, the figures to stop by with room for your own, the stations, what to mark and "
-                + "measure, and every caution with its source. It brings its style with it, runs no script and fetches nothing.")
+                "The same to tape to the wall, six sides of A4 or Letter at most: the paddle in one picture, the figures to stop by with room for your own, tools to have at "
+                + "hand, every caution with its source, each stage with its own drawing, what to mark and measure and the sign to stop, the stations. All in the units of the "
+                + "design. It brings its style with it, runs no script and fetches nothing.")
             .SheetOf()
             .Offers(HtmlPage)
             .Produces<string>(StatusCodes.Status200OK, HtmlPage);
+
+        group.MapRead("/{designCode}/" + DesignAddresses.BuildSheetPdf, Pdf)
+            .Describe("getBuildSheetPdf", "The build sheet as a PDF", "The words and drawings of the page, laid out for A4 or Letter on six pages at most, with text to mark and search.")
+            .SheetOf()
+            .Query(DesignFileQuery.Paper, "Paper to print on; a4 when left out.", "letter", PaperNames.Desk.Names)
+            .Offers(PdfFile)
+            .WithMetadata(new DownloadMark())
+            .Produces<string>(StatusCodes.Status200OK, PdfFile)
+            .Produces<string>(StatusCodes.Status206PartialContent, PdfFile)
+            .Refuses(ProblemKinds.RangeNotSatisfiable);
         return group;
     }
 
@@ -88,6 +103,16 @@ internal static class BuildEndpoints
             context.Response.Headers.ContentSecurityPolicy = Policy;
             return TypedResults.Text(BuildSheetPage.Write(design.Report, sheet, DesignFileQuery.Default(design.Resolved.Request, design.Code)), HtmlPage, Encoding.UTF8);
         });
+
+    private static IResult Pdf(string designCode, HttpContext context)
+    {
+        var (query, values) = (BuildQuery.Read(context.Request.Query), new QueryValues(context.Request.Query));
+        var paper = values.Choice(DesignFileQuery.Paper, PaperNames.Desk) ?? default;
+        return Fetch(
+            designCode, query with { Faults = [.. query.Faults, .. values.Faults] }, context, $"{PdfFile} {PaperNames.Desk.NameOf(paper)}",
+            (design, sheet, _) => DesignFileResult.Make(
+                new BuildSheetPdf(sheet), design.Report, DesignFileQuery.Default(design.Resolved.Request, design.Code) with { Paper = paper }, context.RequestAborted));
+    }
 
     // Like a design's report the sheet is fixed by its address: who holds it is told so before it is computed.
     private static IResult Fetch(
@@ -129,6 +154,7 @@ internal static class BuildEndpoints
             new(
                 $"{root}/{DesignAddresses.Build}{query.Canonical.ToUriComponent()}",
                 $"{root}/{DesignAddresses.BuildSheet}{query.OfSheet.ToUriComponent()}",
+                $"{root}/{DesignAddresses.BuildSheetPdf}{query.OfSheet.ToUriComponent()}",
                 root),
             BuildReading.InService(query.Climate, design.Report));
     }

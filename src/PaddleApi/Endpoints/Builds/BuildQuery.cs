@@ -21,7 +21,7 @@ internal sealed record BuildQuery(BuildChoices Choices, ServiceClimate Climate, 
     /// </summary>
     internal QueryString Canonical => QueryString.Create(OfChoices().Concat(OfClimate()).Where(pair => pair.Value is not null));
 
-    /// <summary>The same for the sheet to print, which has no climate.</summary>
+    /// <summary>The same for the sheets to print, which have no climate.</summary>
     internal QueryString OfSheet => QueryString.Create(OfChoices().Where(pair => pair.Value is not null));
 
     /// <summary>Reads the query.</summary>

@@ -15,6 +15,9 @@ internal static class DesignAddresses
     /// <summary>Last part of the address of the build sheet to print.</summary>
     public const string BuildSheet = "build-sheet.html";
 
+    /// <summary>Last part of the address of the build sheet as a PDF.</summary>
+    public const string BuildSheetPdf = "build-sheet.pdf";
+
     private static readonly (string Name, string FileName)[] Files =
         [.. DesignFiles.All.Select(file => (DesignFileNames.Link(file), file.FileName))];
 
@@ -26,6 +29,7 @@ internal static class DesignAddresses
             self,
             $"{self}/{Build}",
             $"{self}/{BuildSheet}",
+            $"{self}/{BuildSheetPdf}",
             Array.ConvertAll(Files, file => KeyValuePair.Create(file.Name, $"{self}/{file.FileName}")));
     }
 }

@@ -4,6 +4,7 @@ using PaddleApi.Contracts.Fittings;
 using PaddleApi.Hosting;
 using PaddleApi.Hosting.Callers;
 using PaddleApi.Hosting.OpenApi;
+using PaddleApi.Hosting.Work;
 using PaddleApi.Validation;
 
 namespace PaddleApi.Endpoints.Fittings;
@@ -21,14 +22,16 @@ internal static class FittingEndpoints
             + "cannot be are refused with what to measure instead, and /v1/measurements says how.")
         .RequestExample("guest", "A guest of a hire fleet, every member written out", FittingExamples.Guest)
         .RequestExample("least", "The least that can be asked", FittingExamples.Least)
-        .ResponseExample("guest", "The guest's paddle", static () => Answer(FittingExamples.Guest))
+        .ResponseExample("guest", "The guest's paddle", static () => Answer(FittingExamples.Guest, default))
         .Offers(MediaTypes.Json)
         .NeedsScope(Scopes.Fit)
-        .Validate<Contracts.Fittings.FittingRequest>();
+        .Validate<Contracts.Fittings.FittingRequest>()
+        .Solves()
+        .Produces<FittingResponse>();
 
-    private static Ok<FittingResponse> Fit(Contracts.Fittings.FittingRequest request) => TypedResults.Ok(Answer(request));
+    private static Ok<FittingResponse> Fit(Contracts.Fittings.FittingRequest request, HttpContext context) => TypedResults.Ok(Answer(request, context.RequestAborted));
 
     // The validator has put the engine's own checks in front: a request that comes here is answered.
-    private static FittingResponse Answer(Contracts.Fittings.FittingRequest request) =>
-        FittingResponses.From(PaddleFitter.Fit(FittingReader.Read(request)).Advice!, EngineVersion.Text);
+    private static FittingResponse Answer(Contracts.Fittings.FittingRequest request, CancellationToken cancellation) =>
+        FittingResponses.From(PaddleFitter.Fit(FittingReader.Read(request), cancellation).Advice!, EngineVersion.Text);
 }

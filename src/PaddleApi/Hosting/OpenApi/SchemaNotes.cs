@@ -63,6 +63,7 @@ internal sealed partial class SchemaNotes(ValidatorRules rules) : ISchemaFilter
             [DesignLinksConverter.Self] = Link("Path of the report."),
             [DesignLinksConverter.Build] = Link("Path of the build sheet: from board to finished paddle, stage by stage."),
             [DesignLinksConverter.BuildSheet] = Link("Path of the build sheet as a page to print."),
+            [DesignLinksConverter.BuildSheetPdf] = Link("Path of the build sheet as a PDF, six pages at most."),
         };
         foreach (var file in DesignFiles.All)
         {

@@ -1,4 +1,5 @@
 using FluentValidation;
+using Paddle.Design.Fitting;
 using Paddle.Design.Layout;
 using Paddle.Design.Request;
 using PaddleApi.Validation.Designs;
@@ -10,6 +11,7 @@ internal sealed class BoardFitValidator : AbstractValidator<BoardFitRequest>
 {
     private const string Own = "service's own limit";
     private const double SteepestGrain = 1.0 / 12;
+    private const double ThinnestMm = 14;
     private static readonly DesignRequestValidator DesignRules = new();
 
     /// <summary>States the rules.</summary>
@@ -28,6 +30,13 @@ internal sealed class BoardFitValidator : AbstractValidator<BoardFitRequest>
             if (request is not { Board: { } board, Design: { } design }) return;
             if (design.Wood?.Species is { } species && board.Species is { } own && species != own)
                 context.AddFault("Design.Wood.Species", new($"The board is of {own}: leave the species out, or take a board of the design's.", FaultValue.Show(species), Allowed: [own]));
+            if (board.ThicknessMm < ThinnestMm + (request.PlaningMm ?? LayoutOrderReader.UsualPlaningMm))
+            {
+                context.AddFault("Board.ThicknessMm", new(
+                    "No paddle is carved out of a thinner board once it is planed.", board.ThicknessMm, ThinnestMm + (request.PlaningMm ?? LayoutOrderReader.UsualPlaningMm), Unit: "mm",
+                    Code: RefusalCodes.BeyondBoard));
+            }
+
             if (Math.Tan((board.GrainDegrees ?? 0) * Math.PI / 180) > SteepestGrain)
             {
                 context.AddFault("Board.GrainDegrees", new(
@@ -41,5 +50,5 @@ internal sealed class BoardFitValidator : AbstractValidator<BoardFitRequest>
 
     /// <summary>The design wished for, in the board's wood.</summary>
     public static DesignRequest OfBoard(BoardFitRequest request) =>
-        request.Design! with { Wood = (request.Design.Wood ?? new()) with { Species = request.Design.Wood?.Species ?? request.Board!.Species, BoardThicknessMm = null } };
+        request.Design! with { Wood = (request.Design.Wood ?? new()) with { Species = request.Design.Wood?.Species ?? request.Board!.Species } };
 }

@@ -18,8 +18,8 @@ internal sealed class BoardLayoutValidator : AbstractValidator<BoardLayoutReques
     public BoardLayoutValidator()
     {
         RuleFor(r => r.Label).Printable(Labels.Longest);
-        RuleFor(r => r.Boards).NotEmpty().Saying("At least one board is required.").AtMost(MostKinds, "boards", $"Up to {MostKinds} kinds of board are laid out at once ({Own}).");
-        RuleFor(r => r.Paddles).NotEmpty().Saying("At least one paddle is required.").AtMost(MostKinds, "paddles", $"Up to {MostKinds} kinds of paddle are laid out at once ({Own}).");
+        RuleFor(r => r.Boards).EngineRequired().NotEmpty().Saying("At least one board is required.").AtMost(MostKinds, "boards", $"Up to {MostKinds} kinds of board are laid out at once ({Own}).");
+        RuleFor(r => r.Paddles).EngineRequired().NotEmpty().Saying("At least one paddle is required.").AtMost(MostKinds, "paddles", $"Up to {MostKinds} kinds of paddle are laid out at once ({Own}).");
         RuleForEach(r => r.Boards).SetValidator(new RackBoardValidator()).When(r => r.Boards?.Count <= MostKinds);
         RuleForEach(r => r.Paddles).SetValidator(new WantedRules()).When(r => r.Paddles?.Count <= MostKinds);
         RuleFor(r => r.KerfMm).InRange(0, 10, "mm", $"Saws for boards ({Own}).");
