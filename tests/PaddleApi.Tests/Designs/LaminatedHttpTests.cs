@@ -64,12 +64,13 @@ public sealed class LaminatedHttpTests(ApiFixture api)
         using var build = await api.Client.GetAsync(links.GetProperty("build").GetString());
         using var sheet = await api.Client.GetAsync(links.GetProperty("buildSheet").GetString());
         Assert.Equal((HttpStatusCode.OK, HttpStatusCode.OK), (build.StatusCode, sheet.StatusCode));
+        Assert.Contains("Gluing up", await sheet.Content.ReadAsStringAsync(), StringComparison.Ordinal);
         var stages = JsonDocument.Parse(await build.Content.ReadAsStringAsync()).RootElement.GetProperty("stages").EnumerateArray().ToList();
         var sanded = stages[^2].GetProperty("massG").GetProperty("value").GetDouble();
         Assert.Equal(posted.GetProperty("mass").GetProperty("totalG").GetDouble(), sanded, 0.01 * sanded);
 
         using var content = new StringContent(
-            $$"""{"boards":[{"lengthMm":2000,"widthMm":200,"thicknessMm":40,"species":"white-ash"}],"paddles":[{"designCode":"{{posted.GetProperty("designCode").GetString()}}"}]}""",
+            $$"""{"boards":[{"id":"A","lengthMm":2000,"widthMm":200,"thicknessMm":40,"species":"white-ash"}],"paddles":[{"id":"glued","designCode":"{{posted.GetProperty("designCode").GetString()}}"}]}""",
             Encoding.UTF8, "application/json");
         using var refused = await api.Client.PostAsync("/v1/board-layouts", content);
         Assert.Equal(HttpStatusCode.UnprocessableEntity, refused.StatusCode);

@@ -23,6 +23,7 @@ namespace PaddleApi.Contracts.Builds;
 /// <param name="Tip">A reinforced tip of usual cloth, chosen or offered.</param>
 /// <param name="InService">The paddle at the moisture it is used at; only where the query states it.</param>
 /// <param name="Assumptions">What the figures rest on, with sources.</param>
+/// <param name="GlueUp">What comes before the first stage where it is glued up of strips; absent of one piece.</param>
 internal sealed record BuildResponse(
     string EngineVersion,
     string DesignCode,
@@ -41,7 +42,8 @@ internal sealed record BuildResponse(
     BuildLaden WithFinish,
     BuildTip Tip,
     BuildInService? InService,
-    IReadOnlyList<string> Assumptions);
+    IReadOnlyList<string> Assumptions,
+    IReadOnlyList<string>? GlueUp);
 
 /// <summary>Where to fetch a build sheet again.</summary>
 /// <param name="Self">This answer.</param>

@@ -36,7 +36,8 @@ internal static class BuildResponses
             Laden(sheet.WithFinish),
             Tip(sheet.Tip, sheet.TipChosen),
             inService is null ? null : InService(inService),
-            sheet.Assumptions);
+            sheet.Assumptions,
+            sheet.GlueUp.Count > 0 ? sheet.GlueUp : null);
     }
 
     private static BuildStageSheet Stage(StageSheet stage)
