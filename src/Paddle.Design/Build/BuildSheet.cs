@@ -157,7 +157,7 @@ internal sealed record BuildSheet(
             steps.StopWhen(stage),
             next,
             i + 1 < figures.Length ? Direction(Title(stage + 1, facts.Finish), next, facts.Units) : "This is the last stage.",
-            StageCautions.For(stage, report.Cautions, report.Specification.Wood.SpeciesId));
+            StageCautions.For(stage, report.Cautions, report.Specification.Laminate?.SpeciesIds ?? [report.Specification.Wood.SpeciesId]));
     }
 
     private static string Title(BuildStage stage, FinishChoice finish) =>

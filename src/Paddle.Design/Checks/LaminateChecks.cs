@@ -40,7 +40,7 @@ internal static class LaminateChecks
     /// <summary>Cautions of every wood in it, each once, and of the glue.</summary>
     internal static IReadOnlyList<Caution> Cautions(Laminate laminate) =>
     [
-        .. laminate.Strips.Select(strip => strip.Wood.SpeciesId).Distinct().SelectMany(Checks.Cautions.For).DistinctBy(caution => (caution.Id, caution.Text)),
+        .. laminate.SpeciesIds.SelectMany(Checks.Cautions.For).DistinctBy(caution => (caution.Id, caution.Text)),
         new("adhesive", laminate.Adhesive.Caution, laminate.Adhesive.CautionSource),
     ];
 

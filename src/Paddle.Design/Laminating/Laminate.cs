@@ -41,6 +41,9 @@ public sealed record Laminate(IReadOnlyList<Strip> Strips, bool IsMirrored, Adhe
         }
     }
 
+    /// <summary>Its woods, each once.</summary>
+    internal IReadOnlyList<string> SpeciesIds => [.. Strips.Select(strip => strip.Wood.SpeciesId).Distinct()];
+
     /// <summary>Whether both sides are as stiff and as heavy as one another.</summary>
     internal bool IsSymmetric => Enumerable.Range(0, Across.Count).All(k =>
         Across[k].Wood.SpeciesId == Across[^(k + 1)].Wood.SpeciesId && Math.Abs(Across[k].WidthMm - Across[^(k + 1)].WidthMm) < 0.05);

@@ -89,7 +89,7 @@ internal static class CanonicalDesign
         list.Add(design.Finish.TipReinforcement);
         list.Add(design.SolvedBefore);
         list.Add(wood.BoardThicknessMm);
-        // Since engine 0.4: of a glued-up paddle only.
+        // Since engine 0.3: of a glued-up paddle only.
         list.Add(design.Construction.IsMirrored is { } isMirrored ? isMirrored ? 1 : 0 : null);
         list.Add(design.Construction.Adhesive);
         list.Add(design.Construction.Strips);
