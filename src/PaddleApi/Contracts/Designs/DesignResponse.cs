@@ -41,7 +41,7 @@ internal sealed record DesignResponse(
     IReadOnlyList<DesignUnmetAim> UnmetAims,
     IReadOnlyList<DesignCheckResult> Checks,
     IReadOnlyList<DesignCaution> Cautions,
-    DesignConstruction? Construction);
+    DesignConstruction? Construction = null);
 
 /// <summary>Places along the paddle, mm from the top of the grip.</summary>
 /// <param name="OverallMm">Overall length.</param>

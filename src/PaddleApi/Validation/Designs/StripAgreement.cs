@@ -31,7 +31,7 @@ internal static class StripAgreement
 
         if (construction.Strips is not { } strips)
         {
-            context.AddFault("Construction.Strips", new("A laminated paddle needs its strips.", null, Fewest, Most, "strips", Code: RefusalCodes.Missing));
+            context.AddFault("Construction.Strips", new("A laminated paddle needs its strips.", null, Fewest, Most, "strips", Code: RefusalCodes.NoStrips));
             return;
         }
 
@@ -51,10 +51,10 @@ internal static class StripAgreement
     private static void NotOfOnePiece(ConstructionRequest construction, ValidationContext<DesignRequest> context)
     {
         const string Reason = "This belongs to a laminated paddle: leave it out or null, or ask for kind laminated.";
-        if (construction.Strips is { } strips) context.AddFault("Construction.Strips", new(Reason, strips.Count, Code: RefusalCodes.NotAccepted));
-        if (construction.IsMirrored is { } isMirrored) context.AddFault("Construction.IsMirrored", new(Reason, isMirrored, Code: RefusalCodes.NotAccepted));
+        if (construction.Strips is { } strips) context.AddFault("Construction.Strips", new(Reason, strips.Count, Code: RefusalCodes.GivenTwice));
+        if (construction.IsMirrored is { } isMirrored) context.AddFault("Construction.IsMirrored", new(Reason, isMirrored, Code: RefusalCodes.GivenTwice));
         if (construction.Adhesive is { } adhesive && Adhesive.Find(adhesive) is not null)
-            context.AddFault("Construction.Adhesive", new(Reason, FaultValue.Show(adhesive), Code: RefusalCodes.NotAccepted));
+            context.AddFault("Construction.Adhesive", new(Reason, FaultValue.Show(adhesive), Code: RefusalCodes.GivenTwice));
     }
 
     private static bool CheckStrip(StripRequest strip, int k, ValidationContext<DesignRequest> context)
