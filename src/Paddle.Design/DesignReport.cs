@@ -1,6 +1,7 @@
 using Paddle.Design.Balance;
 using Paddle.Design.Checks;
 using Paddle.Design.Finishing;
+using Paddle.Design.Laminating;
 using Paddle.Design.Outline;
 using Paddle.Design.Solid;
 using Paddle.Design.Strength;
@@ -33,6 +34,9 @@ public sealed record DesignReport(
     IReadOnlyList<DesignCheck> Checks,
     IReadOnlyList<Caution> Cautions)
 {
+    /// <summary>What is known of its glue-up; null of one piece.</summary>
+    public LaminateReport? Laminate { get; init; }
+
     /// <summary>The outcome with its sentences in other units than the design's own: a drawing may be asked for in either.</summary>
     internal DesignOutcome OutcomeIn(DrawingUnits units) =>
         units == Specification.Units ? Outcome : DesignOutcome.Of(Specification, Balance, Strength, Flex, Finished, units);

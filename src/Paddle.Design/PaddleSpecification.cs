@@ -1,5 +1,6 @@
 using Paddle.Design.Balance;
 using Paddle.Design.Finishing;
+using Paddle.Design.Laminating;
 using Paddle.Design.Solid;
 using Paddle.Design.Strength;
 using Paddle.Design.Units;
@@ -26,6 +27,20 @@ public sealed record PaddleSpecification(PaddleForm Form, PinnedSizes Pinned, Wo
 
     /// <summary>The finish, which weighs on the balance.</summary>
     public FinishChoice Finish { get; init; } = FinishChoice.Usual;
+    /// <summary>The strips that it is glued up of; null of one piece. The form holds them as its layup.</summary>
+    public Laminate? Laminate { get; private init; }
+
+    /// <summary>The same paddle glued up of strips, or of one piece.</summary>
+    internal PaddleSpecification GluedUp(Laminate? laminate) =>
+        this with { Laminate = laminate, Form = Form with { Strips = laminate?.Layup(Wood) } };
+
+    /// <summary>The same with every size open again that a solver chose.</summary>
+    internal PaddleSpecification Reopened()
+    {
+        var f = Fixed;
+        return this with { Pinned = new(f[0], f[1], f[2], f[3], f[4], f[5], f[6], f[7], f[8]), SolvedBefore = default };
+    }
+
     /// <summary>Thickness of the maker's board as it lies in the rack, mm; null when any board may be bought.</summary>
     public double? BoardThicknessMm { get; init; }
     /// <summary>Units that the shop measures in: sentences about the design are in them.</summary>

@@ -4,9 +4,11 @@ using System.Xml.Linq;
 using Paddle.Design;
 using Paddle.Design.Build;
 using Paddle.Design.Finishing;
+using Paddle.Design.Laminating;
 using Paddle.Design.Layout;
 using Paddle.Design.Outline;
 using Paddle.Design.Units;
+using Paddle.Design.Wood;
 using Paddle.Drawings.Files;
 using Paddle.Drawings.Pages;
 using Paddle.Drawings.Sheets;
@@ -24,7 +26,7 @@ public partial class BuildSheetPaperTests
     public static TheoryData<string, DrawingUnits> Designs()
     {
         var data = new TheoryData<string, DrawingUnits>();
-        foreach (var name in (string[])[.. BladeFamilies.All.Select(family => family.Id), SampleDesigns.OwnOffsets, "too weak", "T-grip, hollowed on one face", "child", "all that is long"])
+        foreach (var name in (string[])[.. BladeFamilies.All.Select(family => family.Id), SampleDesigns.OwnOffsets, "too weak", "T-grip, hollowed on one face", "child", "all that is long", "glued up"])
         {
             foreach (var units in Enum.GetValues<DrawingUnits>()) data.Add(name, units);
         }
@@ -221,12 +223,18 @@ public partial class BuildSheetPaperTests
                 Pinned = new(ShaftWidthMm: 23, ShaftThicknessMm: 23),
                 Finish = new(SurfaceFinish.Varnish, FinishChoice.MostCoats, SurfaceFinish.Oil, FinishChoice.MostCoats, true),
             }),
+            "glued up" => PaddleDesigner.Design(SampleDesigns.Asked("beavertail", species: "sitka-spruce").GluedUp(Wings)),
             "child" => SampleDesigns.Of("ottertail", handSpacingMm: 520),
             "T-grip, hollowed on one face" => SampleDesigns.Of("ottertail", style: GripStyle.T, faces: GripFaces.OneSided),
             _ => SampleDesigns.Varied(name),
         };
         return Known[(name, units)] = units == DrawingUnits.Inch ? PaddleDesigner.Design(SampleDesigns.InInchesOf(report.Specification)) : report;
     }
+
+    private static Laminate Wings { get; } = new(
+        [new(Wood("sitka-spruce"), 34), new(Wood("black-walnut"), 6), new(Wood("black-cherry"), 70)], true, Adhesive.All[0]);
+
+    private static WoodInUse Wood(string species) => WoodInUse.Resolve(WoodCatalogue.Find(species)!, 12, 0.04, null, null);
 
     private static XDocument Page(DesignReport report) =>
         XDocument.Parse(BuildSheetPage.Write(report, BuildSheet.For(report), SampleDesigns.Context(report.Specification.Units) with { DesignCode = Code }));

@@ -108,9 +108,9 @@ internal sealed class DesignProblem
 
             var e = pattern.EdgeShare * v[7] / 2;
             var w = node.WidthBase + node.WidthPerShaft * v[0] + node.WidthPerUpper * v[2];
-            var m = pattern.Moments;
+            ref readonly var m = ref node.Mass;
             var crown = c - e;
-            var perWidth = e + crown * m.G1;
+            var perWidth = e * m.G0 + crown * m.G1;
             var area = 4 * w * perWidth;
             var edgeRate = pattern.EdgeShare / 2;
 
@@ -119,17 +119,18 @@ internal sealed class DesignProblem
                 volume += node.VolumeWeight * area;
                 first += node.VolumeWeight * area * node.Along;
                 double byWidth = node.VolumeWeight * 4 * perWidth, byThickness = node.VolumeWeight * 4 * w * m.G1;
-                var byEdge = node.VolumeWeight * 4 * w * (1 - m.G1) * edgeRate;
+                var byEdge = node.VolumeWeight * 4 * w * (m.G0 - m.G1) * edgeRate;
                 Spread(volumeGradient, node, byWidth, byThickness, byEdge, thickness, from, to, 1);
                 Spread(firstGradient, node, byWidth, byThickness, byEdge, thickness, from, to, node.Along);
             }
 
             if (node.ModulusNeeded <= 0 && node.BendingFlex <= 0) continue;
 
-            var cube = e * e * e + 3 * e * e * crown * m.G1 + 3 * e * crown * crown * m.G2 + crown * crown * crown * m.G3;
+            ref readonly var s = ref node.Stiff;
+            var cube = e * e * e * s.G0 + 3 * e * e * crown * s.G1 + 3 * e * crown * crown * s.G2 + crown * crown * crown * s.G3;
             var second = 4.0 / 3 * w * cube;
-            var secondByThickness = 4.0 / 3 * w * (3 * e * e * m.G1 + 6 * e * crown * m.G2 + 3 * crown * crown * m.G3);
-            var secondByEdge = (4.0 / 3 * w * (3 * e * e + 6 * e * crown * m.G1 + 3 * crown * crown * m.G2) - secondByThickness) * edgeRate;
+            var secondByThickness = 4.0 / 3 * w * (3 * e * e * s.G1 + 6 * e * crown * s.G2 + 3 * crown * crown * s.G3);
+            var secondByEdge = (4.0 / 3 * w * (3 * e * e * s.G0 + 6 * e * crown * s.G1 + 3 * crown * crown * s.G2) - secondByThickness) * edgeRate;
 
             if (node.BendingFlex > 0 && node.VolumeWeight > 0)
             {
@@ -140,7 +141,7 @@ internal sealed class DesignProblem
                     node,
                     perSecond * second / w + perArea * 4 * perWidth,
                     perSecond * secondByThickness + perArea * 4 * w * m.G1,
-                    perSecond * secondByEdge + perArea * 4 * w * (1 - m.G1) * edgeRate,
+                    perSecond * secondByEdge + perArea * 4 * w * (m.G0 - m.G1) * edgeRate,
                     thickness,
                     from,
                     to,
@@ -234,9 +235,12 @@ internal sealed class DesignProblem
             var perWidth = (wider[i] - solid.HalfWidth[i]) / Step;
             var shaftShare = pattern.Segment.Zone switch { Zone.Grip => 0, Zone.Blade => 1, _ => pattern.LowerShare };
             var (perShaft, perUpper) = (perWidth * shaftShare, perWidth * (1 - shaftShare));
+            var numbers = form.Strips?.Numbers(pattern.Moments, solid.HalfWidth[i]) ?? SectionNumbers.Even(pattern.Moments);
             nodes[i] = new()
             {
                 Pattern = pattern,
+                Mass = numbers.Mass,
+                Stiff = numbers.Stiff,
                 Hollow = form.Grip.HollowedFaces * form.Grip.HollowDepthMm * pattern.HollowShare,
                 HollowRate = 2 * form.Grip.HollowDepthMm * pattern.Rates.Hollow,
                 UnitMm = unit,
@@ -246,7 +250,7 @@ internal sealed class DesignProblem
                 VolumeWeight = weight,
                 Along = form.AlongShaftMm(solid.X[i]),
                 BendingFlex = benchN * weight * m * m / asked.Wood.ModulusMPa,
-                ShearFlex = benchN * weight * Flex.ShearForm * v * v / asked.Wood.ShearModulusMPa,
+                ShearFlex = benchN * weight * Flex.ShearForm * v * v / asked.Wood.ShearModulusMPa * ShearOverMass(solid, i),
                 ModulusNeeded = needed[i],
                 AllowancePerSlope = TaperAllowance.PerSlopeAt(pattern),
             };
@@ -254,6 +258,10 @@ internal sealed class DesignProblem
 
         return nodes;
     }
+
+    // The rows see the weighted area; of one piece that of shear is the same.
+    private static double ShearOverMass(PaddleSolid solid, int i) =>
+        solid.Form.Strips is null || solid.Area[i] <= 0 ? 1 : solid.MassArea[i] / solid.ShearArea[i];
 
     private static double[] SampleOutline(PaddleForm form, PaddleSizes sizes, double[] xs)
     {
@@ -265,7 +273,7 @@ internal sealed class DesignProblem
     // Section modulus that the hardest case needs at each place of straight-grained, untapered wood, mm³.
     private static double[] ModulusNeeded(PaddleSolid solid, BladePressure pressure, WoodInUse wood, Loads loads, double reserve)
     {
-        var needed = new double[solid.Count];
+        var (form, needed) = (solid.Form, new double[solid.Count]);
         Span<double> moments = stackalloc double[solid.Count];
         var buckling = StrengthCheck.ShaftBucklingN(solid, wood);
 
@@ -278,8 +286,9 @@ internal sealed class DesignProblem
                 if (moments[i] <= 0) continue;
 
                 // Moments and thrust stress are those of typical sizes: they change little, and the strength reserve makes it good.
-                var thrustStress = loadCase.ThrustN / solid.Area[i];
-                needed[i] = Math.Max(needed[i], moments[i] / Math.Max(allowed - thrustStress, 0.05 * allowed));
+                var thrustStress = loadCase.ThrustN / solid.StiffArea[i];
+                var left = form.Strips?.MostBendingMPa(solid.Section(i), allowed, thrustStress) ?? allowed - thrustStress;
+                needed[i] = Math.Max(needed[i], moments[i] / Math.Max(left, 0.05 * allowed));
             }
         }
 

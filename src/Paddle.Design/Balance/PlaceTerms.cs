@@ -7,6 +7,8 @@ namespace Paddle.Design.Balance;
 internal struct PlaceTerms
 {
     internal StationPattern Pattern;
+    internal StripNumbers Mass;        // of the section, each strip by its density
+    internal StripNumbers Stiff;       // the same by its modulus
     internal double Hollow;            // mm off the thickness
     internal double HollowRate;        // the same in the face's rate, twice the depth's
     internal double UnitMm;            // length of one unit of the segment's coordinate

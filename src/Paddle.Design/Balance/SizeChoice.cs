@@ -43,13 +43,23 @@ internal sealed record SizeChoice(
             var thicker = ThickerSpine(problem, choice, leastSpineMm);
             var tighter = Tighten(tightened, asked, choice, problem);
             best = Better(best, choice, asked);
-            if ((strong && thicker == leastSpineMm && tighter == tightened) || pass == Passes) return best;
+            var settled = asked.Form.Strips?.IsEven != false || IsNear(around, choice.Sizes);
+            if ((strong && thicker == leastSpineMm && tighter == tightened && settled) || pass == Passes) return best;
             // Where rounding ends at the very same sizes, a longer stride.
             if (!strong) reserve *= hopeless ? HopelessReserve : Math.Pow(1.002 / margin, choice.Sizes == around ? pass * pass : 1);
             leastSpineMm = thicker;
             tightened = tighter;
             around = choice.Sizes;
         }
+    }
+
+    // Of strips the solver takes the shares of the width as they were around the last sizes: it goes on until they are those of its own
+    // sizes. Theory J5.
+    private static bool IsNear(PaddleSizes? around, PaddleSizes sizes)
+    {
+        const double NearMm = 0.25;
+        return around is not null && Math.Abs(around.ShaftWidthMm - sizes.ShaftWidthMm) <= NearMm && Math.Abs(around.UpperWidthMm - sizes.UpperWidthMm) <= NearMm
+            && Math.Abs(around.ShaftThicknessMm - sizes.ShaftThicknessMm) <= NearMm && Math.Abs(around.EdgeThicknessMm - sizes.EdgeThicknessMm) <= NearMm;
     }
 
     // Passes on a coarse lattice may step to and fro over a limit: the strongest counts until all hold, then what misses less balance.

@@ -72,6 +72,9 @@ internal sealed record BuildSheet(
     IReadOnlyList<string> Assumptions,
     IReadOnlyList<string> Tools)
 {
+    /// <summary>What comes before the first stage where it is glued up of strips; nothing of one piece.</summary>
+    public IReadOnlyList<string> GlueUp { get; init; } = [];
+
     /// <summary>Works the sheet out, step by step in the order of the work.</summary>
     /// <param name="report">The design.</param>
     /// <param name="options">The maker's choices; null for the defaults.</param>
@@ -118,7 +121,10 @@ internal sealed record BuildSheet(
             tip,
             choice.TipReinforcement,
             BuildAssumptions.For(wood, units),
-            ToolList.For(facts, finish, SandingPlan.All));
+            ToolList.For(facts, finish, SandingPlan.All))
+        {
+            GlueUp = GlueUpWords.For(report),
+        };
     }
 
     // What the cloth does on top of the rest of the finish, whether it is chosen or only offered.
@@ -151,7 +157,7 @@ internal sealed record BuildSheet(
             steps.StopWhen(stage),
             next,
             i + 1 < figures.Length ? Direction(Title(stage + 1, facts.Finish), next, facts.Units) : "This is the last stage.",
-            StageCautions.For(stage, report.Cautions, report.Specification.Wood.SpeciesId));
+            StageCautions.For(stage, report.Cautions, report.Specification.Laminate?.SpeciesIds ?? [report.Specification.Wood.SpeciesId]));
     }
 
     private static string Title(BuildStage stage, FinishChoice finish) =>

@@ -164,13 +164,14 @@ internal static class StageCautions
         "common practice, no source");
 
     /// <summary>The cautions of one stage, most urgent first; those that every paddle carries keep their text.</summary>
-    /// <param name="design">Cautions of the design, for its wood.</param>
-    public static IReadOnlyList<Caution> For(BuildStage stage, IReadOnlyList<Caution> design, string speciesId)
+    /// <param name="design">Cautions of the design, for its woods.</param>
+    /// <param name="speciesIds">The woods: one, or those of the strips.</param>
+    public static IReadOnlyList<Caution> For(BuildStage stage, IReadOnlyList<Caution> design, IReadOnlyList<string> speciesIds)
     {
         var edge = Named(design, "edge-tools");
         var saws = Named(design, "saws");
         var dust = design.Where(caution => caution.Id.StartsWith("wood-dust", StringComparison.Ordinal)
-            || caution.Id.StartsWith(speciesId + "-", StringComparison.Ordinal));
+            || speciesIds.Any(id => caution.Id.StartsWith(id + "-", StringComparison.Ordinal)));
         return stage switch
         {
             BuildStage.Blank => [.. saws, .. Named(design, "stock"), Noise, .. dust],

@@ -108,7 +108,7 @@ internal sealed class FinishedForecast
             var node = finished.Nodes[i];
 
             // Taken off the middle and run out to the edge, the cut has the shape of the crown.
-            var rate = node.WeightMm * 2 * node.Section.HalfWidthMm * node.Pattern.Moments.G1
+            var rate = node.WeightMm * 2 * node.Section.HalfWidthMm * node.Pattern.Moments.G1 * node.Section.MassShare
                 * StageEstimate.GramsPerMm3(report, estimate.Theta, place[i]);
             for (var z = 0; z < grams.Length; z++)
             {

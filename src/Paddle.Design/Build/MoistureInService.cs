@@ -79,7 +79,7 @@ internal sealed record MoistureInService(
         for (var i = 0; i < fine.Count; i++)
         {
             var percent = fine.Grid.Patterns[i].Segment.Zone == Solid.Zone.Blade ? blade : hand;
-            var grams = fine.WeightMm(i) * fine.Area[i] * density * (100 + percent) / (100 + builtPercent); // theory M16
+            var grams = fine.WeightMm(i) * fine.MassArea[i] * density * (100 + percent) / (100 + builtPercent); // theory M16
             mass += grams;
             first += grams * fine.Form.AlongShaftMm(fine.X[i]);
         }

@@ -241,7 +241,17 @@ internal static class RemovalLimits
             if (moments[k][i] <= 0) continue;
             var loadCase = loads.AlongTheGrain[k];
             var share = StrengthCheck.StrengthShare(solid, i, loadCase, wood);
-            var stress = TaperAllowance.Factor(solid.Grid.Patterns[i], solid.FaceSlope[i]) * moments[k][i] / section.FlatModulusMm3 + loadCase.ThrustN / section.AreaMm2;
+            var allowance = TaperAllowance.Factor(solid.Grid.Patterns[i], solid.FaceSlope[i]);
+            if (solid.Form.Strips is { } strips)
+            {
+                var numbers = strips.Numbers(section.Moments, section.HalfWidthMm).Stiff; // theory J3
+                var bending = allowance * moments[k][i] * section.HalfThicknessMm / numbers.FlatSecondMomentMm4(section);
+                var (most, ratio, _) = strips.Governing(section, bending, loadCase.ThrustN / numbers.AreaMm2(section));
+                if (most * loadCase.LeastFactor * reserve > share * ratio * wood.BendingStrengthMPa) return false;
+                continue;
+            }
+
+            var stress = allowance * moments[k][i] / section.FlatModulusMm3 + loadCase.ThrustN / section.AreaMm2;
             if (stress * loadCase.LeastFactor * reserve > share * wood.BendingStrengthMPa) return false;
         }
 

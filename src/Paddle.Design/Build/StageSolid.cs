@@ -85,7 +85,19 @@ internal readonly record struct StageNode(StationPattern Pattern, double XMm, do
 /// <param name="AreaPerThickness">
 /// How the area grows with the caliper reading when both faces are off by the same all across, mm² per mm.
 /// </param>
-internal readonly record struct StageSection(double HalfWidthMm, double ThicknessMm, double AreaMm2, double AreaPerThickness);
+internal readonly record struct StageSection(double HalfWidthMm, double ThicknessMm, double AreaMm2, double AreaPerThickness)
+{
+    /// <summary>Density of its wood over that of the middle strip, which the areas of a glued-up paddle are weighted with; 1 of one piece.</summary>
+    internal double MassShare { get; init; } = 1;
+
+    /// <summary>The same section of strips of several woods. Theory J2.</summary>
+    internal StageSection Weighted(StripLayup? strips, in Section shape)
+    {
+        if (strips is null) return this;
+        var share = strips.MassShare(shape);
+        return this with { AreaMm2 = share * AreaMm2, AreaPerThickness = share * AreaPerThickness, MassShare = share };
+    }
+}
 
 /// <summary>The solid at one stage, place by place: the board's rectangle, the polygonal shaft or the designed section with its allowance.
 /// Theory M8.</summary>
@@ -140,9 +152,12 @@ internal sealed class StageShape
         var blade = Designed(pattern, Line(xMm, allowance.OutlineMm), c, e, face);
         if (allowance.Shaft == ShaftShape.Round) return blade;
         var share = pattern.EdgeShare;
-        return new(
+        return new StageSection(
             blade.HalfWidthMm, share * blade.ThicknessMm + (1 - share) * shaft.ThicknessMm,
-            share * blade.AreaMm2 + (1 - share) * shaft.AreaMm2, share * blade.AreaPerThickness + (1 - share) * shaft.AreaPerThickness);
+            share * blade.AreaMm2 + (1 - share) * shaft.AreaMm2, share * blade.AreaPerThickness + (1 - share) * shaft.AreaPerThickness)
+        {
+            MassShare = share * blade.MassShare + (1 - share) * shaft.MassShare,
+        };
     }
 
     // The designed section with the allowance on every face: at a round edge it closes, at a full edge the edge is thicker by it too.
@@ -152,12 +167,13 @@ internal sealed class StageShape
         var edge = Math.Min(e + face * pattern.EdgeShare, thick);
         var section = new Section(w, thick, edge, pattern.Moments);
         var perThickness = 2 * w * (pattern.EdgeShare + (1 - pattern.EdgeShare) * pattern.Moments.G1);
-        return new(w, 2 * thick, section.AreaMm2, perThickness);
+        return new StageSection(w, 2 * thick, section.AreaMm2, perThickness).Weighted(form.Strips, section);
     }
 
     private double Within(double halfThickness) => Math.Min(halfThickness, blank.ThicknessMm / 2);
 
-    private static StageSection Rectangle(double w, double c, double share) => new(w, 2 * c, 4 * w * c * share, 2 * w * share);
+    private StageSection Rectangle(double w, double c, double share) =>
+        new StageSection(w, 2 * c, 4 * w * c * share, 2 * w * share).Weighted(form.Strips, new(w, c, c, SectionMoments.Ellipse));
 
     private static double Share(ShaftShape shape) => shape switch
     {

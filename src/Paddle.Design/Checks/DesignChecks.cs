@@ -3,6 +3,7 @@ using Paddle.Design.Balance;
 using Paddle.Design.Boards;
 using Paddle.Design.Finishing;
 using Paddle.Design.Fitting;
+using Paddle.Design.Laminating;
 using Paddle.Design.Solid;
 using Paddle.Design.Strength;
 using Paddle.Design.Units;
@@ -18,17 +19,18 @@ internal static class DesignChecks
 
     internal static IReadOnlyList<DesignCheck> Of(
         PaddleSpecification asked, PaddleSizes sizes, double thickestMm, BalanceResult balance, MassProperties mass,
-        FinishedMass finished, StrengthCheck strength, Flex flex)
+        FinishedMass finished, StrengthCheck strength, Flex flex, LaminateReport? laminate = null)
     {
         var (form, _, wood, loads, aims) = asked;
         var checks = new List<DesignCheck>(24);
         AddBalance(checks, balance, asked.Units);
         AddStrength(checks, strength, wood, loads);
         AddFlex(checks, aims, flex);
-        AddMass(checks, aims, mass, finished, wood, form.Places.HandSpacingMm);
+        AddMass(checks, aims, mass, finished, wood, form.Places.HandSpacingMm, laminate is not null);
         AddShape(checks, form, sizes, loads);
         AddWood(checks, wood);
         checks.Add(Board(asked, thickestMm, balance.BindingLimits));
+        if (laminate is not null) checks.AddRange(LaminateChecks.Of(laminate));
         return checks;
     }
 
@@ -76,7 +78,7 @@ internal static class DesignChecks
         }
     }
 
-    private static void AddMass(List<DesignCheck> checks, Aims aims, MassProperties mass, FinishedMass finished, WoodInUse wood, double spacingMm)
+    private static void AddMass(List<DesignCheck> checks, Aims aims, MassProperties mass, FinishedMass finished, WoodInUse wood, double spacingMm, bool isGluedUp)
     {
         if (aims.MaximumMassG is { } most)
         {
@@ -85,7 +87,7 @@ internal static class DesignChecks
         }
 
         checks.Add(AtMost(
-            "mass.floats", wood.DensityKgM3, 1000, "kg/m3", CheckStatus.Fail, "density of fresh water", "Floats.", "Would sink."));
+            "mass.floats", isGluedUp ? 1000 * mass.TotalG / mass.VolumeCm3 : wood.DensityKgM3, 1000, "kg/m3", CheckStatus.Fail, "density of fresh water", "Floats.", "Would sink."));
         const double UsualMostG = 850;
         var longer = Math.Max(1, spacingMm / BladeChoice.ReferenceSpacingMm);
         checks.Add(AtMost(

@@ -25,6 +25,8 @@ internal static class RefusalCodes
     public const string SizesDisagree = "sizes-disagree";
     /// <summary>A size that the board cannot give.</summary>
     public const string BeyondBoard = "beyond-board";
+    /// <summary>A paddle to be glued up, of no strips.</summary>
+    public const string NoStrips = "no-strips";
     /// <summary>A wood or a treatment that must not be used.</summary>
     public const string UnsafeWood = "unsafe-wood";
     /// <summary>Nothing gives a hand spacing.</summary>

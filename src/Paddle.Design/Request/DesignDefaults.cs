@@ -1,6 +1,7 @@
 using Paddle.Design.Balance;
 using Paddle.Design.Finishing;
 using Paddle.Design.Fitting;
+using Paddle.Design.Laminating;
 using Paddle.Design.Outline;
 using Paddle.Design.Strength;
 using Paddle.Design.Units;
@@ -48,7 +49,7 @@ internal static class DesignDefaults
         Grip = FillInGrip(request),
         Wood = FillInWood(request.Wood!),
         Finish = FillInFinish(request.Finish),
-        Construction = new() { Kind = request.Construction?.Kind ?? Names.Constructions.NameOf(ConstructionKind.OnePiece) },
+        Construction = FillInConstruction(request),
         Aims = FillInAims(request.Aims, Duty(request.Loads)),
         Loads = FillInLoads(request.Loads),
         SolvedBefore = request.SolvedBefore,
@@ -127,6 +128,21 @@ internal static class DesignDefaults
         SlopeOfGrain = wood.SlopeOfGrain ?? SlopeOfGrain,
         Treatment = wood.Treatment ?? WoodSafety.NoTreatment,
     };
+
+    private static ConstructionRequest FillInConstruction(DesignRequest request)
+    {
+        if (!IsLaminated(request)) return new() { Kind = Names.Constructions.NameOf(ConstructionKind.OnePiece) };
+        var given = request.Construction!;
+        return given with
+        {
+            Strips = [.. given.Strips!.Select(strip => strip with { Species = strip.Species ?? request.Wood!.Species })],
+            IsMirrored = given.IsMirrored ?? true,
+            Adhesive = given.Adhesive ?? Adhesive.All[0].Id,
+        };
+    }
+
+    /// <summary>Whether a request asks for a paddle glued up of strips.</summary>
+    internal static bool IsLaminated(DesignRequest request) => request.Construction?.Kind == Names.Constructions.NameOf(ConstructionKind.Laminated);
 
     private static AimsRequest FillInAims(AimsRequest? aims, Duty duty) => (aims ?? new()) with
     {

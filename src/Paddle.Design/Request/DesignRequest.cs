@@ -129,18 +129,28 @@ public sealed record WoodRequest
 /// <summary>How the paddle is put together.</summary>
 public sealed record ConstructionRequest
 {
-    /// <summary><c>one-piece</c> (when null). <c>laminated</c> is refused: only one-piece is computed.</summary>
+    /// <summary><c>one-piece</c> (when null), or <c>laminated</c>: glued up of strips side by side across the width.</summary>
     public string? Kind { get; init; }
-    /// <summary>Strips of a laminated paddle; refused while only one-piece is computed.</summary>
+
+    /// <summary>
+    /// Strips of a laminated paddle, 2 to 15, their planes parallel to the paddle's middle plane along its length; they fill the greatest width.
+    /// Mirrored, the list runs from the middle outward: the first strip straddles the centre line, every further one lies on both sides. Not
+    /// mirrored, it runs from one edge to the other.
+    /// </summary>
     public IReadOnlyList<StripRequest>? Strips { get; init; }
+
+    /// <summary>Whether the strips are listed from the middle outward and laid alike on both sides; so when null. Of a laminated paddle only.</summary>
+    public bool? IsMirrored { get; init; }
+    /// <summary>Glue by its class: <c>epoxy</c> (when null), <c>polyurethane</c> or <c>waterproof-pva</c>. Of a laminated paddle only.</summary>
+    public string? Adhesive { get; init; }
 }
 
 /// <summary>One strip of a laminated paddle.</summary>
 public sealed record StripRequest
 {
-    /// <summary>Species by its id.</summary>
+    /// <summary>Species by its id; that of <c>wood</c> when null. The strip on the centre line is of that wood in any case.</summary>
     public string? Species { get; init; }
-    /// <summary>Width across the paddle, mm.</summary>
+    /// <summary>Width across the paddle, mm, 3 to 240; the middle strip's is its full width, the outermost may be wider than needed. Required.</summary>
     public double? WidthMm { get; init; }
 }
 

@@ -1,5 +1,6 @@
 using Paddle.Design.Balance;
 using Paddle.Design.Finishing;
+using Paddle.Design.Laminating;
 using Paddle.Design.Outline;
 using Paddle.Design.Solid;
 using Paddle.Design.Strength;
@@ -23,14 +24,34 @@ internal static class DesignRequestReader
         var bladeAreaMm2 = form.BladeAreaMm2();
         filled = DesignDefaults.FillInForces(filled, bladeAreaMm2);
         var units = Names.Units.Find(filled.Drawing!.Units!)!.Value;
-        return new(filled, new(form, Pinned(filled), Wood(filled.Wood!), Loads(filled, bladeAreaMm2), Aims(filled.Aims!))
+        var asked = new PaddleSpecification(form, Pinned(filled), Wood(filled.Wood!), Loads(filled, bladeAreaMm2), Aims(filled.Aims!))
         {
             Finish = Finish(filled.Finish!),
             BoardThicknessMm = filled.Wood!.BoardThicknessMm,
             Units = units,
             LatticeMm = PaddleSpecification.LatticeOf(units),
             SolvedBefore = new(filled.SolvedBefore ?? 0),
-        });
+        };
+        return new(filled, DesignDefaults.IsLaminated(filled) ? asked.GluedUp(Laminate(filled, asked.Wood)) : asked);
+    }
+
+    // Strips of the paddle's own species are of the maker's own board, with what was measured on it; others are the book's.
+    private static Laminate Laminate(DesignRequest filled, WoodInUse wood)
+    {
+        var asked = filled.Construction!;
+        var woods = new Dictionary<string, WoodInUse> { [wood.SpeciesId] = wood };
+        Strip Read(StripRequest strip)
+        {
+            if (!woods.TryGetValue(strip.Species!, out var own))
+            {
+                own = WoodInUse.Resolve(WoodCatalogue.Find(strip.Species!)!, wood.MoisturePercent, wood.SlopeOfGrain, null, null);
+                woods.Add(strip.Species!, own);
+            }
+
+            return new(own, strip.WidthMm!.Value);
+        }
+
+        return new([.. asked.Strips!.Select(Read)], asked.IsMirrored!.Value, Adhesive.Find(asked.Adhesive!)!);
     }
 
     private static GripShape Grip(GripRequest grip) => new(

@@ -47,6 +47,8 @@ internal enum ConstructionKind
 {
     /// <summary>From one piece of wood.</summary>
     OnePiece,
+    /// <summary>Glued up of strips side by side across the width.</summary>
+    Laminated,
 }
 
 /// <summary>What is laid over the tip.</summary>
@@ -71,7 +73,7 @@ internal static class Names
         new(("lower-hand", BalanceAim.LowerHand), ("throat", BalanceAim.Throat));
 
     /// <summary>Ways of putting a paddle together.</summary>
-    public static NameTable<ConstructionKind> Constructions { get; } = new(("one-piece", ConstructionKind.OnePiece));
+    public static NameTable<ConstructionKind> Constructions { get; } = new(("one-piece", ConstructionKind.OnePiece), ("laminated", ConstructionKind.Laminated));
     public static NameTable<Duty> Duties { get; } = new([.. DutyRule.All.Select(rule => (rule.Id, rule.Duty))]);
 
     public static NameTable<SurfaceFinish> Finishes { get; } =

@@ -28,14 +28,15 @@ public sealed record MassProperties(
 
     /// <summary>Sums a solid given on a Gauss grid.</summary>
     /// <param name="solid">The solid on a grid with quadrature weights.</param>
-    /// <param name="densityKgM3">Density of the wood, kg/m³.</param>
+    /// <param name="densityKgM3">Density of the wood, kg/m³; of strips the middle one's.</param>
     /// <remarks>A swinging paddle is taken as a line of mass: the sections' own spread adds less than 0.1 % to the moments of
     /// inertia.</remarks>
     public static MassProperties Of(PaddleSolid solid, double densityKgM3)
     {
         var form = solid.Form;
-        Span<double> volume = stackalloc double[3], surface = stackalloc double[3];
+        Span<double> volume = stackalloc double[3], weighted = stackalloc double[3], surface = stackalloc double[3];
         volume.Clear();
+        weighted.Clear();
         surface.Clear();
         double first = 0, firstAcross = 0, second = 0;
         for (var i = 0; i < solid.Count; i++)
@@ -43,9 +44,10 @@ public sealed record MassProperties(
             var weight = solid.WeightMm(i);
             if (weight <= 0) continue;
             var zone = (int)solid.Grid.Patterns[i].Segment.Zone;
-            var slice = weight * solid.Area[i];
+            var slice = weight * solid.MassArea[i];
             double along = form.AlongShaftMm(solid.X[i]), across = solid.CentreOffsetMm(i);
-            volume[zone] += slice;
+            volume[zone] += weight * solid.Area[i];
+            weighted[zone] += slice;
             first += slice * along;
             firstAcross += slice * across;
             second += slice * (along * along + across * across);
@@ -53,14 +55,14 @@ public sealed record MassProperties(
                 solid.HalfWidth[i], solid.HalfThickness[i], solid.EdgeHalfThickness[i]);
         }
 
-        var total = volume[0] + volume[1] + volume[2];
+        var total = weighted[0] + weighted[1] + weighted[2];
         var gramsPerMm3 = densityKgM3 * 1e-6;
         double centre = first / total, centreAcross = firstAcross / total;
         var toKgM2 = gramsPerMm3 * 1e-9;
         var aboutCentre = (second - total * (centre * centre + centreAcross * centreAcross)) * toKgM2;
         double About(double at) => aboutCentre + total * ((centre - at) * (centre - at) + centreAcross * centreAcross) * toKgM2;
         return new(
-            volume[0] * gramsPerMm3, volume[1] * gramsPerMm3, volume[2] * gramsPerMm3, total / 1000, centre, aboutCentre,
+            weighted[0] * gramsPerMm3, weighted[1] * gramsPerMm3, weighted[2] * gramsPerMm3, (volume[0] + volume[1] + volume[2]) / 1000, centre, aboutCentre,
             About(form.Places.TopHandMm), About(form.Places.LowerHandMm), surface[0] / 100, surface[1] / 100, surface[2] / 100);
     }
 }

@@ -20,6 +20,9 @@ public sealed record PaddleForm(PaddlePlaces Places, GripShape Grip, BladeShape 
     public ZoneLengths Lengths => new(
         Places.GripEndMm, Places.LowerHandMm - Places.GripEndMm, Places.ThroatMm - Places.LowerHandMm, Places.BladeMm);
 
+    /// <summary>Strips side by side across the width, of a paddle glued up of strips; null of one piece.</summary>
+    internal StripLayup? Strips { get; init; }
+
     public double BendCosine => Math.Cos(BendDegrees * Math.PI / 180);
     public double BendSine => Math.Sin(BendDegrees * Math.PI / 180);
 
@@ -63,6 +66,8 @@ public sealed class PaddleSolid
         HalfThickness = new double[count];
         EdgeHalfThickness = new double[count];
         Area = new double[count];
+        MassArea = StiffArea = ShearArea = Area;
+        if (form.Strips is not null) (MassArea, StiffArea, ShearArea) = (new double[count], new double[count], new double[count]);
         FlatSecondMoment = new double[count];
         FaceSlope = new double[count];
         CurveParameter = new double[count];
@@ -86,7 +91,13 @@ public sealed class PaddleSolid
     public double[] EdgeHalfThickness { get; }
     /// <summary>Areas of the sections, mm².</summary>
     public double[] Area { get; }
-    /// <summary>Second moments of the sections for bending across the faces, mm⁴.</summary>
+    /// <summary>Areas in which every strip counts with its density over the middle strip's, mm²; of one piece the areas themselves. Theory J2.</summary>
+    internal double[] MassArea { get; }
+    /// <summary>The same by modulus: what carries a thrust, mm². Theory J3.</summary>
+    internal double[] StiffArea { get; }
+    /// <summary>The same by shear modulus, mm².</summary>
+    internal double[] ShearArea { get; }
+    /// <summary>Second moments of the sections for bending across the faces, mm⁴; of strips those of the transformed section, theory J3.</summary>
     public double[] FlatSecondMoment { get; }
     /// <summary>Slopes of the steeper face along the paddle, rise over run, none negative: how far the taper cuts the grain.</summary>
     public double[] FaceSlope { get; }
@@ -112,13 +123,7 @@ public sealed class PaddleSolid
         }
 
         outline.Sample(solid.X, solid.HalfWidth, solid.CurveParameter);
-        for (var i = 0; i < solid.Count; i++)
-        {
-            var section = solid.Section(i);
-            solid.Area[i] = section.AreaMm2;
-            solid.FlatSecondMoment[i] = section.FlatSecondMomentMm4;
-        }
-
+        for (var i = 0; i < solid.Count; i++) solid.SumSection(i);
         return solid;
     }
 
@@ -135,13 +140,29 @@ public sealed class PaddleSolid
             solid.CurveParameter[i] = CurveParameter[i];
             solid.EdgeHalfThickness[i] = EdgeHalfThickness[i];
             solid.HalfThickness[i] = Math.Max(EdgeHalfThickness[i], HalfThickness[i] - removedMm[i] / 2);
-            var section = solid.Section(i);
-            solid.Area[i] = section.AreaMm2;
-            solid.FlatSecondMoment[i] = section.FlatSecondMomentMm4;
+            solid.SumSection(i);
             solid.FaceSlope[i] = FaceSlope[i] + Math.Abs(RemovalSlope(removedMm, i)) / 2;
         }
 
         return solid;
+    }
+
+    private void SumSection(int i)
+    {
+        var section = Section(i);
+        Area[i] = section.AreaMm2;
+        if (Form.Strips is { } strips)
+        {
+            var numbers = strips.Numbers(section.Moments, section.HalfWidthMm);
+            MassArea[i] = numbers.Mass.AreaMm2(section);
+            StiffArea[i] = numbers.Stiff.AreaMm2(section);
+            ShearArea[i] = numbers.Shear.AreaMm2(section);
+            FlatSecondMoment[i] = numbers.Stiff.FlatSecondMomentMm4(section); // theory J3
+        }
+        else
+        {
+            FlatSecondMoment[i] = section.FlatSecondMomentMm4;
+        }
     }
 
     // Ends of a cut run out over the next places: their slope is that of the chord to the neighbours.

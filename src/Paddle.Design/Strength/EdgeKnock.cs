@@ -1,3 +1,4 @@
+using Paddle.Design.Solid;
 using Paddle.Design.Wood;
 
 namespace Paddle.Design.Strength;
@@ -56,15 +57,19 @@ internal static class EdgeKnock
 public sealed record KnockOnEdge(double BareN, double UnderClothN, double ClothTearsN)
 {
     // EL to ET of woods with no published ratio: 0.05, in the middle of the Wood Handbook's table 5-1 (from memory).
-    private const double UsualTangentialRatio = 0.05, UsualClothGM2 = 203;
+    internal const double UsualTangentialRatio = 0.05;
+    private const double UsualClothGM2 = 203;
 
-    internal static KnockOnEdge Of(double edgeThicknessMm, WoodInUse wood)
+    /// <param name="wood">The wood; of strips the middle one's.</param>
+    /// <param name="edge">The strip at the edge; null of one piece.</param>
+    internal static KnockOnEdge Of(double edgeThicknessMm, WoodInUse wood, LaidStrip? edge)
     {
-        var across = wood.ModulusMPa * (WoodCatalogue.Find(wood.SpeciesId)?.TangentialModulusRatio ?? UsualTangentialRatio);
+        var across = wood.ModulusMPa * (WoodCatalogue.Find(wood.SpeciesId)?.TangentialModulusRatio ?? UsualTangentialRatio) * (edge?.CrossModulusRatio ?? 1);
+        var strength = wood.CrossGrainStrengthMPa * (edge?.CrossStrengthRatio ?? 1);
         var cloth = ClothFacing.WovenGlass(UsualClothGM2, layers: 1);
         return new(
-            EdgeKnock.BorneN(wood.CrossGrainStrengthMPa, edgeThicknessMm),
-            EdgeKnock.BorneUnderClothN(wood.CrossGrainStrengthMPa, across, edgeThicknessMm, cloth),
+            EdgeKnock.BorneN(strength, edgeThicknessMm),
+            EdgeKnock.BorneUnderClothN(strength, across, edgeThicknessMm, cloth),
             EdgeKnock.ClothTearsN(edgeThicknessMm, cloth));
     }
 }

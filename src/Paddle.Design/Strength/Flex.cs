@@ -27,7 +27,7 @@ public sealed record Flex(double BenchFlexMm, double TipDeflectionMm, double Fir
         Span<double> stiffness = stackalloc double[stations.Count];
         for (var i = 0; i < stations.Count; i++)
         {
-            mass[i] = wood.DensityKgM3 * 1e-9 * stations.Area[i];
+            mass[i] = wood.DensityKgM3 * 1e-9 * stations.MassArea[i];
             stiffness[i] = wood.ModulusMPa * stations.FlatSecondMoment[i];
         }
 
@@ -49,7 +49,7 @@ public sealed record Flex(double BenchFlexMm, double TipDeflectionMm, double Fir
             var (m, v) = UnitLoad(fine.Form, fine.X[i], centreOfPressureMm);
             var (mTip, vTip) = UnitLoad(fine.Form, fine.X[i], fine.Form.Places.OverallMm);
             var bending = weight / (wood.ModulusMPa * fine.FlatSecondMoment[i]);
-            var shear = weight * ShearForm / (wood.ShearModulusMPa * fine.Area[i]);
+            var shear = weight * ShearForm / (wood.ShearModulusMPa * fine.ShearArea[i]);
             bench += m * m * bending + v * v * shear;
             tip += m * mTip * bending + v * vTip * shear;
         }

@@ -30,7 +30,7 @@ public sealed record StrengthCheck(IReadOnlyList<CaseResult> Cases, double Buckl
                 : AcrossTheGrain(solid, loadCase, moments, pressure, wood);
         }
 
-        return new(cases, buckling, KnockOnEdge.Of(solid.Sizes.EdgeThicknessMm, wood));
+        return new(cases, buckling, KnockOnEdge.Of(solid.Sizes.EdgeThicknessMm, wood, solid.Form.Strips?.WeakerEdge));
     }
 
     private static CaseResult AlongTheGrain(
@@ -40,15 +40,16 @@ public sealed record StrengthCheck(IReadOnlyList<CaseResult> Cases, double Buckl
         int weakest = 0, fullest = 0;
         for (var i = 0; i < solid.Count; i++)
         {
-            var stress = StressMPa(solid, i, moments[i], loadCase.ThrustN);
-            var used = stress / grain[i];
+            var (stress, ofMiddle) = StressMPa(solid, i, moments[i], loadCase.ThrustN);
+            var used = stress / (ofMiddle * grain[i]);
             if (used > mostUsed) (mostUsed, weakest) = (used, i);
             if (stress > mostStress) (mostStress, fullest) = (stress, i);
         }
 
-        var share = loadCase.StrengthShare * grain[weakest];
+        var (stressThere, ratio) = StressMPa(solid, weakest, moments[weakest], loadCase.ThrustN);
+        var share = ratio * loadCase.StrengthShare * grain[weakest];
         return new(
-            loadCase, StressMPa(solid, weakest, moments[weakest], loadCase.ThrustN), solid.X[weakest], share * wood.BendingStrengthMPa,
+            loadCase, stressThere, solid.X[weakest], share * wood.BendingStrengthMPa,
             share * wood.MeanBendingStrengthMPa, mostStress, solid.X[fullest]);
     }
 
@@ -57,16 +58,20 @@ public sealed record StrengthCheck(IReadOnlyList<CaseResult> Cases, double Buckl
         loadCase.StrengthShare * new TaperedGrain(wood.SlopeOfGrain).Share(solid.FaceSlope[place]);
 
     /// <summary>Stress (MPa) on the face at a place: bending, with what beam theory misses where the spine tapers, and in a push-off the
-    /// thrust. Theory L14.</summary>
-    internal static double StressMPa(PaddleSolid solid, int place, double momentNmm, double thrustN)
+    /// thrust. Theory L14. Of strips that of the one which uses most of its own strength, and that strength over the middle strip's; of one
+    /// piece that is 1. Theory J4.</summary>
+    internal static (double StressMPa, double StrengthRatio) StressMPa(PaddleSolid solid, int place, double momentNmm, double thrustN)
     {
         // Both ends close to nothing; so does the moment there, faster.
-        if (solid.Area[place] <= 1e-9 || momentNmm <= 0) return 0;
+        if (solid.Area[place] <= 1e-9 || momentNmm <= 0) return (0, 1);
 
         // A thrust spreads over the section within about one thickness of where it enters (Saint-Venant).
         var spread = solid.X[place] <= solid.Form.Places.OverallMm - solid.Sizes.TipThicknessMm;
-        return TaperAllowance.Factor(solid.Grid.Patterns[place], solid.FaceSlope[place]) * momentNmm * solid.HalfThickness[place] / solid.FlatSecondMoment[place]
-            + (spread ? thrustN / solid.Area[place] : 0);
+        var bending = TaperAllowance.Factor(solid.Grid.Patterns[place], solid.FaceSlope[place]) * momentNmm * solid.HalfThickness[place] / solid.FlatSecondMoment[place];
+        var thrust = spread ? thrustN / solid.StiffArea[place] : 0;
+        if (solid.Form.Strips is not { } strips) return (bending + thrust, 1);
+        var (stress, ratio, _) = strips.Governing(solid.Section(place), bending, thrust);
+        return (stress, ratio);
     }
 
     /// <summary>Thrust (N) at which the shaft would buckle between the hands. Theory L11.</summary>
@@ -81,7 +86,8 @@ public sealed record StrengthCheck(IReadOnlyList<CaseResult> Cases, double Buckl
         PaddleSolid solid, LoadCase loadCase, ReadOnlySpan<double> moments, BladePressure pressure, WoodInUse wood)
     {
         var (stress, at) = CrossGrainBending.Of(solid, moments, pressure, loadCase.ForceN, loadCase.PivotMm);
-        var share = loadCase.StrengthShare;
+        // Glued up, the weakest strip counts, wherever it lies: the elements see a second peak in the wings, theory L19.
+        var share = loadCase.StrengthShare * (solid.Form.Strips?.LeastCrossStrengthRatio ?? 1);
         return new(loadCase, stress, at, share * wood.CrossGrainStrengthMPa, share * wood.MeanCrossGrainStrengthMPa, stress, at);
     }
 }

@@ -36,8 +36,8 @@ internal sealed record StrengthCurves(
         double[] stresses = new double[solid.Count], strengths = new double[solid.Count];
         for (var i = 0; i < solid.Count; i++)
         {
-            stresses[i] = StrengthCheck.StressMPa(solid, i, moments[i], loadCase.ThrustN);
-            strengths[i] = wood.BendingStrengthMPa * StrengthCheck.StrengthShare(solid, i, loadCase, wood);
+            (stresses[i], var ofMiddle) = StrengthCheck.StressMPa(solid, i, moments[i], loadCase.ThrustN);
+            strengths[i] = ofMiddle * wood.BendingStrengthMPa * StrengthCheck.StrengthShare(solid, i, loadCase, wood);
         }
 
         for (var i = 0; i < moments.Length; i++) moments[i] /= 1000;
@@ -50,7 +50,7 @@ internal sealed record StrengthCurves(
         for (var i = 0; i < solid.Count; i++)
         {
             var moment = Loads.BenchN * Flex.UnitLoad(solid.Form, solid.X[i], centreOfPressureMm).Moment;
-            if (moment > 0) curvature[i] = moment / (wood.ModulusMPa * solid.Section(i).FlatSecondMomentMm4);
+            if (moment > 0) curvature[i] = moment / (wood.ModulusMPa * solid.FlatSecondMoment[i]);
         }
 
         var deflections = new double[solid.Count];

@@ -33,7 +33,7 @@ internal static class BuildSheetContent
                 ? "All lengths are in inches, sizes of wood rounded up to the next fraction; weights in ounces, grams beside. Pictures are not to scale."
                 : "All lengths are in millimetres. Pictures are not to scale."),
             new Picture(StageView.Paddle(report, units)),
-            new Paragraph(Board(sheet, BoardNeed.For(sheet.Blank.ThickestSectionMm, WoodCatalogue.Find(report.Specification.Wood.SpeciesId)?.IsSoftwood ?? false))),
+            sheet.GlueUp.Count > 0 ? new Together([new Heading(2, "Gluing up"), new Lines(sheet.GlueUp)]) : new Paragraph(Board(sheet, BoardNeed.For(sheet.Blank.ThickestSectionMm, WoodCatalogue.Find(report.Specification.Wood.SpeciesId)?.IsSoftwood ?? false))),
             .. Plan(plan, units),
             new Together([new Heading(2, "Where you should be"), Overview(sheet)]),
             new Together([new Heading(2, "Have at hand"), new Lines(sheet.Tools, Look.Check)]),

@@ -116,7 +116,7 @@ public class GivingWayTests
             BendingMoments.Fill(solid, pressure, loadCase, report.Strength.BucklingLoadN, moments);
             for (var i = 0; i <= solid.Grid.FirstBladePlace; i++)
             {
-                var stress = StrengthCheck.StressMPa(solid, i, moments[i], loadCase.ThrustN);
+                var (stress, _) = StrengthCheck.StressMPa(solid, i, moments[i], loadCase.ThrustN);
                 if (stress <= 0) continue;
                 var strength = wood.BendingStrengthMPa * StrengthCheck.StrengthShare(solid, i, loadCase, wood);
                 least = Math.Min(least, strength / stress / loadCase.LeastFactor);

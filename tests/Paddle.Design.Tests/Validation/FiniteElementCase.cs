@@ -71,7 +71,7 @@ public sealed record FiniteElementCase(
         var flex = Flex.Of(fine, printed, pressure.CentreOfPressureMm(StrokePivots.TouringMm), wood);
 
         var moments = Moments(printed, pressure);
-        double[] along = [.. Enumerable.Range(0, printed.Count).Select(i => StrengthCheck.StressMPa(printed, i, moments[i], 0))];
+        double[] along = [.. Enumerable.Range(0, printed.Count).Select(i => StrengthCheck.StressMPa(printed, i, moments[i], 0).StressMPa)];
         var across = CrossGrainBending.Of(printed, moments, pressure, HardStrokeN, StrokePivots.HardMm);
         double At(double[] values, double x)
         {

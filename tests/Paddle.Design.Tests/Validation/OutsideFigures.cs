@@ -13,7 +13,7 @@ internal static class OutsideFigures
 {
     internal static IReadOnlyList<Comparison> All { get; } =
     [
-        .. Sections(), .. Outlines(), .. Beams(), .. WoodFigures(), .. WaterFigures(), .. Hands(),
+        .. Sections(), .. Strips(), .. Outlines(), .. Beams(), .. WoodFigures(), .. WaterFigures(), .. Hands(),
     ];
 
     private static IEnumerable<Comparison> Sections()
@@ -33,6 +33,41 @@ internal static class OutsideFigures
             Topic, "Parabolic lens, second moment 4bh³/105", "∫(2/3)h³dy of the parabola, by hand", 140 * Math.Pow(10, 3) * 4 / 105, lens.FlatSecondMomentMm4, "mm⁴", 1e-6);
         var slab = new Section(70, 4, 4, SectionMoments.For(2, 1));
         yield return new(Topic, "Rectangle 140 × 8 mm, bh³/12", Handbook, 140 * Math.Pow(8, 3) / 12, slab.FlatSecondMomentMm4, "mm⁴", 1e-6);
+    }
+
+    private static IEnumerable<Comparison> Strips()
+    {
+        const string Topic = "Sections of strips";
+        const string Beam = "flitched beam, worked example of the transformed section, from memory, worked again by hand";
+        var beam = new Section(80, 100, 100, SectionMoments.Ellipse);
+        var strips = new StripLayup([new(-1000, -5, 1, 1, 1, 1, 1, 1), new(-5, 5, 1, 20, 1, 1, 1, 1), new(5, 1000, 1, 1, 1, 1, 1, 1)]);
+        var second = strips.Numbers(beam.Moments, 80).Stiff.FlatSecondMomentMm4(beam);
+        yield return new(Topic, "Steel 10 × 200 mm between two timbers 75 × 200 mm, n = 20: second moment in timber", Beam, 1e8 + 4e8 / 3, second, "mm⁴", 1e-6);
+        yield return new(Topic, "The same under 10 kN·m: stress in the steel", Beam, 85.714, strips.Governing(beam, 1e7 * 100 / second, 0).StressMPa, "MPa", 0.01);
+
+        const string Clipped = "NetTopologySuite, section as a polygon of 4 000 points clipped at the strip's lines";
+        var lens = new Section(70, 8, 2, SectionMoments.For(1.6, 0.9));
+        foreach (var (from, to) in ((double, double)[])[(-18, 18), (18, 43), (43, 1000)])
+        {
+            var what = to > 70 ? $"Blade section 140 × 16 mm, wing beyond {from} mm" : $"Blade section 140 × 16 mm, strip from {from} to {to} mm";
+            var upper = UpperHalf(lens).Intersection(new GeometryFactory().ToGeometry(new Envelope(from, to, 0, 10)));
+            var part = StripLayup.Part(lens.Moments, 70, from, to);
+            yield return new(Topic, $"{what}, area", Clipped, 2 * upper.Area, part.AreaMm2(lens), "mm²", 0.001);
+            yield return new(Topic, $"{what}, first moment of the upper half", Clipped, upper.Area * upper.Centroid.Y, part.HalfFirstMomentMm3(lens), "mm³", 0.001);
+        }
+    }
+
+    private static Polygon UpperHalf(Section section)
+    {
+        const int Points = 4000;
+        var ring = new List<Coordinate> { new(-section.HalfWidthMm, 0) };
+        for (var k = 0; k <= Points; k++)
+        {
+            var y = section.HalfWidthMm * Math.Sin(Math.PI * (k / (double)Points - 0.5));
+            ring.Add(new(y, section.HalfThicknessAtMm(Math.Abs(y) / section.HalfWidthMm)));
+        }
+
+        return new GeometryFactory().CreatePolygon([.. ring, new(section.HalfWidthMm, 0), ring[0]]);
     }
 
     private static IEnumerable<Comparison> Outlines()

@@ -44,20 +44,31 @@ public sealed class ContractDiffTests
 
     private static readonly JsonSerializerOptions Written = new() { WriteIndented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
+    // Every request with strips was refused by the release that takes one-piece alone: what is stated of them since can break nobody. Holds no
+    // longer once a release takes laminated paddles.
+    private static readonly string[] NeverTaken =
+    [
+        "/components/schemas/ConstructionRequest/properties/strips", "/components/schemas/StripRequest/properties/species",
+        "/components/schemas/StripRequest/properties/widthMm",
+    ];
+
+    private static bool RefusesStrips(ApiDescription released) =>
+        released.Root["components"]!["schemas"]!["ConstructionRequest"]!["properties"]!["kind"]!["enum"]!.AsArray().All(kind => kind?.GetValue<string>() != "laminated");
+
     [Fact]
     public void What_breaks_since_the_last_release_is_announced()
     {
         if (Environment.GetEnvironmentVariable("RELEASE_OPENAPI") == "1") File.WriteAllText(Committed.ReleasedPath, Promised(File.ReadAllText(Committed.FilePath)));
         var released = new ApiDescription(File.ReadAllText(Committed.ReleasedPath));
 
-        var changes = ContractDiff.Breaking(released, ApiFactory.Description);
+        BreakingChange[] changes = [.. ContractDiff.Breaking(released, ApiFactory.Description).Where(change => !(NeverTaken.Contains(change.Place) && RefusesStrips(released)))];
         var unannounced = ContractDiff.Unannounced(changes, File.ReadAllText(Committed.ChangelogPath));
 
         Assert.True(
             unannounced.Count == 0,
             "Callers of the last release would break. Take it back, or name the pointer (or the operation and the member) in the newest section of "
             + $"docs/changelog.md; after a release, {ReleaseCommand} keeps the new contract as the one to compare with.\n{string.Join('\n', unannounced)}");
-        Assert.True(changes.Count == 0 || Major(ApiFactory.Description) > Major(released), "A breaking change raises the first number of the contract's version.");
+        Assert.True(changes.Length == 0 || Major(ApiFactory.Description) > Major(released), "A breaking change raises the first number of the contract's version.");
     }
 
     [Theory]

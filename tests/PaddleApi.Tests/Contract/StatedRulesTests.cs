@@ -32,7 +32,7 @@ public sealed class StatedRulesTests(ApiFixture api)
 
     /// <summary>Refusals of several members together; no one of them is required by itself.</summary>
     private static readonly HashSet<string> OfSeveral =
-        [RefusalCodes.NoWayToHandSpacing, RefusalCodes.CustomersOrGroups, RefusalCodes.OneFigureEach, "sag-or-tap"];
+        [RefusalCodes.NoWayToHandSpacing, RefusalCodes.CustomersOrGroups, RefusalCodes.OneFigureEach, RefusalCodes.NoStrips, "sag-or-tap"];
 
     /// <summary>Where a board is given its wood may be left out of the design, and no other is taken, though a design by itself states it.</summary>
     private static readonly HashSet<string> TakenFromBoard = ["/design/wood", "/design/wood/species"];

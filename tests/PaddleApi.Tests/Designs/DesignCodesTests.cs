@@ -39,6 +39,8 @@ public sealed class DesignCodesTests
     [InlineData("/blade/family=\"teardrop\"; /shaft/bendDegrees=12; /grip/style=\"t\"; /grip/faces=\"one-sided\"")]
     [InlineData("/wood/measuredDensityKgM3=601.5; /wood/measuredModulusMPa=11111; /aims/maximumMassG=800; /aims/benchFlexMm={\"min\":5,\"max\":20}")]
     [InlineData("/blade/offsets=" + Requests.Offsets)]
+    [InlineData("/construction=" + Requests.Wings)]
+    [InlineData("/construction={\"kind\":\"laminated\",\"isMirrored\":false,\"adhesive\":\"polyurethane\",\"strips\":[{\"species\":\"black-cherry\",\"widthMm\":60.5},{\"widthMm\":30},{\"widthMm\":70}]}")]
     public void A_code_evaluates_to_the_very_report_it_was_made_from(string changes)
     {
         var solved = DesignService.Compute(Requests.Read(Requests.With(changes)));

@@ -14,6 +14,9 @@ internal static class Requests
     public const string Offsets =
         """[{"xMm":60,"halfBreadthMm":22},{"xMm":200,"halfBreadthMm":60},{"xMm":340,"halfBreadthMm":75},{"xMm":520,"halfBreadthMm":58},{"xMm":620,"halfBreadthMm":0}]""";
 
+    /// <summary>Wings of redcedar on a shaft board.</summary>
+    public const string Wings = """{"kind":"laminated","strips":[{"widthMm":36},{"species":"western-redcedar","widthMm":60}]}""";
+
     public static DesignRequest Read(string json) => JsonSerializer.Deserialize<DesignRequest>(json, StrictJson.Options)!;
 
     /// <summary>The least request with changes, such as <c>/blade/widthMm=60; /grip/style="t"</c>.</summary>

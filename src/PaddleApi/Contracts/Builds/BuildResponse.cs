@@ -25,6 +25,7 @@ namespace PaddleApi.Contracts.Builds;
 /// <param name="InService">The paddle at the moisture it is used at; only where the query states it.</param>
 /// <param name="OnBoard">Where the paddle lies on the maker's own board, as often as that holds it; only where the query states the board.</param>
 /// <param name="Assumptions">What the figures rest on, with sources.</param>
+/// <param name="GlueUp">What comes before the first stage where it is glued up of strips; absent of one piece.</param>
 internal sealed record BuildResponse(
     string EngineVersion,
     string DesignCode,
@@ -44,7 +45,8 @@ internal sealed record BuildResponse(
     BuildTip Tip,
     BuildInService? InService,
     BoardLayout? OnBoard,
-    IReadOnlyList<string> Assumptions);
+    IReadOnlyList<string> Assumptions,
+    IReadOnlyList<string>? GlueUp);
 
 /// <summary>Where to fetch a build sheet again.</summary>
 /// <param name="Self">This answer.</param>

@@ -39,7 +39,8 @@ internal static class BuildResponses
             Tip(sheet.Tip, sheet.TipChosen),
             inService is null ? null : InService(inService),
             onBoard,
-            sheet.Assumptions);
+            sheet.Assumptions,
+            sheet.GlueUp.Count > 0 ? sheet.GlueUp : null);
     }
 
     private static BuildStageSheet Stage(StageSheet stage)

@@ -15,7 +15,7 @@ internal static class CanonicalDesign
     // A bit for each of the nine sizes is the largest whole number in a code.
     private const int MostCount = (1 << 9) - 1;
 
-    // Offsets are the only list within the list.
+    // Offsets and strips are the only lists within the list.
     private const int Depth = 2;
 
     private static readonly JsonWriterOptions Writing = new()
@@ -89,6 +89,10 @@ internal static class CanonicalDesign
         list.Add(design.Finish.TipReinforcement);
         list.Add(design.SolvedBefore);
         list.Add(wood.BoardThicknessMm);
+        // Since engine 0.3: of a glued-up paddle only.
+        list.Add(design.Construction.IsMirrored is { } isMirrored ? isMirrored ? 1 : 0 : null);
+        list.Add(design.Construction.Adhesive);
+        list.Add(design.Construction.Strips);
         json.WriteEndArray();
         json.Flush();
         return buffer.WrittenSpan.ToArray();
@@ -178,6 +182,7 @@ internal static class CanonicalDesign
         };
         var solvedBefore = list.Count();
         var boardThickness = list.Number();
+        construction = construction with { IsMirrored = list.Flag(), Adhesive = list.Text(), Strips = list.Strips() };
         return new()
         {
             Label = label,
@@ -245,6 +250,25 @@ internal static class CanonicalDesign
             json.WriteEndArray();
         }
 
+        internal void Add(IReadOnlyList<StripRequest>? strips)
+        {
+            if (strips is null)
+            {
+                nulls++;
+                return;
+            }
+
+            WriteWaiting();
+            json.WriteStartArray();
+            foreach (var strip in strips)
+            {
+                json.WriteStringValue(strip.Species);
+                json.WriteNumberValue(strip.WidthMm!.Value + 0.0);
+            }
+
+            json.WriteEndArray();
+        }
+
         private void WriteWaiting()
         {
             for (; nulls > 0; nulls--) json.WriteNullValue();
@@ -301,6 +325,37 @@ internal static class CanonicalDesign
             }
 
             return json.TokenType == JsonTokenType.EndArray ? offsets : throw new JsonException();
+        }
+
+        internal bool? Flag() => Count() switch
+        {
+            null => null,
+            0 => false,
+            1 => true,
+            _ => throw new JsonException(),
+        };
+
+        internal List<StripRequest>? Strips()
+        {
+            switch (Next())
+            {
+                case JsonTokenType.Null:
+                    return null;
+                case JsonTokenType.StartArray:
+                    break;
+                default:
+                    throw new JsonException();
+            }
+
+            var strips = new List<StripRequest>();
+            while (json.Read() && json.TokenType == JsonTokenType.String)
+            {
+                var species = ReadString();
+                if (!json.Read() || json.TokenType != JsonTokenType.Number) throw new JsonException();
+                strips.Add(new() { Species = species, WidthMm = json.GetDouble() });
+            }
+
+            return json.TokenType == JsonTokenType.EndArray ? strips : throw new JsonException();
         }
 
         // A value more than this version knows was written by a later one; to drop it would be to build another paddle.

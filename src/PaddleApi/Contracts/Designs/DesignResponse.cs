@@ -22,6 +22,7 @@ namespace PaddleApi.Contracts.Designs;
 /// <param name="UnmetAims">The aims missed, the gravest first, with what to do.</param>
 /// <param name="Checks">Every figure held against its limit.</param>
 /// <param name="Cautions">What can hurt, with sources.</param>
+/// <param name="Construction">How a laminated paddle is glued up, and one of one piece beside it; absent of one piece.</param>
 internal sealed record DesignResponse(
     string EngineVersion,
     string DesignCode,
@@ -39,7 +40,8 @@ internal sealed record DesignResponse(
     string Outcome,
     IReadOnlyList<DesignUnmetAim> UnmetAims,
     IReadOnlyList<DesignCheckResult> Checks,
-    IReadOnlyList<DesignCaution> Cautions);
+    IReadOnlyList<DesignCaution> Cautions,
+    DesignConstruction? Construction = null);
 
 /// <summary>Places along the paddle, mm from the top of the grip.</summary>
 /// <param name="OverallMm">Overall length.</param>

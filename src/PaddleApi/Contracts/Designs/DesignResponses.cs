@@ -38,7 +38,8 @@ internal static class DesignResponses
         OutcomeName(report.Outcome),
         UnmetAims(report.Outcome),
         Map(report.Checks, Check),
-        Map(report.Cautions, caution => new DesignCaution(caution.Id, caution.Text, caution.Source)));
+        Map(report.Cautions, caution => new DesignCaution(caution.Id, caution.Text, caution.Source)),
+        DesignConstruction.Of(report));
 
     /// <summary>How all aims came out, in a word.</summary>
     internal static string OutcomeName(DesignOutcome outcome) => outcome.IsMet ? "met" : "closest";

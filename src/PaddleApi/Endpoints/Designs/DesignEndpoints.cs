@@ -35,6 +35,7 @@ internal static class DesignEndpoints
                 + "answer's designCode is the design. When the aims cannot all be met the answer is the closest design, with balance.achieved "
                 + "false and what to change. Ask for image/svg+xml to have the outline at once.")
             .RequestExample("hire-paddle", "A paddle of a hire fleet, every member written out", DesignExamples.HirePaddle)
+            .RequestExample("laminated-paddle", "Glued up of strips: a light shaft, hard wings", DesignExamples.LaminatedPaddle)
             .RequestExample("least", "The least that can be asked", DesignExamples.Least)
             .ResponseExample("hire-paddle", ExampleSummary, static () => Shortened(DesignService.Compute(DesignExamples.HirePaddle)))
             .Offers(Offered)

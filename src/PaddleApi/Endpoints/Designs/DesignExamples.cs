@@ -7,17 +7,18 @@ namespace PaddleApi.Endpoints.Designs;
 /// <summary>Requests that work, for readers of the description, for the trial at start and for tests.</summary>
 internal static class DesignExamples
 {
-    private const string Resource = "hire-paddle.json";
-
     /// <summary>A paddle of an invented hire fleet, every member written out; the same as docs/examples/hire-paddle.json.</summary>
-    public static DesignRequest HirePaddle { get; } = Read();
+    public static DesignRequest HirePaddle { get; } = Read("hire-paddle.json");
+
+    /// <summary>One glued up of a light shaft and hard wings; the same as docs/examples/laminated-paddle.json.</summary>
+    public static DesignRequest LaminatedPaddle { get; } = Read("laminated-paddle.json");
 
     /// <summary>The least that can be asked.</summary>
     public static DesignRequest Least { get; } = new() { HandSpacingMm = 880, Wood = new() { Species = "white-ash" } };
 
-    private static DesignRequest Read()
+    private static DesignRequest Read(string resource)
     {
-        using var file = typeof(DesignExamples).Assembly.GetManifestResourceStream(Resource)!;
+        using var file = typeof(DesignExamples).Assembly.GetManifestResourceStream(resource)!;
         return JsonSerializer.Deserialize<DesignRequest>(file, StrictJson.Options)!;
     }
 }

@@ -2,6 +2,7 @@ using FluentValidation;
 using Paddle.Design;
 using Paddle.Design.Finishing;
 using Paddle.Design.Fitting;
+using Paddle.Design.Laminating;
 using Paddle.Design.Outline;
 using Paddle.Design.Request;
 using Paddle.Design.Wood;
@@ -39,6 +40,7 @@ internal sealed class DesignRequestValidator : AbstractValidator<DesignRequest>
             OffsetTable.Check(request, context);
             SizeAgreement.Check(request, context);
             Stock.Check(request, context);
+            StripAgreement.Check(request, context);
             if (request.Aims?.BenchFlexMm is { Min: { } least, Max: { } most } && most <= least)
                 context.AddFault("Aims.BenchFlexMm.Max", new("The most bench flex must be above the least.", FaultValue.Show(most), least, Unit: "mm"));
         });
@@ -121,9 +123,18 @@ internal sealed class DesignRequestValidator : AbstractValidator<DesignRequest>
     {
         public ConstructionRules()
         {
-            RuleFor(c => c.Kind).OneOf([.. Names.Constructions.Names], "Only one-piece is computed.");
-            RuleFor(c => c.Strips).Must(strips => strips is null)
-                .Saying("Strips belong to a laminated paddle, and only one-piece is computed: leave strips out or null.");
+            RuleFor(c => c.Kind).OneOf([.. Names.Constructions.Names], "A paddle is put together in one of these ways.");
+            RuleFor(c => c.Strips).EngineCount(StripAgreement.Fewest, StripAgreement.Most);
+            RuleFor(c => c.Adhesive).OneOf([.. Adhesive.All.Select(one => one.Id)], "Glues by their class.");
+        }
+    }
+
+    private sealed class StripRules : AbstractValidator<StripRequest>
+    {
+        public StripRules()
+        {
+            RuleFor(s => s.Species).EngineNames(WoodCatalogue.All.Select(species => species.Id));
+            RuleFor(s => s.WidthMm).EngineRange(StripAgreement.WidthLimitsMm.Min, StripAgreement.WidthLimitsMm.Max).EngineRequired();
         }
     }
 

@@ -14,7 +14,8 @@ internal static class Stock
 
     internal static void Check(DesignRequest request, ValidationContext<DesignRequest> context)
     {
-        CheckSpecies(request.Wood?.Species, context);
+        if (request.Wood?.Species is { } species) CheckSpecies("Wood.Species", species, context);
+        else context.AddFault("Wood.Species", new("A species is required: density, stiffness and strength come from it.", Code: RefusalCodes.Missing));
         if (request.Wood?.Treatment is { } treatment && WoodSafety.RefusalOfTreatment(treatment) is { } refusal)
         {
             context.AddFault("Wood.Treatment", new Fault(
@@ -22,15 +23,14 @@ internal static class Stock
         }
     }
 
-    private static void CheckSpecies(string? species, ValidationContext<DesignRequest> context)
+    /// <summary>Refuses a wood that is poisonous or unknown.</summary>
+    /// <param name="path">Path of the member that names it, in C# names.</param>
+    internal static void CheckSpecies(string path, string species, ValidationContext<DesignRequest> context)
     {
-        const string Path = "Wood.Species";
-        if (species is null)
-            context.AddFault(Path, new("A species is required: density, stiffness and strength come from it.", Code: RefusalCodes.Missing));
-        else if (WoodSafety.RefusalOfSpecies(species) is { } refusal)
-            context.AddFault(Path, new($"{refusal.Reason} Source: {refusal.Source}.", FaultValue.Show(species), Code: RefusalCodes.UnsafeWood));
+        if (WoodSafety.RefusalOfSpecies(species) is { } refusal)
+            context.AddFault(path, new($"{refusal.Reason} Source: {refusal.Source}.", FaultValue.Show(species), Code: RefusalCodes.UnsafeWood));
         else if (WoodCatalogue.Find(species) is null)
-            context.AddFault(Path, Unknown(species));
+            context.AddFault(path, Unknown(species));
     }
 
     private static Fault Unknown(string species)

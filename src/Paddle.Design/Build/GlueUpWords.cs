@@ -1,0 +1,40 @@
+using System.Globalization;
+using Paddle.Design.Laminating;
+using Paddle.Design.Units;
+
+namespace Paddle.Design.Build;
+
+/// <summary>What is done before the outline is sawn where a paddle is glued up of strips, in the order of the work.</summary>
+internal static class GlueUpWords
+{
+    /// <summary>The steps; none of one piece.</summary>
+    internal static IReadOnlyList<string> For(DesignReport report)
+    {
+        if (report.Laminate is not { } laminate) return [];
+        var (up, glue, units) = (laminate.GlueUp, laminate.Laminate.Adhesive, report.Specification.Units);
+        string Up(double mm) => DrawnLength.Text(mm, units, LengthRounding.Up);
+        return
+        [
+            .. up.Strips.Select(strip => Cut(strip, Up)),
+            $"Plane the edges square and straight just before gluing, {DrawnLength.Shaving(1, units)} off each. Lay the strips with their middle planes in one plane and their "
+                + "grain running the same way, so that one plane shaves them all.",
+            "Fit them dry, with every clamp, and hold the joints against the light: nothing may show through. Mark a line across all strips to find the places again.",
+            $"Spread {DrawnAmount.Mass(up.GlueG, units)} of {glue.Name} in all, for {Count(up.Joints, "joint")} of {DrawnAmount.Area(up.JointAreaCm2, units)} together. {glue.Use}",
+            $"Clamp every {DrawnLength.Rough(up.ClampSpacingMm, units)}, from the middle outward, over battens and release film: {up.Clamps} clamps for the longest joint, "
+                + $"{Force(up.ClampN)} each at least. Keep the strips flat with battens across. Wipe off what is squeezed out before it hardens.",
+            $"Leave it {glue.CureHours:0} hours at 20 °C, longer in the cold, before the clamps come off and before it is planed. Then plane both faces flat: that is the "
+                + "board which the stages start from. Where wings leave the shaft bare, the first weight of the stages, that of a full board, does not hold: weigh from the "
+                + "sawn outline on.",
+            $"{glue.Caution} [{glue.CautionSource}]",
+        ];
+    }
+
+    private static string Cut(StripToCut strip, Func<double, string> up) =>
+        $"{strip.Count} of {strip.SpeciesId.Replace('-', ' ')}, {(strip.Part == "whole" ? "whole length" : $"for the {strip.Part}")}: saw {up(strip.CutWidthMm)} wide, "
+        + $"{up(strip.ThicknessMm)} thick, {up(strip.LengthMm)} long"
+        + (strip.Part == "whole" ? "." : $"; its finished wood lies from {up(strip.FromMm)} to {up(strip.ToMm)} below the top of the grip.");
+
+    private static string Count(int number, string what) => string.Create(CultureInfo.InvariantCulture, $"{number} {what}{(number == 1 ? "" : "s")}");
+
+    private static string Force(double newtons) => string.Create(CultureInfo.InvariantCulture, $"{10 * Math.Ceiling(newtons / 10):0} N");
+}

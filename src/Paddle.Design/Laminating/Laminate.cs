@@ -1,0 +1,82 @@
+using Paddle.Design.Solid;
+using Paddle.Design.Strength;
+using Paddle.Design.Wood;
+
+namespace Paddle.Design.Laminating;
+
+/// <summary>One strip as the maker lists it.</summary>
+/// <param name="WidthMm">Width across the paddle, mm.</param>
+public sealed record Strip(WoodInUse Wood, double WidthMm);
+
+/// <summary>How a paddle is glued up of strips across its width.</summary>
+/// <param name="Strips">
+/// The strips in the order of the list: mirrored from the middle outward, the first straddling the centre line and every further one on both
+/// sides; not mirrored from one edge to the other.
+/// </param>
+/// <param name="Adhesive">The glue by its class.</param>
+public sealed record Laminate(IReadOnlyList<Strip> Strips, bool IsMirrored, Adhesive Adhesive)
+{
+    // Beyond any blade: the outermost strip is sawn off at the line.
+    private const double BeyondMm = 1000;
+
+    /// <summary>Every strip from one edge to the other.</summary>
+    internal IReadOnlyList<Strip> Across { get; } =
+        IsMirrored ? [.. Strips.Skip(1).Reverse(), Strips[0], .. Strips.Skip(1)] : Strips;
+
+    /// <summary>Width of all the strips together, mm.</summary>
+    internal double WidthMm => Across.Sum(strip => strip.WidthMm);
+
+    /// <summary>Place in <see cref="Across"/> of the strip that the centre line runs through; of two that meet there the first.</summary>
+    internal int Middle => MiddleOf([.. Across.Select(strip => strip.WidthMm)]);
+
+    /// <summary>The glue lines, y in mm from the centre line, one fewer than the strips across.</summary>
+    internal IReadOnlyList<double> LinesMm
+    {
+        get
+        {
+            var lines = new double[Across.Count - 1];
+            var y = -WidthMm / 2;
+            for (var k = 0; k < lines.Length; k++) lines[k] = y += Across[k].WidthMm;
+            return lines;
+        }
+    }
+
+    /// <summary>Its woods, each once.</summary>
+    internal IReadOnlyList<string> SpeciesIds => [.. Strips.Select(strip => strip.Wood.SpeciesId).Distinct()];
+
+    /// <summary>Whether both sides are as stiff and as heavy as one another.</summary>
+    internal bool IsSymmetric => Enumerable.Range(0, Across.Count).All(k =>
+        Across[k].Wood.SpeciesId == Across[^(k + 1)].Wood.SpeciesId && Math.Abs(Across[k].WidthMm - Across[^(k + 1)].WidthMm) < 0.05);
+
+    /// <summary>The middle one of strips that lie side by side: the one that the centre line runs through, of two that meet there the first.</summary>
+    internal static int MiddleOf(ReadOnlySpan<double> widthsMm)
+    {
+        var half = 0.0;
+        foreach (var width in widthsMm) half += width / 2;
+        var (middle, reached) = (0, widthsMm[0]);
+        while (reached < half - 1e-9) reached += widthsMm[++middle];
+        return middle;
+    }
+
+    /// <summary>The strips as ratios to the middle one's wood. Theory J2–J4.</summary>
+    /// <param name="wood">Wood of the middle strip.</param>
+    internal StripLayup Layup(WoodInUse wood)
+    {
+        var lines = LinesMm;
+        var laid = new LaidStrip[Across.Count];
+        for (var k = 0; k < laid.Length; k++)
+        {
+            var own = Across[k].Wood;
+            laid[k] = new(
+                k == 0 ? -BeyondMm : lines[k - 1], k == lines.Count ? BeyondMm : lines[k], own.DensityKgM3 / wood.DensityKgM3,
+                own.ModulusMPa / wood.ModulusMPa, own.ShearModulusMPa / wood.ShearModulusMPa, own.BendingStrengthMPa / wood.BendingStrengthMPa,
+                own.CrossGrainStrengthMPa / wood.CrossGrainStrengthMPa, AcrossMPa(own) / AcrossMPa(wood));
+        }
+
+        return new(laid);
+    }
+
+    /// <summary>Modulus across the grain, MPa.</summary>
+    internal static double AcrossMPa(WoodInUse wood) =>
+        wood.ModulusMPa * (WoodCatalogue.Find(wood.SpeciesId)?.TangentialModulusRatio ?? KnockOnEdge.UsualTangentialRatio);
+}

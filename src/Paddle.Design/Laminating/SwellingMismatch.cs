@@ -1,0 +1,34 @@
+using Paddle.Design.Wood;
+
+namespace Paddle.Design.Laminating;
+
+/// <summary>Stress in a glue line because the woods beside it swell by different amounts. Theory J10.</summary>
+/// <param name="StrainPercent">Difference of their swelling in the thickness across the change of moisture, per cent.</param>
+/// <param name="StressMPa">Stress across the grain where one is held by the other, MPa: an upper estimate, wood creeps.</param>
+/// <param name="StrengthMPa">Strength across the grain of the weaker, 5th percentile, MPa.</param>
+public sealed record SwellingMismatch(string Species, string OtherSpecies, double StrainPercent, double StressMPa, double StrengthMPa)
+{
+    /// <summary>Change of moisture that it is reckoned for, per cent: a dry shop to a summer on the water (common practice, no source).</summary>
+    public const double MoisturePercent = 4;
+
+    /// <summary>Share of the strength beyond which the maker is warned: about half of the stress creeps away (common practice, no source).</summary>
+    internal const double WarnShare = 0.5;
+
+    /// <summary>Whether the woods may open the line.</summary>
+    public bool IsRisky => StressMPa > WarnShare * StrengthMPa;
+
+    /// <summary>The worst pair of neighbours.</summary>
+    internal static SwellingMismatch Of(Laminate laminate) =>
+        Enumerable.Range(0, laminate.Across.Count - 1).Select(k => Between(laminate.Across[k].Wood, laminate.Across[k + 1].Wood))
+            .MaxBy(pair => pair.StressMPa / pair.StrengthMPa)!;
+
+    internal static SwellingMismatch Between(WoodInUse one, WoodInUse other)
+    {
+        var strain = Math.Abs(Swelling(one) - Swelling(other));
+        double a = Laminate.AcrossMPa(one), b = Laminate.AcrossMPa(other);
+        return new(one.SpeciesId, other.SpeciesId, 100 * strain, strain * a * b / (a + b), Math.Min(one.CrossGrainStrengthMPa, other.CrossGrainStrengthMPa)); // theory J10
+    }
+
+    private static double Swelling(WoodInUse wood) => Shrinkage.ChangeMm(
+        1, WoodCatalogue.Find(wood.SpeciesId)!.ShrinkageTangentialPercent, wood.MoisturePercent, wood.MoisturePercent + MoisturePercent);
+}

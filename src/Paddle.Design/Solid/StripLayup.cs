@@ -1,0 +1,163 @@
+using MathNet.Numerics;
+
+namespace Paddle.Design.Solid;
+
+/// <summary>One strip of a paddle glued up of strips side by side, its planes parallel to the paddle's middle plane along its length; its
+/// wood as ratios to the wood of the middle strip, which the sums are in.</summary>
+/// <param name="FromMm">y of its one side, mm from the centre line; the outermost strip reaches as far as any blade.</param>
+/// <param name="ToMm">y of its other side, mm.</param>
+/// <param name="MassRatio">Density.</param>
+/// <param name="ModulusRatio">Modulus along the grain, n.</param>
+/// <param name="ShearRatio">Shear modulus along the grain.</param>
+/// <param name="StrengthRatio">Bending strength.</param>
+/// <param name="CrossStrengthRatio">Strength across the grain.</param>
+/// <param name="CrossModulusRatio">Modulus across the grain.</param>
+internal readonly record struct LaidStrip(
+    double FromMm, double ToMm, double MassRatio, double ModulusRatio, double ShearRatio, double StrengthRatio, double CrossStrengthRatio,
+    double CrossModulusRatio)
+{
+    /// <summary>Distance of its near side from the centre line, mm; 0 of a strip that the centre line runs through.</summary>
+    internal double InnerMm => FromMm < 0 && ToMm > 0 ? 0 : Math.Min(Math.Abs(FromMm), Math.Abs(ToMm));
+}
+
+/// <summary>Pure numbers of a section in which every strip counts with a weight of its own: with 1 for every strip they are 1, G1, G2 and G3
+/// of <see cref="SectionMoments"/>. Theory J2.</summary>
+internal readonly record struct StripNumbers(double G0, double G1, double G2, double G3)
+{
+    internal static StripNumbers Of(SectionMoments moments) => new(1, moments.G1, moments.G2, moments.G3);
+
+    internal StripNumbers Plus(double weight, in StripNumbers other) =>
+        new(G0 + weight * other.G0, G1 + weight * other.G1, G2 + weight * other.G2, G3 + weight * other.G3);
+
+    /// <summary>Weighted area, mm². Theory S3.</summary>
+    internal double AreaMm2(in Section section) =>
+        4 * section.HalfWidthMm * (section.EdgeHalfThicknessMm * G0 + (section.HalfThicknessMm - section.EdgeHalfThicknessMm) * G1);
+
+    /// <summary>Weighted second moment for bending across the faces, mm⁴. Theory S4.</summary>
+    internal double FlatSecondMomentMm4(in Section section)
+    {
+        double e = section.EdgeHalfThicknessMm, k = section.HalfThicknessMm - e;
+        return 4.0 / 3 * section.HalfWidthMm * (e * e * e * G0 + 3 * e * e * k * G1 + 3 * e * k * k * G2 + k * k * k * G3);
+    }
+
+    /// <summary>Weighted first moment of the half above the middle plane about that plane, mm³: 2w∫h²/2 du. Theory J8.</summary>
+    internal double HalfFirstMomentMm3(in Section section)
+    {
+        double e = section.EdgeHalfThicknessMm, k = section.HalfThicknessMm - e;
+        return section.HalfWidthMm * (e * e * G0 + 2 * e * k * G1 + k * k * G2);
+    }
+}
+
+/// <summary>The numbers of one section by what they are weighted with. Theory J2–J3.</summary>
+/// <param name="Mass">By density.</param>
+/// <param name="Stiff">By modulus.</param>
+/// <param name="Shear">By shear modulus.</param>
+internal readonly record struct SectionNumbers(StripNumbers Mass, StripNumbers Stiff, StripNumbers Shear)
+{
+    internal static SectionNumbers Even(SectionMoments moments)
+    {
+        var plain = StripNumbers.Of(moments);
+        return new(plain, plain, plain);
+    }
+}
+
+/// <summary>The strips of a paddle across its width, from −y to +y.</summary>
+/// <param name="Strips">The strips in order; together they reach beyond any blade on both sides.</param>
+internal sealed record StripLayup(IReadOnlyList<LaidStrip> Strips)
+{
+    /// <summary>Whether all strips are of one wood: then nothing depends on where they meet.</summary>
+    internal bool IsEven { get; } = Strips.All(strip => strip is { MassRatio: 1, ModulusRatio: 1, ShearRatio: 1, StrengthRatio: 1 });
+
+    /// <summary>Least strength across the grain of any strip, against the middle one's.</summary>
+    internal double LeastCrossStrengthRatio { get; } = Strips.Min(strip => strip.CrossStrengthRatio);
+
+    /// <summary>The strip at the edge that bears less across the grain.</summary>
+    internal LaidStrip WeakerEdge => Strips[0].CrossStrengthRatio < Strips[^1].CrossStrengthRatio ? Strips[0] : Strips[^1];
+
+    /// <summary>Numbers of one strip's part of a section: its share of the width, and the integrals of g, g² and g³ over it, each the mean of
+    /// both sides of the centre line. Theory J1.</summary>
+    internal static StripNumbers Part(SectionMoments moments, double halfWidthMm, double fromMm, double toMm)
+    {
+        StripNumbers to = Partial(moments, toMm, halfWidthMm), from = Partial(moments, fromMm, halfWidthMm);
+        return new((to.G0 - from.G0) / 2, (to.G1 - from.G1) / 2, (to.G2 - from.G2) / 2, (to.G3 - from.G3) / 2);
+    }
+
+    /// <summary>The weighted numbers of a section. Theory J2.</summary>
+    internal SectionNumbers Numbers(SectionMoments moments, double halfWidthMm)
+    {
+        StripNumbers mass = default, stiff = default, shear = default;
+        var before = Partial(moments, Strips[0].FromMm, halfWidthMm);
+        foreach (var strip in Strips)
+        {
+            var after = Partial(moments, strip.ToMm, halfWidthMm);
+            var part = new StripNumbers(
+                (after.G0 - before.G0) / 2, (after.G1 - before.G1) / 2, (after.G2 - before.G2) / 2, (after.G3 - before.G3) / 2);
+            mass = mass.Plus(strip.MassRatio, part);
+            stiff = stiff.Plus(strip.ModulusRatio, part);
+            shear = shear.Plus(strip.ShearRatio, part);
+            before = after;
+        }
+
+        return new(mass, stiff, shear);
+    }
+
+    /// <summary>The strip that uses most of its own strength, its stress and its strength against the middle strip's. Theory J4.</summary>
+    /// <param name="bendingMPa">Stress of the middle strip's wood at the section's centre from bending, MPa.</param>
+    /// <param name="thrustMPa">Stress of the middle strip's wood from a thrust, MPa.</param>
+    internal (double StressMPa, double StrengthRatio, int Strip) Governing(in Section section, double bendingMPa, double thrustMPa)
+    {
+        var (most, worst) = (double.NegativeInfinity, (0.0, 1.0, 0));
+        for (var s = 0; s < Strips.Count; s++)
+        {
+            var strip = Strips[s];
+            if (ThicknessShare(section, strip.InnerMm) is not { } share) continue;
+            var stress = strip.ModulusRatio * (share * bendingMPa + thrustMPa);
+            if (stress / strip.StrengthRatio <= most) continue;
+            (most, worst) = (stress / strip.StrengthRatio, (stress, strip.StrengthRatio, s));
+        }
+
+        return worst;
+    }
+
+    /// <summary>Most stress (MPa) from bending of the middle strip's wood at the section's centre that leaves every strip within its own
+    /// strength. Theory J4.</summary>
+    /// <param name="allowedMPa">What the middle strip's wood may bear, MPa.</param>
+    /// <param name="thrustMPa">Stress of the middle strip's wood from a thrust, MPa.</param>
+    internal double MostBendingMPa(in Section section, double allowedMPa, double thrustMPa)
+    {
+        var least = double.PositiveInfinity;
+        foreach (var strip in Strips)
+        {
+            if (ThicknessShare(section, strip.InnerMm) is not { } share) continue;
+            least = Math.Min(least, (allowedMPa * strip.StrengthRatio / strip.ModulusRatio - thrustMPa) / share);
+        }
+
+        return least;
+    }
+
+    /// <summary>Density of a section's wood over the middle strip's. Theory J2.</summary>
+    internal double MassShare(in Section section) => section.AreaMm2 is > 0 and var area
+        ? Numbers(section.Moments, section.HalfWidthMm).Mass.AreaMm2(section) / area
+        : 1;
+
+    /// <summary>Half-thickness of a section at y over that at its centre; null beyond its edge.</summary>
+    internal static double? ThicknessShare(in Section section, double yMm)
+    {
+        if (yMm == 0) return 1;
+        return yMm < section.HalfWidthMm ? section.HalfThicknessAtMm(yMm / section.HalfWidthMm) / section.HalfThicknessMm : null;
+    }
+
+    // ∫ of 1, g, g² and g³ over u from the centre line to y, odd in y. ∫0..u g^k du = G_k·I(u^p; 1/p, kr + 1), I the regularised
+    // incomplete Beta function: t = u^p. Theory J1.
+    private static StripNumbers Partial(SectionMoments m, double yMm, double halfWidthMm)
+    {
+        var distance = Math.Abs(yMm);
+        double sign = Math.Sign(yMm);
+        if (distance >= halfWidthMm) return new(sign, sign * m.G1, sign * m.G2, sign * m.G3);
+        var u = distance / halfWidthMm;
+        if (u == 0) return default;
+        double a = 1 / m.P, x = Math.Pow(u, m.P);
+        double Share(int k) => SpecialFunctions.BetaRegularized(a, k * m.R + 1, x);
+        return new(sign * u, sign * m.G1 * Share(1), sign * m.G2 * Share(2), sign * m.G3 * Share(3));
+    }
+}

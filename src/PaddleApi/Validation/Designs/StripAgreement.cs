@@ -1,0 +1,120 @@
+using FluentValidation;
+using Paddle.Design.Fitting;
+using Paddle.Design.Laminating;
+using Paddle.Design.Request;
+using PaddleApi.Contracts.Problems;
+using Range = Paddle.Design.Outline.Range;
+
+namespace PaddleApi.Validation.Designs;
+
+/// <summary>Strips belong to a laminated paddle, fill its greatest width, and the middle one is of the paddle's wood.</summary>
+internal static class StripAgreement
+{
+    internal const int Fewest = 2;
+    internal const int Most = 15;
+
+    /// <summary>Widths of a strip, mm: thinner ones are veneer, wider than the widest blade there is none (service's own limits).</summary>
+    internal static Range WidthLimitsMm { get; } = new(3, OffsetTable.WidthLimitsMm.Max);
+
+    /// <summary>A glued-up paddle is not cut out of one board.</summary>
+    internal static Fault NotOnOneBoard { get; } = new(
+        "A laminated paddle is not cut out of one board: cut its strips by the list in its answer.", "laminated", Allowed: ["one-piece"], Code: RefusalCodes.NotAccepted);
+
+    internal static void Check(DesignRequest request, ValidationContext<DesignRequest> context)
+    {
+        if (request.Construction is not { } construction) return;
+        if (!DesignDefaults.IsLaminated(request))
+        {
+            NotOfOnePiece(construction, context);
+            return;
+        }
+
+        if (construction.Strips is not { } strips)
+        {
+            context.AddFault("Construction.Strips", new("A laminated paddle needs its strips.", null, Fewest, Most, "strips", Code: RefusalCodes.NoStrips));
+            return;
+        }
+
+        if (strips.Count is < Fewest or > Most)
+        {
+            context.AddFault("Construction.Strips", new("Strips that a maker glues up; one alone is one-piece (service's own limits).", strips.Count, Fewest, Most, "strips"));
+            return;
+        }
+
+        var sound = true;
+        for (var k = 0; k < strips.Count; k++) sound &= CheckStrip(strips[k], k, context);
+        if (!sound) return;
+        CheckMiddle(request, construction, context);
+        CheckWidth(request, construction, context);
+    }
+
+    private static void NotOfOnePiece(ConstructionRequest construction, ValidationContext<DesignRequest> context)
+    {
+        const string Reason = "This belongs to a laminated paddle: leave it out or null, or ask for kind laminated.";
+        if (construction.Strips is { } strips) context.AddFault("Construction.Strips", new(Reason, strips.Count, Code: RefusalCodes.GivenTwice));
+        if (construction.IsMirrored is { } isMirrored) context.AddFault("Construction.IsMirrored", new(Reason, isMirrored, Code: RefusalCodes.GivenTwice));
+        if (construction.Adhesive is { } adhesive && Adhesive.Find(adhesive) is not null)
+            context.AddFault("Construction.Adhesive", new(Reason, FaultValue.Show(adhesive), Code: RefusalCodes.GivenTwice));
+    }
+
+    private static bool CheckStrip(StripRequest strip, int k, ValidationContext<DesignRequest> context)
+    {
+        var path = $"Construction.Strips[{k}]";
+        if (strip.Species is { } species) Stock.CheckSpecies($"{path}.Species", species, context);
+        if (strip.WidthMm is not { } width)
+        {
+            context.AddFault($"{path}.WidthMm", new("Each strip needs its width.", null, WidthLimitsMm.Min, WidthLimitsMm.Max, "mm", Code: RefusalCodes.Missing));
+            return false;
+        }
+
+        if (WidthLimitsMm.Contains(width)) return true;
+        context.AddFault($"{path}.WidthMm", new(
+            "A thinner strip is veneer, a wider one than the widest blade there is not (service's own limits).", FaultValue.Show(width), WidthLimitsMm.Min, WidthLimitsMm.Max, "mm"));
+        return false;
+    }
+
+    private static void CheckMiddle(DesignRequest request, ConstructionRequest construction, ValidationContext<DesignRequest> context)
+    {
+        var strips = construction.Strips!;
+        var middle = construction.IsMirrored == false ? Laminate.MiddleOf([.. strips.Select(strip => strip.WidthMm!.Value)]) : 0;
+        if (request.Wood?.Species is not { } wood || strips[middle].Species is not { } own || own == wood) return;
+        context.AddFault($"Construction.Strips[{middle}].Species", new(
+            "This strip lies on the centre line and is of the paddle's wood, wood.species: leave it null or the same.", FaultValue.Show(own), Allowed: [FaultValue.Shorten(wood)],
+            Code: RefusalCodes.GivenTwice));
+    }
+
+    // The outermost strip may be wider than needed, but each must be touched by the outline.
+    private static void CheckWidth(DesignRequest request, ConstructionRequest construction, ValidationContext<DesignRequest> context)
+    {
+        if (GreatestWidthMm(request) is not { } needed) return;
+        const double Hair = 1e-6;
+        var widths = construction.Strips!.Select(strip => strip.WidthMm!.Value).ToArray();
+        var isMirrored = construction.IsMirrored != false;
+        var together = isMirrored ? 2 * widths.Sum() - widths[0] : widths.Sum();
+        if (together < needed - Hair)
+        {
+            context.AddFault("Construction.Strips", new(
+                "The strips must fill the greatest width of blade and grip, those of a mirrored list counted on both sides.", Math.Round(together, 3), needed, Unit: "mm",
+                Code: RefusalCodes.SizesDisagree));
+        }
+
+        for (var k = 0; k < widths.Length; k++)
+        {
+            var before = widths[..k].Sum();
+            var inner = isMirrored ? (k == 0 ? 0 : before - widths[0] / 2)
+                : Math.Max(0, Math.Max(before - together / 2, together / 2 - before - widths[k]));
+            if (inner < needed / 2 - Hair) continue;
+            context.AddFault($"Construction.Strips[{k}].WidthMm", new(
+                $"This strip lies outside the paddle, which is {needed} mm wide: leave it out.", FaultValue.Show(widths[k]), Code: RefusalCodes.SizesDisagree));
+        }
+    }
+
+    private static double? GreatestWidthMm(DesignRequest request)
+    {
+        var blade = request.Blade?.Offsets is { } offsets
+            ? 2 * offsets.Max(offset => offset.HalfBreadthMm)
+            : request.Blade?.WidthMm ?? DesignDefaults.Family(request)?.DefaultWidthMm;
+        var grip = request.Grip?.WidthMm ?? DesignDefaults.Pattern(request).WidthMm;
+        return blade is { } wide ? Math.Max(wide, grip) : null;
+    }
+}
