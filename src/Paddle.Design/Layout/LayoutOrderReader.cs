@@ -22,7 +22,7 @@ internal static class LayoutOrderReader
     /// <param name="isShopping">Whether its boards are what a shop offers, as many as are needed.</param>
     public static LayoutOrder Read(BoardLayoutRequest request, IReadOnlyList<DesignReport> designs, bool isShopping) => new(
         [.. request.Boards!.Select(board => Board(board, isShopping))],
-        [.. request.Paddles!.Select((paddle, k) => LayoutPaddle.Of(paddle.Id!, designs[k], paddle.Count ?? 1, paddle.Optional ?? false))],
+        [.. request.Paddles!.SelectMany((paddle, k) => LayoutPaddle.Pieces(paddle.Id!, designs[k], paddle.Count ?? 1, paddle.Optional ?? false))],
         GapMm(request.Saw, request.KerfMm, request.ClearanceMm),
         request.PlaningMm ?? UsualPlaningMm,
         TimeSpan.FromMilliseconds(request.TimeLimitMs ?? UsualTimeLimitMs),

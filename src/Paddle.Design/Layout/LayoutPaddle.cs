@@ -18,7 +18,27 @@ internal sealed record LayoutPaddle(
     // Where grip, shaft and the root of the blade end: no knot may be near these, for the bending moment is largest there.
     private const double RootShareOfBlade = 0.15;
 
-    /// <summary>Reads a design.</summary>
+    /// <summary>Whether it is a strip of a glued-up paddle, and no paddle.</summary>
+    public bool IsStrip { get; private init; }
+
+    /// <summary>Reads what is cut for a design: the paddle, or the strips that it is glued up of.</summary>
+    public static IEnumerable<LayoutPaddle> Pieces(string id, DesignReport design, int count, bool isOptional)
+    {
+        if (design.Laminate?.GlueUp.Strips is not { } strips) return [Of(id, design, count, isOptional)];
+        var whole = strips.Sum(strip => strip.Count * strip.CutWidthMm * strip.LengthMm * strip.ThicknessMm);
+        return strips.Select((strip, k) => new LayoutPaddle(
+            FormattableString.Invariant($"{id}: strip {k + 1}"),
+            strip.SpeciesId,
+            new(CubicBezier.Hermite(0, strip.CutWidthMm / 2, 0, strip.LengthMm, strip.CutWidthMm / 2, 0)),
+            new(0, 0, 0, 0, strip.LengthMm),
+            strip.ThicknessMm,
+            design.Specification.Wood.SlopeOfGrain,
+            design.Mass.VolumeCm3 * strip.CutWidthMm * strip.LengthMm * strip.ThicknessMm / whole,
+            strip.Count * count,
+            isOptional) { IsStrip = true });
+    }
+
+    /// <summary>Reads a design of one piece.</summary>
     public static LayoutPaddle Of(string id, DesignReport design, int count, bool isOptional) => new(
         id,
         design.Specification.Wood.SpeciesId,
@@ -36,8 +56,8 @@ internal sealed record LayoutPaddle(
     public double HalfWidthMm { get; } = WidestOf(Outline);
     /// <summary>Area of the face, mm².</summary>
     public double AreaMm2 { get; } = Outline.AreaMm2();
-    /// <summary>From the top of the grip to where a knot begins to be borne, mm.</summary>
-    public double GuardedToMm => Places.ThroatMm + RootShareOfBlade * Places.BladeMm;
+    /// <summary>From the top of the grip to where a knot begins to be borne, mm; a strip only holds none.</summary>
+    public double GuardedToMm => IsStrip ? -1 : Places.ThroatMm + RootShareOfBlade * Places.BladeMm;
 
     private static double WidestOf(HalfBreadthCurve curve)
     {

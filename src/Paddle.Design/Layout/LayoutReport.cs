@@ -77,7 +77,7 @@ internal static class LayoutReport
         {
             var (a, b) = (placements[k - 1], placements[k]);
             var overlap = Math.Min(End(a, paddles[k - 1]), End(b, paddles[k])) - Math.Max(Start(a, paddles[k - 1]), Start(b, paddles[k]));
-            if (a.RotatedDegrees != b.RotatedDegrees && overlap > 0.5 * Math.Min(paddles[k - 1].LengthMm, paddles[k].LengthMm)) yield return $"{Name(a)} and {Name(b)}";
+            if (!paddles[k].IsStrip && !paddles[k - 1].IsStrip && a.RotatedDegrees != b.RotatedDegrees && overlap > 0.5 * Math.Min(paddles[k - 1].LengthMm, paddles[k].LengthMm)) yield return $"{Name(a)} and {Name(b)}";
         }
     }
 

@@ -84,9 +84,10 @@ internal static class BoardLayoutView
             var middle = At(place.XMm + sign * (paddle.Places.ThroatMm + 0.55 * paddle.Places.BladeMm), place.YMm);
             sketch.Fitted($"{place.PaddleId} no. {place.Copy}", middle.X, middle.Y - 1, letter, paddle.Places.BladeMm * scale * 0.7, strong: true);
             row += 1.8 * letter;
-            sketch.Text(
-                $"{place.PaddleId} no. {place.Copy}: centre line {Text(place.YMm)} from the near edge; from the left end, top of the grip at {Text(grip)}, throat at "
-                + $"{Text(place.XMm + sign * paddle.Places.ThroatMm)}, tip at {Text(tip)}", left, row, letter);
+            var along = paddle.IsStrip
+                ? $"ends at {Text(Math.Min(grip, tip))} and {Text(Math.Max(grip, tip))}, {Text(2 * paddle.HalfWidthMm)} wide"
+                : $"top of the grip at {Text(grip)}, throat at {Text(place.XMm + sign * paddle.Places.ThroatMm)}, tip at {Text(tip)}";
+            sketch.Text($"{place.PaddleId} no. {place.Copy}: centre line {Text(place.YMm)} from the near edge; from the left end, {along}", left, row, letter);
         }
 
         return row + 4 * letter;

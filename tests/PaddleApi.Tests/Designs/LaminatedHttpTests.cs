@@ -55,9 +55,9 @@ public sealed class LaminatedHttpTests(ApiFixture api)
         Assert.Equal("white-ash", echo.GetProperty("strips")[0].GetProperty("species").GetString());
     }
 
-    // Files and the build know its weight; a board knows that it is not cut out of it.
+    // Files and the build know its weight; its strips come out of boards of their own woods.
     [Fact]
-    public async Task Files_and_build_are_made_and_boards_refuse()
+    public async Task Files_and_build_are_made_and_its_strips_laid_on_boards()
     {
         var posted = await Post("/v1/designs", Requests.With("/construction=" + Requests.Wings));
         var links = posted.GetProperty("links");
@@ -69,12 +69,14 @@ public sealed class LaminatedHttpTests(ApiFixture api)
         var sanded = stages[^2].GetProperty("massG").GetProperty("value").GetDouble();
         Assert.Equal(posted.GetProperty("mass").GetProperty("totalG").GetDouble(), sanded, 0.01 * sanded);
 
-        using var content = new StringContent(
-            $$"""{"boards":[{"id":"A","lengthMm":2000,"widthMm":200,"thicknessMm":40,"species":"white-ash"}],"paddles":[{"id":"glued","designCode":"{{posted.GetProperty("designCode").GetString()}}"}]}""",
-            Encoding.UTF8, "application/json");
-        using var refused = await api.Client.PostAsync("/v1/board-layouts", content);
-        Assert.Equal(HttpStatusCode.UnprocessableEntity, refused.StatusCode);
-        Assert.Contains("cut its strips by the list", await refused.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+        var strips = posted.GetProperty("construction").GetProperty("strips").EnumerateArray().ToList();
+        var woods = strips.Select(strip => strip.GetProperty("species").GetString()!).Distinct().ToList();
+        var boards = string.Join(',', woods.Select(wood => $$"""{"id":"{{wood}}","lengthMm":1800,"widthMm":200,"thicknessMm":40,"species":"{{wood}}"}"""));
+        var layout = await Post(
+            "/v1/board-layouts", $$"""{"boards":[{{boards}}],"paddles":[{"id":"glued","designCode":"{{posted.GetProperty("designCode").GetString()}}"}]}""");
+        Assert.Empty(layout.GetProperty("unplaced").EnumerateArray());
+        Assert.Equal(strips.Sum(strip => strip.GetProperty("count").GetInt32()), layout.GetProperty("placements").GetArrayLength());
+        Assert.Equal(woods.Order(), layout.GetProperty("boards").EnumerateArray().Select(board => board.GetProperty("boardId").GetString()!).Order());
     }
 
     private async Task<JsonElement> Post(string address, string json)

@@ -31,7 +31,7 @@ internal static class BoardLayoutEndpoints
         Map(routes, "/v1/board-layouts", isShopping: false).Describe("createBoardLayout", "Which paddle out of which board?",
             "Lays paddles out on the boards in the rack by their true outlines, head to tail where that saves wood: as many of the required ones "
             + "as can be, then the optional ones, on the least area of board. Every outline keeps its distance from the others, from defects and "
-            + "from the board's edges, and lies along the board, since grain decides strength. What finds no place is answered with what stopped it and "
+            + "from the board's edges, and lies along the board, since grain decides strength. A paddle glued up of strips is laid out strip by strip, each on a board of its wood. What finds no place is answered with what stopped it and "
             + "the smallest board that would do. Ask for image/svg+xml to have every board drawn to chalk from.")
             .RequestExample("rack", "Two sizes of a hire fleet out of three boards, one with a knot", BoardExamples.Rack)
             .ResponseExample("rack", "Where they lie", static () => new BoardLayoutResponse(EngineVersion.Text, Lay(BoardExamples.Rack, false)));

@@ -24,15 +24,13 @@ internal static class WantedDesigns
             if (paddles[k].DesignCode is { } code)
             {
                 var (read, problem) = DesignService.Read(code);
-                if (problem is null && read!.Specification.Laminate is not null) faults.Add((JsonPointers.Append(place, "designCode"), StripAgreement.NotOnOneBoard));
-                else if (problem is null) designs.Add(DesignService.Evaluate(read!, code).Report);
+                if (problem is null) designs.Add(DesignService.Evaluate(read!, code).Report);
                 else faults.Add((JsonPointers.Append(place, "designCode"), new(problem.Detail, FaultValue.Show(code))));
                 continue;
             }
 
             var own = Faults(paddles[k].Design!, JsonPointers.Append(place, "design"));
             faults.AddRange(own);
-            if (DesignDefaults.IsLaminated(paddles[k].Design!)) faults.Add((JsonPointers.Append(place, "design") + "/construction/kind", StripAgreement.NotOnOneBoard));
             if (own.Count == 0) designs.Add(DesignService.Compute(paddles[k].Design!, cancellation).Report);
         }
 

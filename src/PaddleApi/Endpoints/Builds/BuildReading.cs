@@ -27,7 +27,8 @@ internal static class BuildReading
 
     /// <summary>The paddle on the maker's own board; null where its sizes are not stated.</summary>
     internal static BoardPlan? Plan(BoardSizes board, BuildSheet sheet, BuildChoices choices, DesignReport report, CancellationToken cancellation) =>
-        board is { BoardLengthMm: { } length, BoardWidthMm: { } width }
+        // Strips come out of boards of several woods: /v1/board-layouts lays those out.
+        board is { BoardLengthMm: { } length, BoardWidthMm: { } width } && report.Laminate is null
             ? BoardPlan.For(report, length, width, sheet.Blank.ThicknessMm, Options(choices).Saw, cancellation) : null;
 
     /// <summary>The paddle in a climate that its validator has passed; null where none is stated.</summary>
