@@ -35,7 +35,8 @@ internal sealed record LayoutPaddle(
             design.Specification.Wood.SlopeOfGrain,
             design.Mass.VolumeCm3 * strip.CutWidthMm * strip.LengthMm * strip.ThicknessMm / whole,
             strip.Count * count,
-            isOptional) { IsStrip = true });
+            isOptional)
+        { IsStrip = true });
     }
 
     /// <summary>Reads a design of one piece.</summary>
