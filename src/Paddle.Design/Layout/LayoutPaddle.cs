@@ -17,6 +17,9 @@ internal sealed record LayoutPaddle(
 {
     // Where grip, shaft and the root of the blade end: no knot may be near these, for the bending moment is largest there.
     private const double RootShareOfBlade = 0.15;
+    // The widest place is looked for in two looks, the second around what the first found.
+    private const int Looks = 1000;
+    private const double StepMm = 3;
 
     /// <summary>Whether it is a strip of a glued-up paddle, and no paddle.</summary>
     public bool IsStrip { get; private init; }
@@ -74,7 +77,4 @@ internal sealed record LayoutPaddle(
             return (xs[at], halves[at]);
         }
     }
-
-    private const int Looks = 1000;
-    private const double StepMm = 3;
 }

@@ -39,7 +39,7 @@ internal static class Offcuts
                 int first = Math.Max(0, from - one.StartMm - (int)gapMm), end = Math.Min(half.Length, to - one.StartMm + (int)gapMm);
                 if (first >= end) continue;
                 var widest = 0f;
-                foreach (var one2 in half[first..end]) widest = Math.Max(widest, one2);
+                foreach (var breadth in half[first..end]) widest = Math.Max(widest, breadth);
                 columns[x].Add((one.CentreMm - widest - gapMm, one.CentreMm + widest + gapMm));
             }
 
