@@ -121,7 +121,7 @@ internal sealed record BuildSheet(
             tip,
             choice.TipReinforcement,
             BuildAssumptions.For(wood, units),
-            ToolList.For(facts, finish, SandingPlan.All))
+            ToolList.For(facts, finish, SandingPlan.All, report.Laminate))
         {
             GlueUp = GlueUpWords.For(report),
         };

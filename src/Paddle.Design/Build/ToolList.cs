@@ -1,5 +1,6 @@
 using System.Globalization;
 using Paddle.Design.Finishing;
+using Paddle.Design.Laminating;
 using Paddle.Design.Units;
 
 namespace Paddle.Design.Build;
@@ -7,7 +8,8 @@ namespace Paddle.Design.Build;
 /// <summary>What to have at hand before the first cut, one line a kind of work. Common practice, no source.</summary>
 internal static class ToolList
 {
-    internal static IReadOnlyList<string> For(BuildFacts facts, FinishPlan finish, IReadOnlyList<SandingStep> sanding)
+    /// <param name="glued">The glue-up; null of one piece.</param>
+    internal static IReadOnlyList<string> For(BuildFacts facts, FinishPlan finish, IReadOnlyList<SandingStep> sanding, LaminateReport? glued)
     {
         var (units, choice) = (facts.Units, facts.Finish);
         var pots = string.Join(", ", ((string?[])
@@ -22,6 +24,9 @@ internal static class ToolList
             $"To mark and measure: {(units == DrawingUnits.Metric ? "steel rule and tape in millimetres" : "steel rule in 1/32 in and tape")}, caliper, square, pencil, half template, "
                 + $"scale that reads {(units == DrawingUnits.Metric ? "1 g" : "a tenth of an ounce")}, thin edge to balance on",
             $"To saw: {(facts.Saw == OutlineSaw.Jigsaw ? "jigsaw with a long blade for thick wood" : "band saw or hand saw")}, fine back saw for the grip's kerf",
+            .. glued is null
+                ? (string[])[]
+                : [string.Create(CultureInfo.InvariantCulture, $"To glue up: {glued.GlueUp.Clamps} clamps, battens and release film, {glued.Laminate.Adhesive.Name} {DrawnAmount.Mass(glued.GlueUp.GlueG, units)}, spreader, nitrile gloves")],
             "To hold: bench, vice with soft jaws, two clamps",
             $"To shape: block plane, spokeshave, cabinet scraper, chisel, half-round rasp, spar gauge with {facts.Gauge.Between(units)} between its fences; if you like, power plane and router",
             $"To sand: sanding block, {string.Join(", ", sanding.SelectMany(step => step.Grits).Distinct().Order().Select(grit => string.Create(CultureInfo.InvariantCulture, $"P{grit}")))}",

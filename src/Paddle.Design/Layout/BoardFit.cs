@@ -1,6 +1,5 @@
 using System.Text.Json.Serialization;
 using Paddle.Design.Request;
-using Paddle.Design.Units;
 
 namespace Paddle.Design.Layout;
 
@@ -148,7 +147,7 @@ internal sealed record BoardFit(
             Change("/blade/lengthMm", lengthMm, blade.LengthMm, blade.LengthMm < lengthMm
                 ? "The board is no longer." : "Longer, so that the narrower blade keeps as much of its area as it can.");
             Change("/blade/widthMm", widthMm, blade.WidthMm, count == 1 ? "The board is no wider." : "Blade beside shaft, so many lie on the board.");
-            return new(found.Request, found.Report, LayoutReport.Of(found.Order, DrawingUnits.Metric, cancellation), count, changes, []);
+            return new(found.Request, found.Report, LayoutReport.Of(found.Order, found.Report.Specification.Units, cancellation), count, changes, []);
         }
     }
 

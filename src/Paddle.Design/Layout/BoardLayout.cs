@@ -29,7 +29,11 @@ public record BoardLayout(
 /// <param name="YMm">Place of its centre line across the board, mm.</param>
 /// <param name="RotatedDegrees">0, or 180 with the tip where X is least.</param>
 public sealed record PaddlePlacement(
-    string PaddleId, int Copy, string BoardId, int BoardCopy, double XMm, double YMm, int RotatedDegrees);
+    string PaddleId, int Copy, string BoardId, int BoardCopy, double XMm, double YMm, int RotatedDegrees)
+{
+    /// <summary>What it is called on drawings and in sentences.</summary>
+    internal string Name => FormattableString.Invariant($"{PaddleId} no. {Copy}");
+}
 
 /// <summary>Paddles that found no place.</summary>
 /// <param name="PaddleId">Which.</param>

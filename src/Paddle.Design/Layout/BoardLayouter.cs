@@ -6,7 +6,11 @@ namespace Paddle.Design.Layout;
 /// <param name="Limit">Longest time for the search.</param>
 /// <param name="IsByPrice">Whether the cheapest boards are sought, and not the least area.</param>
 internal sealed record LayoutOrder(
-    IReadOnlyList<RackBoard> Boards, IReadOnlyList<LayoutPaddle> Paddles, double GapMm, double PlaningMm, TimeSpan Limit, bool IsByPrice);
+    IReadOnlyList<RackBoard> Boards, IReadOnlyList<LayoutPaddle> Paddles, double GapMm, double PlaningMm, TimeSpan Limit, bool IsByPrice)
+{
+    /// <summary>The paddle of a placement.</summary>
+    public LayoutPaddle PaddleOf(PaddlePlacement place) => Paddles.First(paddle => paddle.Id == place.PaddleId);
+}
 
 /// <summary>A board with the paddles that come out of it.</summary>
 /// <param name="Board">Which kind of board.</param>

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Paddle.Design.Boards;
 using Paddle.Design.Build;
 using Paddle.Design.Units;
@@ -48,7 +47,7 @@ internal static class LayoutReport
     private static CutBoard Board(LayoutOrder order, SolvedLayout solved, FilledBoard filled, PaddlePlacement[] placements, DrawingUnits units)
     {
         var board = order.Boards[filled.Board];
-        LayoutPaddle[] paddles = [.. placements.Select(one => order.Paddles.First(paddle => paddle.Id == one.PaddleId))];
+        LayoutPaddle[] paddles = [.. placements.Select(order.PaddleOf)];
         var low = placements.Zip(paddles, (one, paddle) => one.YMm - paddle.HalfWidthMm).Min();
         var high = placements.Zip(paddles, (one, paddle) => one.YMm + paddle.HalfWidthMm).Max();
         var gap = ExactClearance.LeastMm([.. placements.Zip(paddles, (one, paddle) => ExactClearance.Outline(paddle, one))]);
@@ -77,7 +76,7 @@ internal static class LayoutReport
         {
             var (a, b) = (placements[k - 1], placements[k]);
             var overlap = Math.Min(End(a, paddles[k - 1]), End(b, paddles[k])) - Math.Max(Start(a, paddles[k - 1]), Start(b, paddles[k]));
-            if (!paddles[k].IsStrip && !paddles[k - 1].IsStrip && a.RotatedDegrees != b.RotatedDegrees && overlap > 0.5 * Math.Min(paddles[k - 1].LengthMm, paddles[k].LengthMm)) yield return $"{Name(a)} and {Name(b)}";
+            if (!paddles[k].IsStrip && !paddles[k - 1].IsStrip && a.RotatedDegrees != b.RotatedDegrees && overlap > 0.5 * Math.Min(paddles[k - 1].LengthMm, paddles[k].LengthMm)) yield return $"{a.Name} and {b.Name}";
         }
     }
 
@@ -105,8 +104,8 @@ internal static class LayoutReport
             for (var k = 0; k < order.Count; k++)
             {
                 cuts.Add(k < order.Count - 1
-                    ? $"Saw between {Name(order[k].One)} and {Name(order[k + 1].One)} along the gap, then free {Name(order[k].One)}."
-                    : $"Free {Name(order[k].One)}.");
+                    ? $"Saw between {order[k].One.Name} and {order[k + 1].One.Name} along the gap, then free {order[k].One.Name}."
+                    : $"Free {order[k].One.Name}.");
             }
         }
 
@@ -149,13 +148,11 @@ internal static class LayoutReport
 
     private static double EndRoom(LayoutOrder order, RackBoard board, PaddlePlacement place)
     {
-        var paddle = order.Paddles.First(one => one.Id == place.PaddleId);
+        var paddle = order.PaddleOf(place);
         return Math.Min(Start(place, paddle), board.LengthMm - End(place, paddle));
     }
 
     private static double Start(PaddlePlacement one, LayoutPaddle paddle) => one.RotatedDegrees == 0 ? one.XMm : one.XMm - paddle.LengthMm;
 
     private static double End(PaddlePlacement one, LayoutPaddle paddle) => Start(one, paddle) + paddle.LengthMm;
-
-    private static string Name(PaddlePlacement one) => string.Create(CultureInfo.InvariantCulture, $"{one.PaddleId} no. {one.Copy}");
 }

@@ -9,7 +9,7 @@ internal sealed class LayoutShape
     // Beside the rest of the blade a defect only must not touch the line.
     private const float ClearOfLineMm = 0.5f;
     // A quarter of a millimetre: with the slopes of an outline the distance is then a tenth of a millimetre too long at most.
-    private const double FineMm = 0.25;
+    private const double FineMm = 0.25, CoarseMm = 1;
 
     private readonly Silhouette[] coarse;
     private readonly Lazy<Silhouette>[] fine;
@@ -26,7 +26,7 @@ internal sealed class LayoutShape
     /// <summary>Reads a paddle.</summary>
     public static LayoutShape Of(LayoutPaddle paddle, double gapMm)
     {
-        Silhouette[] coarse = [.. Ways.Select(isTurned => Silhouette.Of(paddle.Outline, isTurned, gapMm, 1))];
+        Silhouette[] coarse = [.. Ways.Select(isTurned => Silhouette.Of(paddle.Outline, isTurned, gapMm, CoarseMm))];
         Lazy<Silhouette>[] fine = [.. Ways.Select(isTurned => new Lazy<Silhouette>(() => Silhouette.Of(paddle.Outline, isTurned, gapMm, FineMm)))];
         return new(paddle.LengthMm, paddle.HalfWidthMm, paddle.AreaMm2, coarse, fine, [.. Ways.Select((isTurned, way) => Guard(paddle, coarse[way], isTurned))]);
     }
@@ -41,23 +41,13 @@ internal sealed class LayoutShape
 
     private static float[] Guard(LayoutPaddle paddle, Silhouette face, bool isTurned)
     {
-        var half = face.HalfMm;
-        var guard = new float[half.Length];
-        for (var k = 0; k < guard.Length; k++)
+        var guarded = face.HalfMm.ToArray();
+        for (var k = 0; k < guarded.Length; k++)
         {
-            guard[k] = Math.Max(guard[k], half[k] + ClearOfLineMm);
-            var fromGrip = isTurned ? paddle.LengthMm - k : k;
-            if (fromGrip > paddle.GuardedToMm) continue;
-            var reach = (int)DefectMarginMm;
-            for (var t = -reach; t <= reach; t++)
-            {
-                if (k + t < 0 || k + t >= guard.Length) continue;
-                var apart = Math.Max(0, Math.Abs(t) - 1);
-                var more = (float)Math.Sqrt(DefectMarginMm * DefectMarginMm - apart * apart);
-                guard[k + t] = Math.Max(guard[k + t], half[k] + more);
-            }
+            if ((isTurned ? paddle.LengthMm - k : k) > paddle.GuardedToMm) guarded[k] = float.NegativeInfinity;
         }
 
-        return guard;
+        var (wide, reach) = Silhouette.Widen(guarded, DefectMarginMm, CoarseMm);
+        return [.. guarded.Select((_, k) => Math.Max(face.HalfMm[k] + ClearOfLineMm, wide[k + reach]))];
     }
 }

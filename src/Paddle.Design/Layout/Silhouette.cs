@@ -68,8 +68,9 @@ internal sealed class Silhouette
         return result;
     }
 
-    // The set of points nearer than the gap, in cells: a point of cell k and one of cell m are |k − m| − 1 cells apart at least.
-    private static (float[] Wide, int Reach) Widen(float[] half, double gapMm, double cellMm)
+    /// <summary>Half-breadths widened as a disc widens them. A point of cell k and one of cell m are |k − m| − 1 cells apart at least.</summary>
+    /// <returns>The widened half-breadths, and how many cells before the first they begin.</returns>
+    internal static (float[] Wide, int Reach) Widen(float[] half, double gapMm, double cellMm)
     {
         var reach = (int)Math.Ceiling(gapMm / cellMm);
         var wide = new float[half.Length + 2 * reach];

@@ -75,19 +75,19 @@ internal static class BoardLayoutView
         var places = layout.Placements.Where(one => one.BoardId == cut.BoardId && one.BoardCopy == cut.Copy).OrderByDescending(one => one.YMm);
         foreach (var place in places)
         {
-            var paddle = order.Paddles.First(one => one.Id == place.PaddleId);
+            var paddle = order.PaddleOf(place);
             var sign = place.RotatedDegrees == 0 ? 1 : -1;
             var path = FacePaths.Whole(paddle.Outline, 0, 0).Map(point => At(place.XMm + sign * point.X, place.YMm - sign * point.Y));
             sketch.Path(path, LineKind.Visible, Layer.Outline, css: OutlineCss);
             var (grip, tip) = (place.XMm, place.XMm + sign * paddle.LengthMm);
             sketch.Path(SheetPath.Line(At(grip, place.YMm).X, At(grip, place.YMm).Y, At(tip, place.YMm).X, At(tip, place.YMm).Y), LineKind.Centre, Layer.Centre);
             var middle = At(place.XMm + sign * (paddle.Places.ThroatMm + 0.55 * paddle.Places.BladeMm), place.YMm);
-            sketch.Fitted($"{place.PaddleId} no. {place.Copy}", middle.X, middle.Y - 1, letter, paddle.Places.BladeMm * scale * 0.7, strong: true);
+            sketch.Fitted(place.Name, middle.X, middle.Y - 1, letter, paddle.Places.BladeMm * scale * 0.7, strong: true);
             row += 1.8 * letter;
             var along = paddle.IsStrip
                 ? $"ends at {Text(Math.Min(grip, tip))} and {Text(Math.Max(grip, tip))}, {Text(2 * paddle.HalfWidthMm)} wide"
                 : $"top of the grip at {Text(grip)}, throat at {Text(place.XMm + sign * paddle.Places.ThroatMm)}, tip at {Text(tip)}";
-            sketch.Text($"{place.PaddleId} no. {place.Copy}: centre line {Text(place.YMm)} from the near edge; from the left end, {along}", left, row, letter);
+            sketch.Text($"{place.Name}: centre line {Text(place.YMm)} from the near edge; from the left end, {along}", left, row, letter);
         }
 
         return row + 4 * letter;

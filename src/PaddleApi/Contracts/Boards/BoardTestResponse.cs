@@ -1,4 +1,5 @@
 using System.Text.Json.Serialization;
+using Paddle.Design.Build;
 using PaddleApi.Contracts.Numbers;
 
 namespace PaddleApi.Contracts.Boards;
@@ -26,8 +27,8 @@ internal sealed record BoardTestResponse(
     BoardFigure? ModulusMPa,
     BoardFigure? ApparentModulusMPa,
     MeasuredWood Wood,
-    IReadOnlyList<CodedText> Corrections,
-    IReadOnlyList<CodedText> Warnings);
+    IReadOnlyList<CodedNote> Corrections,
+    IReadOnlyList<CodedNote> Warnings);
 
 /// <summary>
 /// A modulus by the plain beam formula. A sag's, <c>P L³/(48 I y)</c>, holds the shear of its own span and thickness, a tone's the shear

@@ -1,4 +1,5 @@
 using System.Text.Json.Serialization;
+using Paddle.Design.Build;
 using PaddleApi.Contracts.Numbers;
 
 namespace PaddleApi.Contracts.Builds;
@@ -47,7 +48,7 @@ internal sealed record BalanceCorrectionResponse(
     CorrectedPaddle? Corrected,
     bool? Achievable,
     CorrectionChoices? LeastBad,
-    IReadOnlyList<CodedText> Advice);
+    IReadOnlyList<CodedNote> Advice);
 
 /// <summary>A reading that does not fit; where none is to blame by itself, the readings together, without figures.</summary>
 /// <param name="Code">

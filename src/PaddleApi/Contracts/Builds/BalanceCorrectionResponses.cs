@@ -47,7 +47,7 @@ internal static class BalanceCorrectionResponses
                 : null,
             outlook?.Achievable,
             outlook?.LeastBad is { } left ? new(left.AcceptOffsetMm, left.MoveLowerHandMm, left.AddAtTipG, left.AddAtGripG) : null,
-            [.. words.Advice.Select(note => new CodedText(note.Code, note.Text))]);
+            words.Advice);
     }
 
     private static CorrectionDoubt Doubt(CodedNote note, ReadingDoubt? doubt) => doubt is null

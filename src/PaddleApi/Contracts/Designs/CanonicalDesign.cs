@@ -306,22 +306,12 @@ internal static class CanonicalDesign
 
         internal List<OffsetRequest>? Offsets()
         {
-            switch (Next())
-            {
-                case JsonTokenType.Null:
-                    return null;
-                case JsonTokenType.StartArray:
-                    break;
-                default:
-                    throw new JsonException();
-            }
-
+            if (!BeginsList()) return null;
             var offsets = new List<OffsetRequest>();
             while (json.Read() && json.TokenType == JsonTokenType.Number)
             {
                 var x = json.GetDouble();
-                if (!json.Read() || json.TokenType != JsonTokenType.Number) throw new JsonException();
-                offsets.Add(new() { XMm = x, HalfBreadthMm = json.GetDouble() });
+                offsets.Add(new() { XMm = x, HalfBreadthMm = SecondOfPair() });
             }
 
             return json.TokenType == JsonTokenType.EndArray ? offsets : throw new JsonException();
@@ -337,26 +327,26 @@ internal static class CanonicalDesign
 
         internal List<StripRequest>? Strips()
         {
-            switch (Next())
-            {
-                case JsonTokenType.Null:
-                    return null;
-                case JsonTokenType.StartArray:
-                    break;
-                default:
-                    throw new JsonException();
-            }
-
+            if (!BeginsList()) return null;
             var strips = new List<StripRequest>();
             while (json.Read() && json.TokenType == JsonTokenType.String)
             {
                 var species = ReadString();
-                if (!json.Read() || json.TokenType != JsonTokenType.Number) throw new JsonException();
-                strips.Add(new() { Species = species, WidthMm = json.GetDouble() });
+                strips.Add(new() { Species = species, WidthMm = SecondOfPair() });
             }
 
             return json.TokenType == JsonTokenType.EndArray ? strips : throw new JsonException();
         }
+
+        private bool BeginsList() => Next() switch
+        {
+            JsonTokenType.Null => false,
+            JsonTokenType.StartArray => true,
+            _ => throw new JsonException(),
+        };
+
+        // The lists within the list hold pairs, and the second of each is a number.
+        private double SecondOfPair() => json.Read() && json.TokenType == JsonTokenType.Number ? json.GetDouble() : throw new JsonException();
 
         // A value more than this version knows was written by a later one; to drop it would be to build another paddle.
         internal bool IsAtEnd() => (ended || (json.Read() && json.TokenType == JsonTokenType.EndArray)) && !json.Read();

@@ -1,7 +1,6 @@
 using System.Globalization;
 using Paddle.Design.Build;
 using Paddle.Design.Request;
-using PaddleApi.Contracts;
 using PaddleApi.Contracts.Boards;
 using PaddleApi.Contracts.Problems;
 using PaddleApi.Hosting;
@@ -30,14 +29,12 @@ internal static class BoardTestAnswers
             test.Stiffness is { } stiff ? Figure(stiff.ModulusMPa) : null,
             test.Stiffness is { } apparent ? Figure(apparent.ApparentModulusMPa) : null,
             new(reading.SpeciesId, reading.MoisturePercent, test.DensityKgM3.Value, test.Stiffness?.ApparentModulusMPa.Value),
-            [.. test.Corrections.Select(Coded)],
-            [.. test.Warnings.Select(Coded), .. Unpasteable(test, reading)]);
+            test.Corrections,
+            [.. test.Warnings, .. Unpasteable(test, reading)]);
     }
 
-    private static CodedText Coded(CodedNote note) => new(note.Code, note.Text);
-
     // A design asks for narrower ranges than a test does: whoever pastes the wood is told before the design refuses it.
-    private static IEnumerable<CodedText> Unpasteable(BoardTest test, BoardReading reading)
+    private static IEnumerable<CodedNote> Unpasteable(BoardTest test, BoardReading reading)
     {
         var pasted = new WoodRequest
         {
