@@ -31,7 +31,8 @@ public sealed record GlueUp(
     /// <summary>Source of the allowances and of the clamps' spacing.</summary>
     public const string Source = "allowances: common practice, no source; clamps: pressure spreads under 45 degrees from each (common practice, no source)";
 
-    private const double EndTrimMm = 25, EdgePlaningMm = 1, FacePlaningMm = 1, KerfMm = 3, LeastSpacingMm = 75, MostSpacingMm = 150;
+    internal const double EndTrimMm = 25, FacePlaningMm = 1;
+    private const double EdgePlaningMm = 1, KerfMm = 3, LeastSpacingMm = 75, MostSpacingMm = 150;
     private const double ShortestGapMm = 150; // strips with less than this between them are cut in one
     private const double MixingLoss = 1.2;    // what stays in the pot and on the roller, common practice, no source
 
@@ -45,7 +46,7 @@ public sealed record GlueUp(
             double from = k == 0 ? -laminate.WidthMm / 2 : lines[k - 1], to = k == lines.Count ? laminate.WidthMm / 2 : lines[k];
             var inner = from < 0 && to > 0 ? 0 : Math.Min(Math.Abs(from), Math.Abs(to));
             foreach (var (start, end) in Stretches(stations, inner))
-                pieces.Add(new(k, inner, start, end, Thickest(stations, inner, start, end) + 2 * FacePlaningMm, laminate.Across[k]));
+                pieces.Add(new(k, inner, start, end, Thickest(stations, inner, start, end) + 2 * FacePlaningMm, laminate.Across[k], Widest(stations, start, end) - inner));
         }
 
         // A joint is as long and as thick as the piece on its outer side. Two strips that meet on the centre line have one joint.
@@ -70,7 +71,7 @@ public sealed record GlueUp(
     private static (double Inner, StripToCut Strip) Cut(IEnumerable<Piece> alike)
     {
         var piece = alike.First();
-        var width = piece.Strip.WidthMm;
+        var width = piece.WidthMm;
         return (piece.InnerMm, new(
             piece.Strip.Wood.SpeciesId, alike.Count(), piece.Part, width, width + 2 * EdgePlaningMm, width + 2 * EdgePlaningMm + KerfMm,
             Math.Ceiling(piece.CutLengthMm), Math.Ceiling(10 * piece.ThicknessMm) / 10, piece.StartMm, piece.EndMm));
@@ -94,6 +95,9 @@ public sealed record GlueUp(
         return found;
     }
 
+    private static double Widest(PaddleSolid solid, double start, double end) =>
+        Enumerable.Range(0, solid.Count).Where(i => solid.X[i] >= start && solid.X[i] <= end).Max(i => solid.HalfWidth[i]);
+
     private static double Thickest(PaddleSolid solid, double innerMm, double start, double end)
     {
         var thickest = 0.0;
@@ -107,11 +111,14 @@ public sealed record GlueUp(
         return thickest;
     }
 
-    private sealed record Piece(int Place, double InnerMm, double StartMm, double EndMm, double ThicknessMm, Strip Strip)
+    private sealed record Piece(int Place, double InnerMm, double StartMm, double EndMm, double ThicknessMm, Strip Strip, double ReachMm)
     {
         internal double CutLengthMm => EndMm - StartMm + 2 * EndTrimMm;
 
         internal string Part => InnerMm == 0 || (StartMm < 200 && EndMm - StartMm > 500) ? "whole" : StartMm < 200 ? "grip" : "blade";
+
+        // The blade's strips are as wide as they are listed; a grip asks for less of them.
+        internal double WidthMm => Part == "grip" ? Math.Min(Strip.WidthMm, Math.Ceiling(ReachMm - 1e-6)) : Strip.WidthMm;
 
         // Both sides of a mirrored paddle are cut alike.
         internal (string, double, double, double, double) Kind =>

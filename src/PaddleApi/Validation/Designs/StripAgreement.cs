@@ -2,7 +2,6 @@ using FluentValidation;
 using Paddle.Design.Fitting;
 using Paddle.Design.Laminating;
 using Paddle.Design.Request;
-using PaddleApi.Contracts.Problems;
 using Range = Paddle.Design.Outline.Range;
 
 namespace PaddleApi.Validation.Designs;
@@ -15,10 +14,6 @@ internal static class StripAgreement
 
     /// <summary>Widths of a strip, mm: thinner ones are veneer, wider than the widest blade there is none (service's own limits).</summary>
     internal static Range WidthLimitsMm { get; } = new(3, OffsetTable.WidthLimitsMm.Max);
-
-    /// <summary>A glued-up paddle is not cut out of one board.</summary>
-    internal static Fault NotOnOneBoard { get; } = new(
-        "A laminated paddle is not cut out of one board: cut its strips by the list in its answer.", "laminated", Allowed: ["one-piece"], Code: RefusalCodes.NotAccepted);
 
     internal static void Check(DesignRequest request, ValidationContext<DesignRequest> context)
     {
@@ -73,10 +68,18 @@ internal static class StripAgreement
         return false;
     }
 
+    /// <summary>The strip on the centre line; null where the strips are not sound.</summary>
+    internal static StripRequest? Middle(DesignRequest request) =>
+        request.Construction is { Strips: { Count: > 0 and <= Most } strips } construction && strips.All(strip => strip is { WidthMm: > 0 })
+            ? strips[MiddleOf(construction)] : null;
+
+    private static int MiddleOf(ConstructionRequest construction) =>
+        construction.IsMirrored == false ? Laminate.MiddleOf([.. construction.Strips!.Select(strip => strip.WidthMm!.Value)]) : 0;
+
     private static void CheckMiddle(DesignRequest request, ConstructionRequest construction, ValidationContext<DesignRequest> context)
     {
         var strips = construction.Strips!;
-        var middle = construction.IsMirrored == false ? Laminate.MiddleOf([.. strips.Select(strip => strip.WidthMm!.Value)]) : 0;
+        var middle = MiddleOf(construction);
         if (request.Wood?.Species is not { } wood || strips[middle].Species is not { } own || own == wood) return;
         context.AddFault($"Construction.Strips[{middle}].Species", new(
             "This strip lies on the centre line and is of the paddle's wood, wood.species: leave it null or the same.", FaultValue.Show(own), Allowed: [FaultValue.Shorten(wood)],
