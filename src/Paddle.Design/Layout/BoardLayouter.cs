@@ -75,14 +75,14 @@ internal sealed class BoardLayouter
     {
         var layouter = new BoardLayouter(order, cancellation);
         int[] all = [.. order.Paddles.SelectMany((paddle, p) => Enumerable.Repeat(p, paddle.Count)).OrderByDescending(p => order.Paddles[p].HalfWidthMm)];
-        return (layouter.Row(all) ?? layouter.Packed(0, all)) is { } one
+        return (order.Paddles.Any(paddle => paddle.IsStrip) ? layouter.StripsOnFirst(all) : layouter.Packed(0, all)) is { } one
             ? new(layouter.Closely([one]), layouter.shapes, (_, _) => true, IsCutShort: false) : null;
     }
 
     // Strips are laid the widest first: a look for the least width would lay the narrow ones below all others.
-    private FilledBoard? Row(int[] paddles)
+    private FilledBoard? StripsOnFirst(int[] paddles)
     {
-        if (paddles.Length == 0 || !paddles.All(p => order.Paddles[p].IsStrip && Takes(0, p))) return null;
+        if (!paddles.All(p => Takes(0, p)) || paddles.Sum(p => shapes[p].AreaMm2) > 1e6 * order.Boards[0].AreaM2) return null;
         Arrangement? laid = new([], 0);
         foreach (var p in paddles) laid = laid is null ? null : packers[0].Insert(laid, p);
         return laid is null ? null : new(0, paddles, laid);
