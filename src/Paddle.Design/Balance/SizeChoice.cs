@@ -109,7 +109,7 @@ internal sealed record SizeChoice(
         var (form, _, wood, loads, _) = asked;
         var stations = PaddleSolid.Shape(form, sizes, form.Outline(sizes), grid);
         var pressure = BladePressure.On(stations);
-        var fine = PaddleSolid.Shape(form, sizes, stations.Outline, StationGrid.Fine);
+        var fine = PaddleSolid.Shape(form, sizes, stations.Outline, form.FineGrid());
         var mass = MassProperties.Of(fine, wood.DensityKgM3);
         return new(
             sizes, stations, pressure, StrengthCheck.Of(stations, pressure, loads, wood), fine, mass,

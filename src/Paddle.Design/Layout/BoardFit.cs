@@ -85,7 +85,7 @@ internal sealed record BoardFit(
             var whole = asked with { Wood = wood };
             var (request, isOwnTable) = (whole.Complete().Request, asked.Blade?.Offsets is not null);
             var (length, width) = (request.Blade!.LengthMm!.Value, request.Blade.WidthMm!.Value);
-            var trim = isGluedUp ? 2 * GlueUp.EndTrimMm + 1 : 0;
+            var trim = isGluedUp ? 2 * GlueUp.EndTrimMm + 1 - (asked.Construction!.TipPiece?.LengthMm ?? 0) : 0;
             var excess = isShafts ? Math.Max(0, request.OverallLengthMm!.Value + trim - board.LengthMm) : 0;
             if (isOwnTable) return Try(whole, null) is { } own ? Told(own, length, width) : Refuse("The board does not hold the table of offsets, which fixes the outline.");
             var shorter = length - Math.Ceiling(excess);
