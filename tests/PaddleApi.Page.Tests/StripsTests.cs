@@ -16,7 +16,7 @@ public sealed class StripsTests(Service service)
         await page.Locator("#wood").SelectOptionAsync("white-ash");
         var before = await visitor.SaysAsync();
 
-        await page.GetByText("Glued up", new() { Exact = true }).ClickAsync();
+        await page.GetByLabel("Glued up").CheckAsync();
         await page.GetByLabel("Strip 2: wood").SelectOptionAsync("western-redcedar");
 
         var after = await visitor.AnotherThanAsync(before);
@@ -43,7 +43,7 @@ public sealed class StripsTests(Service service)
         await using var visitor = await service.VisitorAsync();
         await visitor.OpenAsync();
         var page = visitor.Page;
-        await page.GetByText("Glued up", new() { Exact = true }).ClickAsync();
+        await page.GetByLabel("Glued up").CheckAsync();
         await Assertions.Expect(page.GetByLabel("Take strip 1 away")).ToBeDisabledAsync();
 
         await page.GetByLabel("Strip 2: width").FillAsync("wide");
@@ -54,7 +54,7 @@ public sealed class StripsTests(Service service)
         await page.GetByText("One more strip", new() { Exact = true }).ClickAsync();
         await page.GetByLabel("Strip 3: width").FillAsync("60");
         await visitor.SettledAsync();
-        await page.GetByText("Inches").ClickAsync();
+        await page.GetByLabel("Inches").CheckAsync();
         await Assertions.Expect(page.GetByLabel("Strip 3: width in inches")).ToHaveValueAsync("2 3/8");
         await page.GetByLabel("Take strip 3 away").ClickAsync();
         await Assertions.Expect(page.Locator("#strips li")).ToHaveCountAsync(2);
