@@ -1,6 +1,8 @@
 using PaddleApi.Endpoints;
 using PaddleApi.Endpoints.Boards;
 using PaddleApi.Endpoints.Builds;
+using PaddleApi.Endpoints.Checks;
+using PaddleApi.Endpoints.Comparisons;
 using PaddleApi.Endpoints.Designs;
 using PaddleApi.Endpoints.Fittings;
 using PaddleApi.Endpoints.Page;
@@ -53,6 +55,8 @@ var open = app.MapGroup("").TakesPlainRequests();
 open.MapHealth();
 var api = open.MapGroup("").CountsCallers();
 api.MapDesigns();
+api.MapComparisons();
+api.MapDesignChecks();
 api.MapFittings();
 api.MapSizeRuns();
 api.MapMeasurements();

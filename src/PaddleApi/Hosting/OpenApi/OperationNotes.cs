@@ -75,7 +75,7 @@ internal sealed class OperationNotes(ValidatorRules rules) : IOperationFilter
     private static OpenApiSchema NameSchema(QueryNote note) => new()
     {
         Type = JsonSchemaType.String,
-        Enum = [.. note.Allowed.Select(name => (JsonNode)JsonValue.Create(name))],
+        Enum = note.Allowed.Count == 0 ? null : [.. note.Allowed.Select(name => (JsonNode)JsonValue.Create(name))],
     };
 
     private OpenApiSchema NumberSchema(PropertyInfo member)

@@ -31,21 +31,11 @@ internal sealed class BoardLayoutValidator : AbstractValidator<BoardLayoutReques
         RuleFor(r => r.Drawing!).SetValidator(new LayoutDrawingRules());
         RuleFor(r => r).Custom((request, context) =>
         {
-            CheckNames("Boards", request.Boards?.Select(board => board?.Id), context);
-            CheckNames("Paddles", request.Paddles?.Select(paddle => paddle?.Id), context);
+            context.RefuseSameIds("Boards", request.Boards?.Take(MostKinds).Select(board => board?.Id));
+            context.RefuseSameIds("Paddles", request.Paddles?.Take(MostKinds).Select(paddle => paddle?.Id));
             CheckSum("Boards", request.Boards?.Sum(board => (long?)board?.Count ?? 1), MostBoards, "boards", context);
             CheckSum("Paddles", request.Paddles?.Sum(paddle => (long?)paddle?.Count ?? 1), MostPaddles, "paddles", context);
         });
-    }
-
-    private static void CheckNames(string list, IEnumerable<string?>? ids, ValidationContext<BoardLayoutRequest> context)
-    {
-        var seen = new HashSet<string>(StringComparer.Ordinal);
-        foreach (var (id, k) in (ids ?? []).Take(MostKinds).Select((id, k) => (id, k)))
-        {
-            if (id is not null && !seen.Add(id))
-                context.AddFault($"{list}[{k}].Id", new("Each id is given once, so that the answer can name it.", FaultValue.Show(id), Code: RefusalCodes.GivenTwice));
-        }
     }
 
     private static void CheckSum(string list, long? sum, int most, string unit, ValidationContext<BoardLayoutRequest> context)
