@@ -1,4 +1,5 @@
 using PaddleApi.Endpoints;
+using PaddleApi.Endpoints.Batches;
 using PaddleApi.Endpoints.Boards;
 using PaddleApi.Endpoints.Builds;
 using PaddleApi.Endpoints.Checks;
@@ -57,6 +58,7 @@ var api = open.MapGroup("").CountsCallers();
 api.MapDesigns();
 api.MapComparisons();
 api.MapDesignChecks();
+api.MapBatches();
 api.MapFittings();
 api.MapSizeRuns();
 api.MapMeasurements();

@@ -7,7 +7,6 @@ using System.Xml;
 using System.Xml.Linq;
 using System.Xml.Schema;
 using PaddleApi.Tests.Contract;
-using PaddleApi.Tests.Docs;
 
 namespace PaddleApi.Tests.Checks;
 

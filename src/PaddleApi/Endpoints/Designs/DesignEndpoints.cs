@@ -23,15 +23,13 @@ internal static class DesignEndpoints
     private const int ExampleStep = 20;
     private const string ExampleSummary = "A paddle of a hire fleet; of its stations every twentieth is shown";
 
-    private const string SlimFields = "designCode,mass/finishedG,strength/cases/safetyFactor";
-
     private static readonly string[] Offered = [MediaTypes.Json, MediaTypes.Svg];
 
     /// <summary>Maps the endpoints.</summary>
     public static RouteGroupBuilder MapDesigns(this IEndpointRouteBuilder routes)
     {
         var group = routes.MapGroup(DesignAddresses.Root).WithTags("Designs");
-        FieldSelection.TakesFields(group.MapPost("/", Create), SlimFields)
+        FieldSelection.TakesFields(group.MapPost("/", Create))
             .Describe("createDesign", "Design a paddle",
                 "Chooses every size left null so that the paddle is light, strong and balanced, and reports on it. Nothing is kept here: the "
                 + "answer's designCode is the design. When the aims cannot all be met the answer is the closest design, with balance.achieved "
@@ -47,7 +45,7 @@ internal static class DesignEndpoints
             .Produces<DesignResponse>(StatusCodes.Status200OK, MediaTypes.Json, MediaTypes.Svg)
             .Refuses(ProblemKinds.MalformedJson);
 
-        FieldSelection.TakesFields(Code(group.MapRead("/{designCode}", Report)), SlimFields)
+        FieldSelection.TakesFields(Code(group.MapRead("/{designCode}", Report)))
             .Describe("getDesign", "A design by its code",
                 "The report of a design whose every size is in its code: nothing is solved, and the same code keeps its shape when the solver improves.")
             .ResponseExample(

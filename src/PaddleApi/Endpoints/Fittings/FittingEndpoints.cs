@@ -14,7 +14,7 @@ internal static class FittingEndpoints
 {
     /// <summary>Maps the endpoint.</summary>
     public static RouteHandlerBuilder MapFittings(this IEndpointRouteBuilder routes) => FieldSelection
-        .TakesFields(routes.MapPost("/v1/fittings", Fit), "overallLengthMm/value,design")
+        .TakesFields(routes.MapPost("/v1/fittings", Fit))
         .WithTags("Fittings")
         .Describe("createFitting", "Which paddle for this person?",
             "Lengths, blade, grip and wood for a person, a seat and a water, with every method that applied, its error and its source. The "
@@ -35,7 +35,7 @@ internal static class FittingEndpoints
         return refusal is not null ? refusal : new WholeJson<FittingResponse>(Answer(request, context.RequestAborted), fields);
     }
 
-    // The validator has put the engine's own checks in front: a request that comes here is answered.
-    private static FittingResponse Answer(Contracts.Fittings.FittingRequest request, CancellationToken cancellation) =>
+    /// <summary>The answer to a request that its validator has passed: that has put the engine's own checks in front.</summary>
+    internal static FittingResponse Answer(Contracts.Fittings.FittingRequest request, CancellationToken cancellation) =>
         FittingResponses.From(PaddleFitter.Fit(FittingReader.Read(request), cancellation).Advice!, EngineVersion.Text);
 }

@@ -20,6 +20,8 @@ internal sealed class FieldSelection
     /// <summary>Name of the parameter.</summary>
     public const string Parameter = "fields";
 
+    // Designs and fittings have these.
+    private const string Example = "engineVersion,design/handSpacingMm";
     private const int MostFields = 100;
     private const string About = "Members to answer with, with commas between them: names with / between levels, as in a JSON Pointer. Of a list each entry "
         + "is shortened. Everything else is left out, though the schema requires it; the whole answer when left out.";
@@ -48,9 +50,8 @@ internal sealed class FieldSelection
     }
 
     /// <summary>Documents the parameter on an endpoint.</summary>
-    /// <param name="example">Members that the answer has.</param>
-    public static RouteHandlerBuilder TakesFields(RouteHandlerBuilder endpoint, string example) =>
-        endpoint.Query(Parameter, About, example, []).Refuses(ProblemKinds.InvalidValues);
+    public static RouteHandlerBuilder TakesFields(RouteHandlerBuilder endpoint) =>
+        endpoint.Query(Parameter, About, Example, []).Refuses(ProblemKinds.InvalidValues);
 
     /// <summary>JSON with the selected members alone.</summary>
     public byte[] Shorten(ReadOnlySpan<byte> json)

@@ -3,6 +3,7 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using Microsoft.OpenApi;
 using PaddleApi.Contracts.Problems;
+using PaddleApi.Hosting.Batches;
 using PaddleApi.Hosting.Browsers;
 using PaddleApi.Hosting.Caching;
 using PaddleApi.Hosting.Json;
@@ -110,9 +111,9 @@ internal sealed class OperationNotes(ValidatorRules rules) : IOperationFilter
             }
 
             // An answer in several media types has one schema in the platform's eyes, but a file is text or bytes.
-            if (!mediaType.EndsWith("json", StringComparison.Ordinal))
+            if (!mediaType.EndsWith("json", StringComparison.Ordinal) || mediaType == BatchMedia.Ndjson)
             {
-                var isText = mediaType.StartsWith("image/", StringComparison.Ordinal) || mediaType.StartsWith("text/", StringComparison.Ordinal);
+                var isText = mediaType == BatchMedia.Ndjson || mediaType.StartsWith("image/", StringComparison.Ordinal) || mediaType.StartsWith("text/", StringComparison.Ordinal);
                 content.Schema = new OpenApiSchema { Type = JsonSchemaType.String, Format = isText ? null : "binary" };
             }
 
