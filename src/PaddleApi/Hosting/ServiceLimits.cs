@@ -72,6 +72,14 @@ internal sealed class ServiceLimits
     [Range(0, 65_536)]
     public int QueuedFiles { get; init; } = 256;
 
+    /// <summary>Most lines of a batch.</summary>
+    [Range(1, 100_000_000)]
+    public int MaxBatchLines { get; init; } = 100_000;
+
+    /// <summary>Batches answered at once: each reads some lines ahead, two megabytes at most.</summary>
+    [Range(1, 1024)]
+    public int ConcurrentBatches { get; init; } = 8;
+
     /// <summary>The least that a refused caller is told to wait, seconds; more where the queue is known to take longer.</summary>
     [Range(1, 3600)]
     public int RetryAfterSeconds { get; init; } = 1;

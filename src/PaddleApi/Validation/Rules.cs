@@ -81,8 +81,14 @@ internal static class Rules
     /// <param name="reason">Why the list ends there.</param>
     public static IRuleBuilderOptions<T, IReadOnlyList<TItem>?> AtMost<T, TItem>(
         this IRuleBuilder<T, IReadOnlyList<TItem>?> rule, int most, string unit, string reason) =>
-        rule.SetValidator(new CountRule<T, TItem>(0, most, isEnforced: true))
-            .WithMessage(reason).WithState((_, list) => new Fault(reason, list?.Count, 0, most, unit));
+        rule.CountBetween(0, most, unit, reason);
+
+    /// <summary>Refuses a list of fewer or more items than are used; null passes.</summary>
+    /// <param name="reason">Why the list begins and ends there.</param>
+    public static IRuleBuilderOptions<T, IReadOnlyList<TItem>?> CountBetween<T, TItem>(
+        this IRuleBuilder<T, IReadOnlyList<TItem>?> rule, int fewest, int most, string unit, string reason) =>
+        rule.SetValidator(new CountRule<T, TItem>(fewest, most, isEnforced: true))
+            .WithMessage(reason).WithState((_, list) => new Fault(reason, list?.Count, fewest, most, unit));
 
     /// <summary>States in the description how many items the engine, or a rule between members, takes.</summary>
     public static IRuleBuilderOptions<T, IReadOnlyList<TItem>?> EngineCount<T, TItem>(
@@ -101,6 +107,18 @@ internal static class Rules
         this IRuleBuilderOptions<T, TProperty> rule, string reason, double? min = null, double? max = null, string? unit = null) =>
         rule.WithMessage(reason).WithState((_, value) => new Fault(
             reason, FaultValue.Show(value), min, max, unit, Code: min is null && max is null ? RefusalCodes.NotAccepted : RefusalCodes.OutOfRange));
+
+    /// <summary>Refuses an id of a list that stands in it before.</summary>
+    /// <param name="list">Path of the list, in C# names.</param>
+    public static void RefuseSameIds<T>(this ValidationContext<T> context, string list, IEnumerable<string?>? ids)
+    {
+        var seen = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var (id, k) in (ids ?? []).Select((id, k) => (id, k)))
+        {
+            if (id is not null && !seen.Add(id))
+                context.AddFault($"{list}[{k}].Id", new("Each id is given once, so that the answer can name it.", FaultValue.Show(id), Code: RefusalCodes.GivenTwice));
+        }
+    }
 
     /// <summary>Adds a fault found by hand inside <c>Custom</c>: for rules between several members.</summary>
     /// <param name="propertyPath">Path of the member that carries the fault, in C# names, from the root of the request.</param>

@@ -1,3 +1,5 @@
+using System.Net.Http.Headers;
+using System.Text;
 using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
 
@@ -20,7 +22,17 @@ public sealed partial class ApiOperation(string method, string template, JsonObj
 
     public IReadOnlyList<string> ParameterNames => [.. Braces().Matches(Template).Select(match => match.Groups[1].Value)];
 
-    public bool HasBody => Node["requestBody"] is not null;
+    /// <summary>Whether it takes a JSON value; batches, which take one a line, have tests of their own.</summary>
+    public bool HasBody => Node["requestBody"]?["content"]?["application/json"] is not null;
+
+    /// <summary>Whether it takes a JSON value a line.</summary>
+    public bool IsBatch => Node["requestBody"]?["content"]?["application/x-ndjson"] is not null;
+
+    /// <summary>A body that works; null where it takes none.</summary>
+    public HttpContent? Example() =>
+        HasBody ? new StringContent(RequestExamples.First().Value, Encoding.UTF8, "application/json")
+        : IsBatch ? new StringContent("{}\n", new MediaTypeHeaderValue("application/x-ndjson"))
+        : null;
 
     public bool Documents(int status) => Responses.ContainsKey(status.ToString(System.Globalization.CultureInfo.InvariantCulture));
 

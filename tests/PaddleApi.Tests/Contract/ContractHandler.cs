@@ -76,7 +76,7 @@ public sealed class ContractHandler(Func<ApiDescription> description) : Delegati
 
         var form = FileForms.Fault(mediaType!, bytes);
         Require(form is null, $"{where}: the body is no {mediaType}: {form}");
-        if (mediaType!.EndsWith("json", StringComparison.Ordinal))
+        if (mediaType!.EndsWith("json", StringComparison.Ordinal) && mediaType != "application/x-ndjson")
         {
             using var body = JsonDocument.Parse(bytes);
             var faults = description().Faults(content[mediaType]!["schema"]!, body.RootElement);

@@ -169,7 +169,7 @@ public sealed class OpenApiDocumentTests(ApiFixture api)
     {
         foreach (var (mediaType, content) in holder["content"]?.AsObject() ?? [])
         {
-            if (!mediaType.EndsWith("json", StringComparison.Ordinal))
+            if (!mediaType.EndsWith("json", StringComparison.Ordinal) || (mediaType == "application/x-ndjson" && !where.EndsWith("request", StringComparison.Ordinal)))
             {
                 continue;
             }

@@ -8,10 +8,12 @@ using Paddle.Design.Layout;
 using Paddle.Design.Request;
 using PaddleApi.Contracts.Boards;
 using PaddleApi.Contracts.Builds;
+using PaddleApi.Contracts.Checks;
+using PaddleApi.Contracts.Comparisons;
 using PaddleApi.Contracts.Designs;
 using PaddleApi.Contracts.Problems;
 using PaddleApi.Contracts.SizeRuns;
-using PaddleApi.Endpoints.Boards;
+using PaddleApi.Endpoints.Designs;
 using PaddleApi.Hosting.Json;
 using PaddleApi.Validation;
 
@@ -40,8 +42,10 @@ public sealed class StatedRulesTests(ApiFixture api)
     private static readonly Dictionary<string, Func<IServiceProvider, string, IReadOnlyList<(string Place, Fault Fault)>>> Rules = new()
     {
         ["DesignRequest"] = (services, json) => Faults<DesignRequest>(services, json),
+        ["ComparisonRequest"] = (services, json) => Faults<ComparisonRequest>(services, json, request => GivenFaults(request.Designs, "/designs")),
+        ["DesignCheckRequest"] = (services, json) => Faults<DesignCheckRequest>(services, json, request => GivenFaults(request.Cases, "/cases")),
         ["BoardTestRequest"] = (services, json) => Faults<BoardTestRequest>(services, json),
-        ["BoardLayoutRequest"] = (services, json) => Faults<BoardLayoutRequest>(services, json, DesignFaults),
+        ["BoardLayoutRequest"] = (services, json) => Faults<BoardLayoutRequest>(services, json, request => GivenFaults(request.Paddles, "/paddles")),
         ["BoardFitRequest"] = (services, json) => Faults<BoardFitRequest>(services, json),
         ["BalanceCorrectionRequest"] = (services, json) => Faults<BalanceCorrectionRequest>(services, json),
         ["FittingRequest"] = (services, json) => Faults<Contracts.Fittings.FittingRequest>(services, json),
@@ -104,9 +108,9 @@ public sealed class StatedRulesTests(ApiFixture api)
         SizeRunChecks.Check(SizeRunReader.Read(request)).Select(refusal => SizeRunReader.InContract(refusal, request))
             .Select(refusal => (refusal.JsonPointer, new Fault(refusal.Message, refusal.Value, refusal.Low, refusal.High, Code: refusal.Code)));
 
-    // The designs of an order are looked through where they are solved.
-    private static IEnumerable<(string Place, Fault Fault)> DesignFaults(BoardLayoutRequest request) =>
-        request.Paddles is { } paddles && paddles.All(paddle => paddle is { DesignCode: not null } or { Design: not null }) ? WantedDesigns.Of(paddles, default).Faults : [];
+    // Designs in a larger body are looked through where they are made.
+    private static IEnumerable<(string Place, Fault Fault)> GivenFaults(IReadOnlyList<IGivesDesign>? given, string list) =>
+        given is not null && given.All(one => one is { DesignCode: not null } or { Design: not null }) ? GivenDesigns.Make(given, list, default).Faults : [];
 
     private static IReadOnlyList<(string Place, Fault Fault)> Faults<T>(
         IServiceProvider services, string json, Func<T, IEnumerable<(string Place, Fault Fault)>>? more = null)
@@ -148,6 +152,7 @@ public sealed class StatedRulesTests(ApiFixture api)
             foreach (var (name, member) in schema["properties"]!.AsObject())
             {
                 var (place, own) = ($"{at}/{name}", Resolve(member!));
+                if (own["type"] is null) continue; // JSON of any form
                 var type = own["type"] is JsonArray several ? several.Select(one => one!.GetValue<string>()).Single(one => one != "null") : own["type"]!.GetValue<string>();
                 Compared++;
                 Required(place, schema["required"]?.AsArray().Any(one => one!.GetValue<string>() == name) == true);

@@ -109,6 +109,13 @@ internal sealed class HostileRequests(int seed)
             if (random.Next(12) > 0) headers.Add(("Content-Type", "application/json"));
         }
 
+        if (operation.IsBatch)
+        {
+            var one = operations.Single(other => other.HasBody && other.Template == operation.Template.Replace("-batches", "s", StringComparison.Ordinal));
+            body = [.. Enumerable.Range(0, random.Next(4)).SelectMany(_ => (IEnumerable<byte>)[.. json.Body(random, one.Node), (byte)'\n'])];
+            headers.Add(("Content-Type", "application/x-ndjson"));
+        }
+
         for (var times = random.Next(4) == 0 ? 1 + random.Next(4) : 0; times > 0; times--)
         {
             var (name, values) = Headers[random.Next(Headers.Length)];

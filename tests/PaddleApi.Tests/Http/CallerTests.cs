@@ -57,8 +57,8 @@ public sealed class CallerTests(ApiFixture api)
 
         foreach (var operation in Committed.Description.Operations)
         {
-            using var answer = operation.HasBody
-                ? await client.PostAsync(new Uri(operation.ExamplePath(), UriKind.Relative), Json(operation.RequestExamples.First().Value))
+            using var answer = operation.Example() is { } body
+                ? await client.PostAsync(new Uri(operation.ExamplePath(), UriKind.Relative), body)
                 : await client.GetAsync(operation.ExamplePath());
 
             var isHealth = operation.Template.StartsWith("/health", StringComparison.Ordinal);
@@ -93,6 +93,8 @@ public sealed class CallerTests(ApiFixture api)
         var scopes = new Dictionary<string, string>
         {
             ["/v1/designs"] = "design",
+            ["/v1/design-checks"] = "design",
+            ["/v1/comparisons"] = "design",
             ["/v1/fittings"] = "fit",
             ["/v1/size-runs"] = "fit",
             ["/v1/board-tests"] = "workshop",
@@ -113,6 +115,12 @@ public sealed class CallerTests(ApiFixture api)
                 Assert.Equal((operation.Id, its == scope ? 200 : 403), (operation.Id, status));
                 Assert.Equal(its == scope ? null : $"Bearer realm=\"PaddleApi\", error=\"insufficient_scope\", scope=\"{scope}\"", said);
             }
+        }
+
+        foreach (var (path, scope) in (IEnumerable<(string, string)>)[("/v1/design-batches", "design"), ("/v1/fitting-batches", "fit")])
+        {
+            using var batch = await client.PostAsync(path, new StringContent("{}", new MediaTypeHeaderValue("application/x-ndjson")));
+            Assert.Equal((HttpStatusCode.Unauthorized, $"Bearer realm=\"PaddleApi\", scope=\"{scope}\""), (batch.StatusCode, batch.Headers.WwwAuthenticate.ToString()));
         }
 
         using var read = await client.GetAsync("/v1/woods");

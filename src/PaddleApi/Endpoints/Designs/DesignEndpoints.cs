@@ -29,7 +29,7 @@ internal static class DesignEndpoints
     public static RouteGroupBuilder MapDesigns(this IEndpointRouteBuilder routes)
     {
         var group = routes.MapGroup(DesignAddresses.Root).WithTags("Designs");
-        group.MapPost("/", Create)
+        FieldSelection.TakesFields(group.MapPost("/", Create))
             .Describe("createDesign", "Design a paddle",
                 "Chooses every size left null so that the paddle is light, strong and balanced, and reports on it. Nothing is kept here: the "
                 + "answer's designCode is the design. When the aims cannot all be met the answer is the closest design, with balance.achieved "
@@ -45,7 +45,7 @@ internal static class DesignEndpoints
             .Produces<DesignResponse>(StatusCodes.Status200OK, MediaTypes.Json, MediaTypes.Svg)
             .Refuses(ProblemKinds.MalformedJson);
 
-        Code(group.MapRead("/{designCode}", Report))
+        FieldSelection.TakesFields(Code(group.MapRead("/{designCode}", Report)))
             .Describe("getDesign", "A design by its code",
                 "The report of a design whose every size is in its code: nothing is solved, and the same code keeps its shape when the solver improves.")
             .ResponseExample(
@@ -80,13 +80,15 @@ internal static class DesignEndpoints
     {
         // The same address answers in two media types, so a cache on the way must tell them apart.
         context.Response.Headers.Vary = "Accept, Accept-Encoding";
+        var (fields, refusal) = FieldSelection.Of<DesignResponse>(context.Request);
+        if (refusal is not null) return refusal;
         var begun = Stopwatch.GetTimestamp();
         var design = DesignService.Compute(request, context.RequestAborted);
         context.RequestServices.GetRequiredService<ServiceMeters>().Solved(Stopwatch.GetElapsedTime(begun), design.Report.Outcome.Unmet.Count == 0);
         return MediaTypes.BestOf(context.Request, Offered) == MediaTypes.Svg
             ? DesignFileResult.Make(
                 DesignFiles.Find(PostedDrawing)!, design.Report, DesignFileQuery.Default(design.Resolved.Request, design.Code), context.RequestAborted)
-            : new WholeJson<DesignResponse>(design.ToResponse(context.Request.PathBase));
+            : new WholeJson<DesignResponse>(design.ToResponse(context.Request.PathBase), fields);
     }
 
     private static IResult Report(string designCode, HttpContext context)
@@ -94,9 +96,12 @@ internal static class DesignEndpoints
         var (request, problem) = DesignService.Decode(designCode);
         if (problem is not null) return problem;
 
+        var (fields, refusal) = FieldSelection.Of<DesignResponse>(context.Request);
+        if (refusal is not null) return refusal;
+
         // The report holds links, so the path that the service is mounted on is in its bytes.
-        var tag = EntityTags.Of(designCode, MediaTypes.Json, context.Request.PathBase.ToUriComponent());
+        var tag = EntityTags.Of(designCode, MediaTypes.Json, context.Request.PathBase.ToUriComponent(), $"{fields}");
         return DesignService.Answer(context, request!, tag, FixedContent.Negotiated, design =>
-            TypedResults.Ok(DesignService.Evaluate(design, designCode).ToResponse(context.Request.PathBase)));
+            new WholeJson<DesignResponse>(DesignService.Evaluate(design, designCode).ToResponse(context.Request.PathBase), fields));
     }
 }

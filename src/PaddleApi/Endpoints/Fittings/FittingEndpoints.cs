@@ -1,8 +1,8 @@
-using Microsoft.AspNetCore.Http.HttpResults;
 using Paddle.Design;
 using PaddleApi.Contracts.Fittings;
 using PaddleApi.Hosting;
 using PaddleApi.Hosting.Callers;
+using PaddleApi.Hosting.Json;
 using PaddleApi.Hosting.OpenApi;
 using PaddleApi.Hosting.Work;
 using PaddleApi.Validation;
@@ -13,8 +13,8 @@ namespace PaddleApi.Endpoints.Fittings;
 internal static class FittingEndpoints
 {
     /// <summary>Maps the endpoint.</summary>
-    public static RouteHandlerBuilder MapFittings(this IEndpointRouteBuilder routes) => routes
-        .MapPost("/v1/fittings", Fit)
+    public static RouteHandlerBuilder MapFittings(this IEndpointRouteBuilder routes) => FieldSelection
+        .TakesFields(routes.MapPost("/v1/fittings", Fit))
         .WithTags("Fittings")
         .Describe("createFitting", "Which paddle for this person?",
             "Lengths, blade, grip and wood for a person, a seat and a water, with every method that applied, its error and its source. The "
@@ -29,9 +29,13 @@ internal static class FittingEndpoints
         .Solves()
         .Produces<FittingResponse>();
 
-    private static Ok<FittingResponse> Fit(Contracts.Fittings.FittingRequest request, HttpContext context) => TypedResults.Ok(Answer(request, context.RequestAborted));
+    private static IResult Fit(Contracts.Fittings.FittingRequest request, HttpContext context)
+    {
+        var (fields, refusal) = FieldSelection.Of<FittingResponse>(context.Request);
+        return refusal is not null ? refusal : new WholeJson<FittingResponse>(Answer(request, context.RequestAborted), fields);
+    }
 
-    // The validator has put the engine's own checks in front: a request that comes here is answered.
-    private static FittingResponse Answer(Contracts.Fittings.FittingRequest request, CancellationToken cancellation) =>
+    /// <summary>The answer to a request that its validator has passed: that has put the engine's own checks in front.</summary>
+    internal static FittingResponse Answer(Contracts.Fittings.FittingRequest request, CancellationToken cancellation) =>
         FittingResponses.From(PaddleFitter.Fit(FittingReader.Read(request), cancellation).Advice!, EngineVersion.Text);
 }

@@ -45,6 +45,10 @@ internal sealed class JsonShapeWalk(JsonSerializerOptions options)
         {
             Note(pointer, $"This nests deeper than the {StrictJson.MaxDepth} levels that are read.");
         }
+        else if (target == typeof(JsonElement))
+        {
+            VisitAny(value, pointer, depth);
+        }
         else if (ItemType(target) is { } item)
         {
             VisitItems(value, target, item, pointer, depth);
@@ -57,6 +61,37 @@ internal sealed class JsonShapeWalk(JsonSerializerOptions options)
         {
             VisitMembers(value, target, pointer, depth);
         }
+    }
+
+    // JSON of any form: but for text that is none, and names given twice, nothing can be wrong with it.
+    private void VisitAny(JsonElement value, string pointer, int depth)
+    {
+        if (value.ValueKind == JsonValueKind.String && TextOf(value) is null) Note(pointer, NoText);
+        var items = value.ValueKind == JsonValueKind.Array ? value.EnumerateArray().Select((entry, k) => ((string?)JsonPointers.Append(pointer, k), entry)) : [];
+        var seen = new HashSet<string>(StringComparer.Ordinal);
+        var members = value.ValueKind == JsonValueKind.Object ? value.EnumerateObject().Select(given => (NameUnder(pointer, given, seen, null), given.Value)) : [];
+        foreach (var (place, part) in items.Concat(members))
+        {
+            if (IsOver) return;
+            if (place is not null) Visit(part, typeof(JsonElement), allowNull: true, place, depth + 1);
+        }
+    }
+
+    // The place of a member; null where its name is no text or is given twice, which is noted.
+    private string? NameUnder(string pointer, JsonProperty given, HashSet<string> seen, IEnumerable<string>? known)
+    {
+        if (NameOf(given) is not { } name)
+        {
+            Note(pointer, "The name of a member here is not Unicode: it holds half of a surrogate pair.", allowed: known is null ? null : [.. known]);
+            return null;
+        }
+
+        // A name that is nobody's may be as long as the body; its beginning tells which is meant.
+        var place = JsonPointers.Append(pointer, FaultValue.Shorten(name));
+        if (seen.Add(name)) return place;
+        Note(place, "This member is given twice.", code: RefusalCodes.GivenTwice);
+        metTwice = true;
+        return null;
     }
 
     private void VisitItems(JsonElement value, Type type, Type item, string pointer, int depth)
@@ -95,20 +130,8 @@ internal sealed class JsonShapeWalk(JsonSerializerOptions options)
         foreach (var given in value.EnumerateObject())
         {
             if (IsOver) return;
-            if (NameOf(given) is not { } name)
-            {
-                Note(pointer, "The name of a member here is not Unicode: it holds half of a surrogate pair.", allowed: [.. known.Keys]);
-                continue;
-            }
-
-            // A name that is nobody's may be as long as the body; its beginning tells which is meant.
-            var place = JsonPointers.Append(pointer, FaultValue.Shorten(name));
-            if (!seen.Add(name))
-            {
-                Note(place, "This member is given twice.", code: RefusalCodes.GivenTwice);
-                metTwice = true;
-            }
-            else if (!known.TryGetValue(name, out var member))
+            if (NameUnder(pointer, given, seen, known.Keys) is not { } place) continue;
+            if (!known.TryGetValue(given.Name, out var member))
             {
                 Note(place, "No member of this name is known here; names are case-sensitive.", allowed: [.. known.Keys]);
             }

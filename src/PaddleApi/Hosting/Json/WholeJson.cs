@@ -6,12 +6,14 @@ namespace PaddleApi.Hosting.Json;
 /// An answer of 200 with JSON that is written whole before the first byte leaves: its length is known, and one large answer costs one
 /// write instead of many small waits.
 /// </summary>
-internal sealed class WholeJson<T>(T value) : IResult
+/// <param name="fields">The members that the caller wants; null for all.</param>
+internal sealed class WholeJson<T>(T value, FieldSelection? fields = null) : IResult
 {
     /// <inheritdoc/>
     public async Task ExecuteAsync(HttpContext httpContext)
     {
         var bytes = JsonSerializer.SerializeToUtf8Bytes(value, StrictJson.Options);
+        if (fields is not null) bytes = fields.Shorten(bytes);
         var response = httpContext.Response;
         response.StatusCode = StatusCodes.Status200OK;
         response.ContentType = "application/json; charset=utf-8";

@@ -29,12 +29,12 @@ public static class Documented
         where TBuilder : IEndpointConventionBuilder =>
         builder.WithMetadata(new ParameterNote(name, description, example, text));
 
-    /// <summary>Describes an optional query parameter that takes one of a few names; the handler reads it from the request.</summary>
+    /// <summary>Describes an optional query parameter that takes one of a few names, or a text; the handler reads it from the request.</summary>
     /// <param name="endpoint">The endpoint.</param>
     /// <param name="name">Name of the parameter.</param>
     /// <param name="description">What it is, and what holds when it is left out.</param>
     /// <param name="example">A name that works.</param>
-    /// <param name="allowed">The names.</param>
+    /// <param name="allowed">The names; empty for any text.</param>
     /// <returns>The same endpoint.</returns>
     public static RouteHandlerBuilder Query(
         this RouteHandlerBuilder endpoint, string name, string description, string example, IEnumerable<string> allowed) =>
@@ -91,8 +91,8 @@ internal sealed record ParameterNote(string Name, string Description, string Exa
 /// <param name="Name">Its name.</param>
 /// <param name="Description">What it is.</param>
 /// <param name="Example">A value that works.</param>
-/// <param name="Allowed">The names it takes; empty for a number.</param>
-/// <param name="Number">The member whose validator says a number's range; null for names.</param>
+/// <param name="Allowed">The names it takes; empty for a number or a text.</param>
+/// <param name="Number">The member whose validator says a number's range; null for names and texts.</param>
 internal sealed record QueryNote(
     string Name, string Description, string Example, IReadOnlyList<string> Allowed, PropertyInfo? Number = null);
 

@@ -3,6 +3,7 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using Microsoft.OpenApi;
 using PaddleApi.Contracts.Problems;
+using PaddleApi.Hosting.Batches;
 using PaddleApi.Hosting.Browsers;
 using PaddleApi.Hosting.Caching;
 using PaddleApi.Hosting.Json;
@@ -75,7 +76,7 @@ internal sealed class OperationNotes(ValidatorRules rules) : IOperationFilter
     private static OpenApiSchema NameSchema(QueryNote note) => new()
     {
         Type = JsonSchemaType.String,
-        Enum = [.. note.Allowed.Select(name => (JsonNode)JsonValue.Create(name))],
+        Enum = note.Allowed.Count == 0 ? null : [.. note.Allowed.Select(name => (JsonNode)JsonValue.Create(name))],
     };
 
     private OpenApiSchema NumberSchema(PropertyInfo member)
@@ -110,9 +111,9 @@ internal sealed class OperationNotes(ValidatorRules rules) : IOperationFilter
             }
 
             // An answer in several media types has one schema in the platform's eyes, but a file is text or bytes.
-            if (!mediaType.EndsWith("json", StringComparison.Ordinal))
+            if (!mediaType.EndsWith("json", StringComparison.Ordinal) || mediaType == BatchMedia.Ndjson)
             {
-                var isText = mediaType.StartsWith("image/", StringComparison.Ordinal) || mediaType.StartsWith("text/", StringComparison.Ordinal);
+                var isText = mediaType == BatchMedia.Ndjson || mediaType.StartsWith("image/", StringComparison.Ordinal) || mediaType.StartsWith("text/", StringComparison.Ordinal);
                 content.Schema = new OpenApiSchema { Type = JsonSchemaType.String, Format = isText ? null : "binary" };
             }
 

@@ -6,6 +6,7 @@ using System.Text.RegularExpressions;
 using Microsoft.OpenApi;
 using Paddle.Drawings;
 using PaddleApi.Contracts.Designs;
+using PaddleApi.Contracts.Numbers;
 using PaddleApi.Hosting.Json;
 using PaddleApi.Validation;
 using Swashbuckle.AspNetCore.SwaggerGen;
@@ -16,13 +17,6 @@ namespace PaddleApi.Hosting.OpenApi;
 /// <param name="rules">The validators' rules.</param>
 internal sealed partial class SchemaNotes(ValidatorRules rules) : ISchemaFilter
 {
-    // Longest suffix first: "KgM3" must not be taken for "M3".
-    private static readonly (string Suffix, string Unit)[] Units =
-    [
-        ("KgM2", "kg·m²"), ("KgM3", "kg/m³"), ("Degrees", "°"), ("Percent", "%"), ("MPa", "MPa"), ("Cm2", "cm²"), ("Cm3", "cm³"), ("Mm", "mm"),
-        ("Nm", "N·m"), ("Hz", "Hz"), ("Kg", "kg"), ("MS", "m/s"), ("G", "g"), ("N", "N"), ("J", "J"),
-    ];
-
     public void Apply(IOpenApiSchema schema, SchemaFilterContext context)
     {
         if (schema is not OpenApiSchema own)
@@ -75,25 +69,10 @@ internal sealed partial class SchemaNotes(ValidatorRules rules) : ISchemaFilter
 
     private static OpenApiSchema Link(string description) => new() { Type = JsonSchemaType.String, Description = description };
 
-    /// <summary>The unit in a member's name, or null for a plain ratio or count.</summary>
-    public static string? UnitOf(string name)
-    {
-        foreach (var (suffix, unit) in Units)
-        {
-            // The letter before must be small or a digit, or "…PSIN" would be newtons.
-            if (name.EndsWith(suffix, StringComparison.Ordinal) && name.Length > suffix.Length && !char.IsUpper(name[^(suffix.Length + 1)]))
-            {
-                return unit;
-            }
-        }
-
-        return null;
-    }
-
     /// <summary>States the unit in a member's name, if there is one.</summary>
     public static void StateUnit(OpenApiSchema schema, MemberInfo member)
     {
-        if (UnitOf(member.Name) is not { } unit) return;
+        if (UnitNames.Of(member.Name) is not { } unit) return;
         schema.Extensions ??= new Dictionary<string, IOpenApiExtension>(StringComparer.Ordinal);
         schema.Extensions["x-unit"] = new JsonNodeExtension(JsonValue.Create(unit));
     }

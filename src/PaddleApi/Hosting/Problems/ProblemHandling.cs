@@ -6,7 +6,7 @@ namespace PaddleApi.Hosting.Problems;
 internal static class ProblemHandling
 {
     /// <summary>What is said of a body that does not say it is JSON.</summary>
-    internal const string NoJson = "The body must be JSON with the header Content-Type: application/json.";
+    internal const string NoJson = "The body must be JSON with the header Content-Type: application/json; a batch, JSON line by line with application/x-ndjson.";
 
     /// <summary>Adds the handler of exceptions.</summary>
     public static IServiceCollection AddProblems(this IServiceCollection services) => services

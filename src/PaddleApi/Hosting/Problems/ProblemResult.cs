@@ -27,6 +27,10 @@ internal sealed record ProblemResult(
     /// <inheritdoc/>
     public int? StatusCode => Status ?? Kind.Status;
 
+    /// <summary>The problem as it is written.</summary>
+    public Problem ToProblem(HttpContext context) =>
+        new(Kind.Type, Kind.Title, StatusCode!.Value, Detail, context.Request.Path.ToUriComponent(), context.TraceIdentifier, Errors);
+
     /// <inheritdoc/>
     public async Task ExecuteAsync(HttpContext httpContext)
     {
@@ -39,9 +43,7 @@ internal sealed record ProblemResult(
             response.Headers.RetryAfter = seconds.ToString(CultureInfo.InvariantCulture);
         }
 
-        var problem = new Problem(
-            Kind.Type, Kind.Title, response.StatusCode, Detail, httpContext.Request.Path.ToUriComponent(), httpContext.TraceIdentifier, Errors);
-        var bytes = JsonSerializer.SerializeToUtf8Bytes(problem, StrictJson.Options);
+        var bytes = JsonSerializer.SerializeToUtf8Bytes(ToProblem(httpContext), StrictJson.Options);
         response.ContentType = MediaType;
         response.ContentLength = bytes.Length;
         await response.Body.WriteAsync(bytes, httpContext.RequestAborted);

@@ -29,6 +29,9 @@ internal sealed partial class QueryValues(IQueryCollection query)
         return double.IsFinite(value) ? value + 0.0 : Refuse(name, "This number is too large.", text);
     }
 
+    /// <summary>A text; null where none is given.</summary>
+    public string? Text(string name) => One(name, null);
+
     /// <summary>One of a few names; null where none is given or it is none of them.</summary>
     public T? Choice<T>(string name, NameTable<T> names)
         where T : struct, Enum

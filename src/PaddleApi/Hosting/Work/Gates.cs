@@ -22,6 +22,10 @@ internal sealed class FileGate(ServiceLimits limits) : WorkGate(
 internal sealed class BodyGate(ServiceLimits limits) : WorkGate(
     limits.ConcurrentSizeRunBodies, limits.QueuedFiles, TimeSpan.FromSeconds(limits.MostWaitSeconds), limits.RetryAfterSeconds);
 
+/// <summary>The gate of batches: each lasts as long as its caller sends, and its lines wait for the gate of work that solves.</summary>
+internal sealed class BatchGate(ServiceLimits limits) : WorkGate(
+    limits.ConcurrentBatches, limits.QueuedFiles, TimeSpan.FromSeconds(limits.MostWaitSeconds), limits.RetryAfterSeconds);
+
 /// <summary>Puts the gates before the work, and marks the endpoints that have one.</summary>
 internal static class Gates
 {
@@ -29,6 +33,7 @@ internal static class Gates
     public static IServiceCollection AddWorkGates(this IServiceCollection services) => services
         .AddSingleton(provider => new SolveGate(provider.GetRequiredService<IOptions<ServiceLimits>>().Value))
         .AddSingleton(provider => new FileGate(provider.GetRequiredService<IOptions<ServiceLimits>>().Value))
+        .AddSingleton(provider => new BatchGate(provider.GetRequiredService<IOptions<ServiceLimits>>().Value))
         .AddSingleton(provider => new BodyGate(provider.GetRequiredService<IOptions<ServiceLimits>>().Value));
 
     /// <summary>

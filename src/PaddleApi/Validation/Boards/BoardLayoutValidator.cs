@@ -5,6 +5,7 @@ using Paddle.Design.Request;
 using Paddle.Design.Wood;
 using PaddleApi.Contracts.Designs;
 using PaddleApi.Contracts.Problems;
+using PaddleApi.Validation.Designs;
 
 namespace PaddleApi.Validation.Boards;
 
@@ -27,21 +28,11 @@ internal sealed class BoardLayoutValidator : AbstractValidator<BoardLayoutReques
         RuleFor(r => r.Drawing!).SetValidator(new LayoutDrawingRules());
         RuleFor(r => r).Custom((request, context) =>
         {
-            CheckNames("Boards", request.Boards?.Select(board => board?.Id), context);
-            CheckNames("Paddles", request.Paddles?.Select(paddle => paddle?.Id), context);
+            context.RefuseSameIds("Boards", request.Boards?.Take(MostKinds).Select(board => board?.Id));
+            context.RefuseSameIds("Paddles", request.Paddles?.Take(MostKinds).Select(paddle => paddle?.Id));
             CheckSum("Boards", request.Boards?.Sum(board => (long?)board?.Count ?? 1), MostBoards, "boards", context);
             CheckSum("Paddles", request.Paddles?.Sum(paddle => (long?)paddle?.Count ?? 1), MostPaddles, "paddles", context);
         });
-    }
-
-    private static void CheckNames(string list, IEnumerable<string?>? ids, ValidationContext<BoardLayoutRequest> context)
-    {
-        var seen = new HashSet<string>(StringComparer.Ordinal);
-        foreach (var (id, k) in (ids ?? []).Take(MostKinds).Select((id, k) => (id, k)))
-        {
-            if (id is not null && !seen.Add(id))
-                context.AddFault($"{list}[{k}].Id", new("Each id is given once, so that the answer can name it.", FaultValue.Show(id), Code: RefusalCodes.GivenTwice));
-        }
     }
 
     private static void CheckSum(string list, long? sum, int most, string unit, ValidationContext<BoardLayoutRequest> context)
@@ -49,18 +40,14 @@ internal sealed class BoardLayoutValidator : AbstractValidator<BoardLayoutReques
         if (sum > most) context.AddFault(list, new($"All counts together: up to {most} {unit} are laid out at once ({Own}).", sum, 1, most, unit));
     }
 
-    private sealed class WantedRules : AbstractValidator<WantedPaddleRequest>
+    private sealed class WantedRules : GivenDesignRules<WantedPaddleRequest>
     {
         public WantedRules()
+            : base("A paddle")
         {
             RuleFor(p => p.Id).NotNull().Saying("An id is required: the answer names the paddle by it.").Printable(Labels.Longest);
             RuleFor(p => p.Count).InRange(1, MostPaddles, "paddles", $"Up to {MostPaddles} are laid out at once ({Own}).");
             RuleFor(p => p.DesignCode).EngineText(DesignCodes.Pattern, DesignCodes.MostCharacters);
-            RuleFor(p => p).Custom((paddle, context) =>
-            {
-                if (paddle.DesignCode is null == paddle.Design is null)
-                    context.AddFaultBelow("DesignCode", new("A paddle is given by designCode or by design: one of them.", Code: RefusalCodes.OneFigureEach));
-            });
         }
     }
 }

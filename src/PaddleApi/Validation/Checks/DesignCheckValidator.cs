@@ -1,0 +1,102 @@
+using System.Text.Json;
+using FluentValidation;
+using Paddle.Design.Fitting;
+using PaddleApi.Contracts.Checks;
+using PaddleApi.Contracts.Designs;
+using PaddleApi.Contracts.Problems;
+using PaddleApi.Validation.Designs;
+
+namespace PaddleApi.Validation.Checks;
+
+/// <summary>The rules of a catalogue of checks; those of the designs in it are the designs' own.</summary>
+internal sealed class DesignCheckValidator : AbstractValidator<DesignCheckRequest>
+{
+    private const string Own = "service's own limit";
+    private const int MostCases = 200, MostExpectations = 100;
+
+    /// <summary>States the rules.</summary>
+    public DesignCheckValidator()
+    {
+        RuleFor(r => r.Label).Printable(Labels.Longest);
+        RuleFor(r => r.Cases).EngineRequired().NotEmpty().Saying("At least one case is required.").AtMost(MostCases, "cases", $"Up to {MostCases} designs are checked at once ({Own}).");
+        RuleForEach(r => r.Cases).SetValidator(new CaseRules()).When(r => r.Cases?.Count <= MostCases);
+        RuleFor(r => r.Tolerances!).SetValidator(new ToleranceRules());
+        RuleFor(r => r).Custom((request, context) => context.RefuseSameIds("Cases", request.Cases?.Take(MostCases).Select(one => one.Id)));
+    }
+
+    private sealed class CaseRules : GivenDesignRules<CheckedDesignRequest>
+    {
+        public CaseRules()
+            : base("A case")
+        {
+            RuleFor(c => c.Id).NotNull().Saying("An id is required: the answer names the case by it.").Printable(Labels.Longest);
+            RuleFor(c => c.DesignCode).EngineText(DesignCodes.Pattern, DesignCodes.MostCharacters);
+            RuleFor(c => c.Expect).AtMost(MostExpectations, "expectations", $"Up to {MostExpectations} for one design ({Own}).");
+            RuleForEach(c => c.Expect).SetValidator(new ExpectationRules()).When(c => c.Expect?.Count <= MostExpectations);
+            RuleFor(c => c).Custom((given, context) =>
+            {
+                if (given.Expect is not { Count: > 0 } && given.Approved is null)
+                    context.AddFaultBelow(nameof(given.Expect), new("A case expects something: expect holds one or more figures, or approved a report.", Code: RefusalCodes.OneFigureEach));
+                if (given.Approved is { } approved && Fault(approved) is { } reason)
+                    context.AddFaultBelow(nameof(given.Approved), new(reason, Code: RefusalCodes.WrongType));
+            });
+        }
+
+        private static string? Fault(JsonElement approved) =>
+            approved.ValueKind != JsonValueKind.Object ? "A report is an object."
+            : AnyJson.IsPlain(approved) ? null
+            : "This holds a number that is too large, or text that is not Unicode.";
+    }
+
+    private sealed class ExpectationRules : AbstractValidator<ExpectationRequest>
+    {
+        public ExpectationRules()
+        {
+            RuleFor(e => e.Pointer).NotNull().Saying("A pointer is required: it names the value in the report.").EngineText(JsonPointers.Pattern, JsonPointers.Longest);
+            RuleFor(e => e.Pointer).Must(pointer => pointer is null || JsonPointers.IsPointer(pointer))
+                .Saying($"A JSON Pointer (RFC 6901) of up to {JsonPointers.Longest} characters is expected, such as /mass/finishedG.");
+            RuleFor(e => e.Within).InRange(0, 1e12, "", "A distance.");
+            RuleFor(e => e).Custom((given, context) =>
+            {
+                foreach (var (member, fault) in Faults(given)) context.AddFaultBelow(member, fault);
+            });
+        }
+
+        private static IEnumerable<(string Member, Fault Fault)> Faults(ExpectationRequest given)
+        {
+            if (given is { Least: null, Most: null, EqualTo: null })
+                yield return ("Least", new("Something is expected: least, most or equals.", Code: RefusalCodes.OneFigureEach));
+            if (given.Least > given.Most) yield return ("Least", new("The least is more than the most.", given.Least));
+            if (given.EqualTo is { } equal && (equal.ValueKind is JsonValueKind.Object or JsonValueKind.Array || !AnyJson.IsPlain(equal)))
+                yield return ("Equals", new("A number, a text, or true or false is expected.", Code: RefusalCodes.WrongType));
+            if (given.Within is not null && given.EqualTo is not { ValueKind: JsonValueKind.Number })
+                yield return ("Within", new("This says how far the value may lie from the number in equals: give that too.", given.Within));
+        }
+    }
+
+    private sealed class ToleranceRules : AbstractValidator<ToleranceRequest>
+    {
+        private const double Most = 1e6;
+        private const string Why = "A distance between two figures.";
+
+        public ToleranceRules()
+        {
+            RuleFor(t => t.Mm).InRange(0, Most, "mm", Why);
+            RuleFor(t => t.Cm2).InRange(0, Most, "cm²", Why);
+            RuleFor(t => t.Cm3).InRange(0, Most, "cm³", Why);
+            RuleFor(t => t.G).InRange(0, Most, "g", Why);
+            RuleFor(t => t.KgM3).InRange(0, Most, "kg/m³", Why);
+            RuleFor(t => t.KgM2).InRange(0, Most, "kg·m²", Why);
+            RuleFor(t => t.N).InRange(0, Most, "N", Why);
+            RuleFor(t => t.Nm).InRange(0, Most, "N·m", Why);
+            RuleFor(t => t.MPa).InRange(0, Most, "MPa", Why);
+            RuleFor(t => t.Hz).InRange(0, Most, "Hz", Why);
+            RuleFor(t => t.MPerS).InRange(0, Most, "m/s", Why);
+            RuleFor(t => t.J).InRange(0, Most, "J", Why);
+            RuleFor(t => t.Percent).InRange(0, Most, "%", Why);
+            RuleFor(t => t.Degrees).InRange(0, Most, "°", Why);
+            RuleFor(t => t.Ratio).InRange(0, Most, "", Why);
+            RuleFor(t => t.Share).InRange(0, 1, "", "A share of the approved figure: 0.01 is one percent.");
+        }
+    }
+}
