@@ -15,6 +15,11 @@ internal sealed class WoodDraw(WoodInUse mean, bool isDensityMeasured, bool isMo
     // Normal scatter reaches below nothing, four to five deviations down; there is no such wood.
     private const double LeastShare = 0.05;
 
+    /// <summary>Correlation of bending strength and modulus.</summary>
+    /// <remarks>JCSS Probabilistic Model Code, part 3.5 (timber), from memory. A stick that is weak is mostly limp too: density alone would make
+    /// it 0.2, and a limp stick under a thrust would too often have strength to spare.</remarks>
+    internal const double StiffWithStrong = 0.8;
+
     private readonly DensityPower power = DensityPower.Of(mean.IsSoftwood);
 
     /// <summary>One stick.</summary>
@@ -22,13 +27,14 @@ internal sealed class WoodDraw(WoodInUse mean, bool isDensityMeasured, bool isMo
     /// <returns>The wood with the drawn strengths in place of the 5th percentiles.</returns>
     internal WoodInUse At(ReadOnlySpan<double> z)
     {
-        var dense = Scatter.SpecificGravityVariation * z[0];
+        var together = OwnCorrelation(power);
+        var zStiff = together * z[1] + Math.Sqrt(1 - together * together) * z[2]; // theory U2
         var bending = mean.MeanBendingStrengthMPa * Share(power.Rupture, Scatter.RuptureVariation, z[0], z[1]);
         var across = mean.MeanCrossGrainStrengthMPa * Share(power.Across, Scatter.TensionPerpendicularVariation, z[0], z[3]);
-        var stiff = isModulusMeasured ? 1 : Share(power.Elasticity, Scatter.ElasticityVariation, z[0], z[2]);
+        var stiff = isModulusMeasured ? 1 : Share(power.Elasticity, Scatter.ElasticityVariation, z[0], zStiff);
         return mean with
         {
-            DensityKgM3 = isDensityMeasured ? mean.DensityKgM3 : mean.DensityKgM3 * Math.Max(LeastShare, 1 + dense),
+            DensityKgM3 = isDensityMeasured ? mean.DensityKgM3 : mean.DensityKgM3 * Math.Max(LeastShare, 1 + Scatter.SpecificGravityVariation * z[0]),
             ApparentModulusMPa = mean.ApparentModulusMPa * stiff,
             ModulusMPa = mean.ModulusMPa * stiff,
             ShearModulusMPa = mean.ShearModulusMPa * stiff,
@@ -37,11 +43,21 @@ internal sealed class WoodDraw(WoodInUse mean, bool isDensityMeasured, bool isMo
         };
     }
 
+    // What density leaves of both must go together so far that in all they correlate as published.
+    private static double OwnCorrelation(DensityPower power)
+    {
+        double rupture = ByDensity(power.Rupture, Scatter.RuptureVariation), elasticity = ByDensity(power.Elasticity, Scatter.ElasticityVariation);
+        return (StiffWithStrong - rupture * elasticity) / Math.Sqrt((1 - rupture * rupture) * (1 - elasticity * elasticity)); // theory U2
+    }
+
+    // Correlation of a property with density: the share of its scatter that comes of it.
+    private static double ByDensity(double power, double variation) => power * Scatter.SpecificGravityVariation / variation;
+
     // A straight line through the means with the power's slope there, and the rest of the published scatter on its own.
     private static double Share(double power, double variation, double zDensity, double zOwn)
     {
-        var byDensity = power * Scatter.SpecificGravityVariation;
-        return Math.Max(LeastShare, 1 + byDensity * zDensity + Math.Sqrt(variation * variation - byDensity * byDensity) * zOwn); // theory U1
+        var r = ByDensity(power, variation);
+        return Math.Max(LeastShare, 1 + variation * (r * zDensity + Math.Sqrt(1 - r * r) * zOwn)); // theory U1
     }
 }
 

@@ -42,6 +42,7 @@ public sealed class StatedRulesTests(ApiFixture api)
         ["DesignRequest"] = (services, json) => Faults<DesignRequest>(services, json),
         ["BoardTestRequest"] = (services, json) => Faults<BoardTestRequest>(services, json),
         ["BoardLayoutRequest"] = (services, json) => Faults<BoardLayoutRequest>(services, json, DesignFaults),
+        ["UncertaintyRequest"] = (services, json) => Faults<Contracts.Uncertainties.UncertaintyRequest>(services, json),
         ["BoardFitRequest"] = (services, json) => Faults<BoardFitRequest>(services, json),
         ["BalanceCorrectionRequest"] = (services, json) => Faults<BalanceCorrectionRequest>(services, json),
         ["FittingRequest"] = (services, json) => Faults<Contracts.Fittings.FittingRequest>(services, json),

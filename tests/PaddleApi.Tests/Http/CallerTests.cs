@@ -93,6 +93,7 @@ public sealed class CallerTests(ApiFixture api)
         var scopes = new Dictionary<string, string>
         {
             ["/v1/designs"] = "design",
+            ["/v1/uncertainties"] = "design",
             ["/v1/fittings"] = "fit",
             ["/v1/size-runs"] = "fit",
             ["/v1/board-tests"] = "workshop",

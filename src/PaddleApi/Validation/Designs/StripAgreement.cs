@@ -20,6 +20,11 @@ internal static class StripAgreement
     internal static Fault NotOnOneBoard { get; } = new(
         "A laminated paddle is not cut out of one board: cut its strips by the list in its answer.", "laminated", Allowed: ["one-piece"], Code: RefusalCodes.NotAccepted);
 
+    /// <summary>Strips of several sticks scatter each for itself: no chance of them is computed.</summary>
+    internal static Fault NotOfStrips { get; } = new(
+        "The strips of a laminated paddle are of several sticks, each of which scatters for itself: only paddles of one piece are spread here.",
+        "laminated", Allowed: ["one-piece"], Code: RefusalCodes.NotAccepted);
+
     internal static void Check(DesignRequest request, ValidationContext<DesignRequest> context)
     {
         if (request.Construction is not { } construction) return;
