@@ -2,7 +2,8 @@ using Paddle.Design.Wood;
 
 namespace Paddle.Design.Uncertainty;
 
-/// <summary>Draws the wood of one stick out of what is published of its species' scatter. Theory U1–U2.</summary>
+/// <summary>Draws the wood of one stick out of what is published of its species' scatter: density and strengths normal, as the 5th percentiles are
+/// taken (W6), the modulus log-normal, for flex goes as one over it. Theory U1–U2.</summary>
 /// <param name="mean">The wood in use: means, and strengths that 19 sticks in 20 exceed.</param>
 /// <param name="isDensityMeasured">Whether the maker weighed the board: then its density is known.</param>
 /// <param name="isModulusMeasured">Whether its modulus was tested: then that is known.</param>
@@ -12,7 +13,7 @@ internal sealed class WoodDraw(WoodInUse mean, bool isDensityMeasured, bool isMo
     /// <summary>How many normal numbers a draw takes: density, and what is left of bending strength, modulus and strength across the grain.</summary>
     internal const int Dimensions = 4;
 
-    // Normal scatter reaches below nothing, four to five deviations down; there is no such wood.
+    // Normal scatter reaches below nothing, four deviations down and more; there is no such wood.
     private const double LeastShare = 0.05;
 
     /// <summary>Correlation of bending strength and modulus.</summary>
@@ -31,7 +32,7 @@ internal sealed class WoodDraw(WoodInUse mean, bool isDensityMeasured, bool isMo
         var zStiff = together * z[1] + Math.Sqrt(1 - together * together) * z[2]; // theory U2
         var bending = mean.MeanBendingStrengthMPa * Share(power.Rupture, Scatter.RuptureVariation, z[0], z[1]);
         var across = mean.MeanCrossGrainStrengthMPa * Share(power.Across, Scatter.TensionPerpendicularVariation, z[0], z[3]);
-        var stiff = isModulusMeasured ? 1 : Share(power.Elasticity, Scatter.ElasticityVariation, z[0], zStiff);
+        var stiff = isModulusMeasured ? 1 : LogShare(power.Elasticity, Scatter.ElasticityVariation, z[0], zStiff);
         return mean with
         {
             DensityKgM3 = isDensityMeasured ? mean.DensityKgM3 : mean.DensityKgM3 * Math.Max(LeastShare, 1 + Scatter.SpecificGravityVariation * z[0]),
@@ -54,11 +55,16 @@ internal sealed class WoodDraw(WoodInUse mean, bool isDensityMeasured, bool isMo
     private static double ByDensity(double power, double variation) => power * Scatter.SpecificGravityVariation / variation;
 
     // A straight line through the means with the power's slope there, and the rest of the published scatter on its own.
-    private static double Share(double power, double variation, double zDensity, double zOwn)
+    private static double Share(double power, double variation, double zDensity, double zOwn) =>
+        Math.Max(LeastShare, 1 + variation * Score(ByDensity(power, variation), zDensity, zOwn)); // theory U1
+
+    private static double LogShare(double power, double variation, double zDensity, double zOwn)
     {
-        var r = ByDensity(power, variation);
-        return Math.Max(LeastShare, 1 + variation * (r * zDensity + Math.Sqrt(1 - r * r) * zOwn)); // theory U1
+        var square = Math.Log(1 + variation * variation);
+        return Math.Exp(Math.Sqrt(square) * Score(ByDensity(power, variation), zDensity, zOwn) - square / 2); // theory U1
     }
+
+    private static double Score(double r, double zDensity, double zOwn) => r * zDensity + Math.Sqrt(1 - r * r) * zOwn;
 }
 
 /// <summary>Powers of specific gravity that a property at 12 % goes with. Theory U2.</summary>

@@ -32,9 +32,9 @@ internal sealed record UncertaintyResponse(
         new("Of a strength, failChance is the chance that this stick, were it tested, falls short of the factor asked: a drawn strength stands in the "
             + "place of the one that 19 sticks in 20 exceed, so that a design that only just reaches its factor reads 0.05 and is sound. breakChance is "
             + "the chance that the wood gives way under the load itself, its factor below 1, should that load ever come.", "definition"),
-        new("Strengths, modulus and density of a stick are normal about the mean of the species, with coefficients of variation of 16 % in bending, 22 % in "
-            + "modulus, 25 % across the grain and 10 % in specific gravity. Sticks that a maker throws out are not taken out, so that chances are high "
-            + "rather than low.", "USDA Wood Handbook table 5-6, quoted in a public small-craft material survey; 25 % from memory"),
+        new("From stick to stick of a species bending strength varies by 16 %, strength across the grain by 25 %, specific gravity by 10 %, all normal; the "
+            + "modulus by 22 %, log-normal. Sticks that a maker throws out are not taken out, so that chances are high rather than low.",
+            "USDA Wood Handbook table 5-6, quoted in a public small-craft material survey; 25 % and the log-normal modulus from memory"),
         new("Heavy sticks are strong and stiff ones: each property follows density by the power that it follows from species to species, and what is left "
             + "of its scatter is its own. Bending strength and modulus correlate by 0.8 in all.",
             "USDA Wood Handbook FPL-GTR-190 table 5-11a; JCSS Probabilistic Model Code, part 3.5: both from memory"),
