@@ -90,7 +90,7 @@ public sealed record BoardPointRequest
 }
 
 /// <summary>A paddle wanted: by the code of a design, or by a request for one.</summary>
-public sealed record WantedPaddleRequest
+public sealed record WantedPaddleRequest : IGivesDesign
 {
     /// <summary>The caller's name of it; required, each once.</summary>
     public string? Id { get; init; }

@@ -1,11 +1,45 @@
 using System.Globalization;
 using System.Text.Json;
+using System.Text.RegularExpressions;
 
 namespace PaddleApi.Validation;
 
-/// <summary>Names places in a request by JSON Pointer (RFC 6901).</summary>
-internal static class JsonPointers
+/// <summary>Names places in JSON, and finds them, by JSON Pointer (RFC 6901).</summary>
+internal static partial class JsonPointers
 {
+    /// <summary>Letters of a pointer, as a regular expression of ECMA-262.</summary>
+    public const string Pattern = "^(/([^/~]|~[01])*)*$";
+
+    /// <summary>Longest pointer that is read.</summary>
+    public const int Longest = 200;
+
+    /// <summary>Whether a text is a pointer.</summary>
+    public static bool IsPointer(string text) => text.Length <= Longest && Pointer().IsMatch(text);
+
+    /// <summary>The value at a pointer; null where there is none.</summary>
+    public static JsonElement? Find(JsonElement document, string pointer)
+    {
+        var place = document;
+        foreach (var part in pointer.Split('/').Skip(1))
+        {
+            if (place.ValueKind == JsonValueKind.Object)
+            {
+                var name = part.Replace("~1", "/", StringComparison.Ordinal).Replace("~0", "~", StringComparison.Ordinal);
+                if (!place.TryGetProperty(name, out place)) return null;
+            }
+            else if (place.ValueKind == JsonValueKind.Array && Index().IsMatch(part) && int.Parse(part, CultureInfo.InvariantCulture) is var index && index < place.GetArrayLength())
+            {
+                place = place[index];
+            }
+            else
+            {
+                return null;
+            }
+        }
+
+        return place;
+    }
+
     /// <summary>The pointer of a member below another place.</summary>
     /// <param name="member">Name of the member as it stands in the JSON.</param>
     public static string Append(string place, string member)
@@ -27,4 +61,10 @@ internal static class JsonPointers
 
         return pointer;
     }
+
+    [GeneratedRegex(Pattern, RegexOptions.CultureInvariant | RegexOptions.ECMAScript)]
+    private static partial Regex Pointer();
+
+    [GeneratedRegex("^(0|[1-9][0-9]{0,5})$", RegexOptions.CultureInvariant)]
+    private static partial Regex Index();
 }

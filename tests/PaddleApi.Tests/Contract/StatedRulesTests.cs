@@ -11,7 +11,7 @@ using PaddleApi.Contracts.Builds;
 using PaddleApi.Contracts.Designs;
 using PaddleApi.Contracts.Problems;
 using PaddleApi.Contracts.SizeRuns;
-using PaddleApi.Endpoints.Boards;
+using PaddleApi.Endpoints.Designs;
 using PaddleApi.Hosting.Json;
 using PaddleApi.Validation;
 
@@ -107,7 +107,7 @@ public sealed class StatedRulesTests(ApiFixture api)
 
     // The designs of an order are looked through where they are solved.
     private static IEnumerable<(string Place, Fault Fault)> DesignFaults(BoardLayoutRequest request) =>
-        request.Paddles is { } paddles && paddles.All(paddle => paddle is { DesignCode: not null } or { Design: not null }) ? WantedDesigns.Of(paddles, default).Faults : [];
+        request.Paddles is { } paddles && paddles.All(paddle => paddle is { DesignCode: not null } or { Design: not null }) ? GivenDesigns.Make(paddles, "/paddles", default).Faults : [];
 
     private static IReadOnlyList<(string Place, Fault Fault)> Faults<T>(
         IServiceProvider services, string json, Func<T, IEnumerable<(string Place, Fault Fault)>>? more = null)

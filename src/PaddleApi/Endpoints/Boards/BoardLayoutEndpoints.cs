@@ -4,6 +4,7 @@ using Paddle.Design.Fitting;
 using Paddle.Design.Layout;
 using Paddle.Drawings;
 using PaddleApi.Contracts.Problems;
+using PaddleApi.Endpoints.Designs;
 using PaddleApi.Hosting;
 using PaddleApi.Hosting.Callers;
 using PaddleApi.Hosting.OpenApi;
@@ -65,9 +66,9 @@ internal static class BoardLayoutEndpoints
         return new Gated(() =>
         {
             var cancellation = context.RequestAborted;
-            var (designs, faults) = WantedDesigns.Of(request.Paddles!, cancellation);
+            var (designs, faults) = GivenDesigns.Make(request.Paddles!, "/paddles", cancellation);
             if (faults.Count > 0) return Validated.Refusal(faults);
-            var order = LayoutOrderReader.Read(request, designs, isShopping);
+            var order = LayoutOrderReader.Read(request, [.. designs.Select(design => design.Report)], isShopping);
             if (LayoutReasons.LeastThicknessMm(order) is { } least) return Validated.Refusal(TooThin(request, least));
             var layout = LayoutReport.Of(order, LayoutOrderReader.Units(request), cancellation);
             return MediaTypes.BestOf(context.Request, Offered) == Svg
@@ -83,7 +84,7 @@ internal static class BoardLayoutEndpoints
             board.ThicknessMm, Math.Ceiling(10 * leastMm) / 10, Unit: "mm", Code: RefusalCodes.BeyondBoard)))];
 
     private static BoardLayout Lay(BoardLayoutRequest request, bool isShopping) => LayoutReport.Of(
-        LayoutOrderReader.Read(request, WantedDesigns.Of(request.Paddles!, default).Designs, isShopping), LayoutOrderReader.Units(request));
+        LayoutOrderReader.Read(request, [.. GivenDesigns.Make(request.Paddles!, "/paddles", default).Designs.Select(design => design.Report)], isShopping), LayoutOrderReader.Units(request));
 
     private static DrawingContext Drawing(BoardLayoutRequest request) => new(
         string.IsNullOrWhiteSpace(request.Label) ? Unnamed : request.Label, LayoutOrderReader.Units(request), EngineVersion.Text);

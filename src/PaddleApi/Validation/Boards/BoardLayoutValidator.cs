@@ -5,6 +5,7 @@ using Paddle.Design.Request;
 using Paddle.Design.Wood;
 using PaddleApi.Contracts.Designs;
 using PaddleApi.Contracts.Problems;
+using PaddleApi.Validation.Designs;
 
 namespace PaddleApi.Validation.Boards;
 
@@ -52,18 +53,14 @@ internal sealed class BoardLayoutValidator : AbstractValidator<BoardLayoutReques
         if (sum > most) context.AddFault(list, new($"All counts together: up to {most} {unit} are laid out at once ({Own}).", sum, 1, most, unit));
     }
 
-    private sealed class WantedRules : AbstractValidator<WantedPaddleRequest>
+    private sealed class WantedRules : GivenDesignRules<WantedPaddleRequest>
     {
         public WantedRules()
+            : base("A paddle")
         {
             RuleFor(p => p.Id).NotNull().Saying("An id is required: the answer names the paddle by it.").Printable(Labels.Longest);
             RuleFor(p => p.Count).InRange(1, MostPaddles, "paddles", $"Up to {MostPaddles} are laid out at once ({Own}).");
             RuleFor(p => p.DesignCode).EngineText(DesignCodes.Pattern, DesignCodes.MostCharacters);
-            RuleFor(p => p).Custom((paddle, context) =>
-            {
-                if (paddle.DesignCode is null == paddle.Design is null)
-                    context.AddFaultBelow("DesignCode", new("A paddle is given by designCode or by design: one of them.", Code: RefusalCodes.OneFigureEach));
-            });
         }
     }
 }
