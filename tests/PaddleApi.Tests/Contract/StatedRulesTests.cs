@@ -32,7 +32,7 @@ public sealed class StatedRulesTests(ApiFixture api)
 
     /// <summary>Refusals of several members together; no one of them is required by itself.</summary>
     private static readonly HashSet<string> OfSeveral =
-        [RefusalCodes.NoWayToHandSpacing, RefusalCodes.CustomersOrGroups, RefusalCodes.OneFigureEach, RefusalCodes.NoStrips, "sag-or-tap"];
+        [RefusalCodes.NoWayToHandSpacing, RefusalCodes.CustomersOrGroups, RefusalCodes.OneFigureEach, RefusalCodes.NoStrips, "sag-or-tap", "two-wishes"];
 
     /// <summary>Where a board is given its wood may be left out of the design, and no other is taken, though a design by itself states it.</summary>
     private static readonly HashSet<string> TakenFromBoard = ["/design/wood", "/design/wood/species"];
@@ -42,7 +42,8 @@ public sealed class StatedRulesTests(ApiFixture api)
         ["DesignRequest"] = (services, json) => Faults<DesignRequest>(services, json),
         ["BoardTestRequest"] = (services, json) => Faults<BoardTestRequest>(services, json),
         ["BoardLayoutRequest"] = (services, json) => Faults<BoardLayoutRequest>(services, json, DesignFaults),
-        ["UncertaintyRequest"] = (services, json) => Faults<Contracts.Uncertainties.UncertaintyRequest>(services, json),
+        ["TradeOffRequest"] = (services, json) => Faults<Contracts.TradeOffs.TradeOffRequest>(services, json, DesignFaults),
+        ["UncertaintyRequest"] = (services, json) => Faults<Contracts.Uncertainties.UncertaintyRequest>(services, json, DesignFaults),
         ["BoardFitRequest"] = (services, json) => Faults<BoardFitRequest>(services, json),
         ["BalanceCorrectionRequest"] = (services, json) => Faults<BalanceCorrectionRequest>(services, json),
         ["FittingRequest"] = (services, json) => Faults<Contracts.Fittings.FittingRequest>(services, json),
@@ -106,6 +107,12 @@ public sealed class StatedRulesTests(ApiFixture api)
             .Select(refusal => (refusal.JsonPointer, new Fault(refusal.Message, refusal.Value, refusal.Low, refusal.High, Code: refusal.Code)));
 
     // The designs of an order are looked through where they are solved.
+    private static IEnumerable<(string Place, Fault Fault)> DesignFaults(Contracts.TradeOffs.TradeOffRequest request) =>
+        request is { Base: not null, Vary: [_, ..] vary } && vary.All(input => input is { Pointer: not null, Values: not null }) ? Endpoints.TradeOffs.TradeOffStudy.Of(request, default).Faults : [];
+
+    private static IEnumerable<(string Place, Fault Fault)> DesignFaults(Contracts.Uncertainties.UncertaintyRequest request) =>
+        request is { DesignCode: not null } or { Design: not null } ? GivenDesigns.Make(request, "", default).Faults : [];
+
     private static IEnumerable<(string Place, Fault Fault)> DesignFaults(BoardLayoutRequest request) =>
         request.Paddles is { } paddles && paddles.All(paddle => paddle is { DesignCode: not null } or { Design: not null }) ? GivenDesigns.Make(paddles, "/paddles", default).Faults : [];
 
@@ -146,7 +153,8 @@ public sealed class StatedRulesTests(ApiFixture api)
 
         public void Members(string at, JsonObject schema)
         {
-            foreach (var (name, member) in schema["properties"]!.AsObject())
+            // Items of a list may be plain values.
+            foreach (var (name, member) in schema["properties"]?.AsObject() ?? [])
             {
                 var (place, own) = ($"{at}/{name}", Resolve(member!));
                 var type = own["type"] is JsonArray several ? several.Select(one => one!.GetValue<string>()).Single(one => one != "null") : own["type"]!.GetValue<string>();

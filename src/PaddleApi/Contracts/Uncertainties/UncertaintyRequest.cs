@@ -3,7 +3,7 @@ using Paddle.Design.Request;
 namespace PaddleApi.Contracts.Uncertainties;
 
 /// <summary>A design to be made many times over, of other sticks and by other hands.</summary>
-public sealed record UncertaintyRequest
+internal sealed record UncertaintyRequest : IGivesDesign
 {
     /// <summary>Samples when none are stated: a power of two, which Sobol's points like.</summary>
     internal const int UsualSamples = 8192;

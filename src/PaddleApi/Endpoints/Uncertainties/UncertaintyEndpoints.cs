@@ -37,12 +37,11 @@ internal static class UncertaintyEndpoints
 
     private static Gated Answer(UncertaintyRequest request, HttpContext context) => new(() =>
     {
-        var cancellation = context.RequestAborted;
-        if (request.DesignCode is not { } code) return TypedResults.Ok(Respond(DesignService.Compute(request.Design!, cancellation), request, cancellation));
-        var (read, problem) = DesignService.Read(code);
-        if (problem is not null) return Validated.Refusal([("/designCode", new(problem.Detail, FaultValue.Show(code)))]);
-        if (read!.Specification.Laminate is not null) return Validated.Refusal([("/designCode", StripAgreement.NotOfStrips)]);
-        return TypedResults.Ok(Respond(DesignService.Evaluate(read, code), request, cancellation));
+        var (design, faults) = GivenDesigns.Make(request, "", context.RequestAborted);
+        if (faults.Count > 0) return Validated.Refusal(faults);
+        return design!.Report.Laminate is null
+            ? TypedResults.Ok(Respond(design, request, context.RequestAborted))
+            : Validated.Refusal([(request.Design is null ? "/designCode" : "/design/construction/kind", StripAgreement.NotOfStrips)]);
     });
 
     private static UncertaintyResponse Respond(ComputedDesign design, UncertaintyRequest request, CancellationToken cancellation)

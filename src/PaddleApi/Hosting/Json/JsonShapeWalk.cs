@@ -41,6 +41,10 @@ internal sealed class JsonShapeWalk(JsonSerializerOptions options)
                 Note(pointer, $"{Expected(target)} is expected; null is not allowed here.");
             }
         }
+        else if (target == typeof(JsonElement))
+        {
+            // Any value: its own rules look at it.
+        }
         else if (depth > StrictJson.MaxDepth && value.ValueKind is JsonValueKind.Object or JsonValueKind.Array)
         {
             Note(pointer, $"This nests deeper than the {StrictJson.MaxDepth} levels that are read.");

@@ -1,3 +1,4 @@
+using System.Text.Json;
 using Microsoft.Net.Http.Headers;
 using Microsoft.OpenApi;
 using PaddleApi.Hosting.Caching;
@@ -52,6 +53,8 @@ public static class OpenApiSetup
                 generator.IncludeXmlComments(documentation);
             }
 
+            // A value of any plain kind, as in the inputs that vary.
+            generator.MapType<JsonElement>(() => new OpenApiSchema { Type = JsonSchemaType.Number | JsonSchemaType.String | JsonSchemaType.Boolean });
             generator.SchemaFilter<SchemaNotes>();
             generator.OperationFilter<OperationNotes>();
             generator.DocumentFilter<DocumentNotes>();
