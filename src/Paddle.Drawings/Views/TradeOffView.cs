@@ -34,13 +34,30 @@ internal static class TradeOffView
         sketch.Text(Titled(picture.Axes[1]), Left - 16, (Top + Foot) / 2, Lettering.Small, Anchor.Middle, turn: -90, strong: true);
         var size = Sizes(picture);
         foreach (var point in picture.Points.OrderByDescending(point => point.Standing)) DrawPoint(sketch, X(point), Y(point), size(point), point.Standing);
-        foreach (var (k, point) in named.Take(MostNamed).Index())
-            sketch.Text(Number(k + 1), X(point) + size(point) + 0.6, Y(point) - size(point) - 0.4, Lettering.Small, layer: Layer.Marks, strong: true);
+        DrawNumbers(sketch, [.. named.Take(MostNamed).Select(point => (new Point(X(point), Y(point)), size(point)))], picture.Axes[0].IsWishedLarge, picture.Axes[1].IsWishedLarge);
 
         var foot = DrawLegend(sketch, picture, Foot + 18);
         foot = DrawTable(sketch, picture, named, foot);
         sketch.Text($"Engine {context.EngineVersion}", Left, foot + 3, Lettering.Small);
         return sketch.Finish("trade-off", $"{context.Label}: trade-off", Describe(picture, named), Width, foot + 9);
+    }
+
+    // On the side where nothing better can lie; neighbours too close to be numbered apart share a label.
+    private static void DrawNumbers(Sketch sketch, IReadOnlyList<(Point At, double Size)> points, bool isRightBetter, bool isUpBetter)
+    {
+        const double ApartMm = 3.2;
+        for (int first = 0, next; first < points.Count; first = next)
+        {
+            var (at, size) = points[first];
+            for (next = first + 1; next < points.Count && (points[next].At - at).Length < ApartMm; next++)
+            {
+            }
+
+            var text = next - first == 1 ? Number(first + 1) : $"{first + 1}–{next}";
+            sketch.Text(
+                text, at.X + (isRightBetter ? 1 : -1) * (size + 0.6), at.Y + (isUpBetter ? -size - 0.4 : size + 2.2), Lettering.Small,
+                isRightBetter ? Anchor.Start : Anchor.End, Layer.Marks, strong: true);
+        }
     }
 
     private static void DrawPoint(Sketch sketch, double x, double y, double size, TradeOffStanding standing)

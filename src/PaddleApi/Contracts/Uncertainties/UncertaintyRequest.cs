@@ -6,7 +6,7 @@ namespace PaddleApi.Contracts.Uncertainties;
 internal sealed record UncertaintyRequest : IGivesDesign
 {
     /// <summary>Samples when none are stated: a power of two, which Sobol's points like.</summary>
-    internal const int UsualSamples = 8192;
+    internal const int UsualSamples = 4096;
 
     /// <summary>Planing error when none is stated, mm: who works to the 32nds of a shop rule stays within one of them, which is two deviations, 19
     /// times in 20. Common practice, no source.</summary>
@@ -16,7 +16,7 @@ internal sealed record UncertaintyRequest : IGivesDesign
     public DesignRequest? Design { get; init; }
     /// <summary>Code of a design.</summary>
     public string? DesignCode { get; init; }
-    /// <summary>How many paddles are made; 8192 when null.</summary>
+    /// <summary>How many paddles are made; 4096 when null.</summary>
     public int? Samples { get; init; }
     /// <summary>Another seed, another choice of sticks and slips; 1 when null. The same seed gives the same answer.</summary>
     public int? Seed { get; init; }

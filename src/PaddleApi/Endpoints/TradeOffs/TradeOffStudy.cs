@@ -26,6 +26,7 @@ internal static class TradeOffStudy
         var rows = new TradeOffDesign[all.Count];
         for (var n = 0; n < rows.Length; n++)
         {
+            cancellation.ThrowIfCancellationRequested();
             var varied = all[n].Values.Select((j, k) => request.Vary![k].Values![j]).ToList();
             if (all[n].Design is null)
             {
