@@ -95,6 +95,8 @@ public sealed class CallerTests(ApiFixture api)
             ["/v1/designs"] = "design",
             ["/v1/design-checks"] = "design",
             ["/v1/comparisons"] = "design",
+            ["/v1/uncertainties"] = "design",
+            ["/v1/trade-offs"] = "design",
             ["/v1/fittings"] = "fit",
             ["/v1/size-runs"] = "fit",
             ["/v1/board-tests"] = "workshop",

@@ -11,17 +11,20 @@ internal static class UnitNames
     ];
 
     /// <summary>The unit in a member's name, or null for a plain ratio or count.</summary>
-    public static string? Of(string name)
+    public static string? Of(string name) => Split(name).Unit;
+
+    /// <summary>A member's name without its unit, and the unit; null for a plain ratio or count.</summary>
+    public static (string Name, string? Unit) Split(string name)
     {
         foreach (var (suffix, unit) in Units)
         {
             // The letter before must be small or a digit, or "…PSIN" would be newtons.
             if (name.EndsWith(suffix, StringComparison.Ordinal) && name.Length > suffix.Length && !char.IsUpper(name[^(suffix.Length + 1)]))
             {
-                return unit;
+                return (name[..^suffix.Length], unit);
             }
         }
 
-        return null;
+        return (name, null);
     }
 }

@@ -25,6 +25,11 @@ internal static class StripAgreement
     /// <summary>Thicknesses of a sheet on a face, mm: thinner is sanded through, thicker is no sheet and has no room within the edge (service's own limits).</summary>
     internal static Range SheetLimitsMm { get; } = new(0.4, 1.2);
 
+    /// <summary>Strips of several sticks scatter each for itself: no chance of them is computed.</summary>
+    internal static Fault NotOfStrips { get; } = new(
+        "The strips of a laminated paddle are of several sticks, each of which scatters for itself: only paddles of one piece are spread here.",
+        "laminated", Allowed: ["one-piece"], Code: RefusalCodes.NotAccepted);
+
     internal static void Check(DesignRequest request, ValidationContext<DesignRequest> context)
     {
         if (request.Construction is not { } construction) return;
