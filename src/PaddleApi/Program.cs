@@ -1,6 +1,7 @@
 using PaddleApi.Endpoints;
 using PaddleApi.Endpoints.Boards;
 using PaddleApi.Endpoints.Builds;
+using PaddleApi.Endpoints.Copies;
 using PaddleApi.Endpoints.Designs;
 using PaddleApi.Endpoints.Fittings;
 using PaddleApi.Endpoints.Page;
@@ -61,6 +62,7 @@ api.MapBalanceCorrections();
 api.MapBoardTests();
 api.MapBoardLayouts();
 api.MapBoardFits();
+api.MapCopies();
 api.MapWoods();
 api.MapBladeFamilies();
 api.MapProblems();
