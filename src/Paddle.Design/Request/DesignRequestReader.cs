@@ -111,6 +111,9 @@ internal static class DesignRequestReader
         Names.Duties.Find(filled.Loads!.Duty!)!.Value, filled.Loads.BodyMassKg!.Value, bladeAreaMm2,
         filled.Aims!.MinimumSafetyFactor!.Value, DesignDefaults.Forces(filled.Loads));
 
+    /// <summary>The finish that a request means.</summary>
+    internal static FinishChoice FinishOf(FinishRequest? given) => Finish(DesignDefaults.FillInFinish(given));
+
     private static FinishChoice Finish(FinishRequest finish) => new(
         Names.Finishes.Find(finish.Blade!)!.Value, finish.BladeCoats!.Value, Names.Finishes.Find(finish.Shaft!)!.Value,
         finish.ShaftCoats!.Value, Names.TipFacings.Find(finish.TipReinforcement!) == TipFacing.GlassCloth);

@@ -105,6 +105,13 @@ public sealed class StationGrid
 
     private static StationPattern PatternAt(in ZoneLengths lengths, double x)
     {
+        var (segment, coordinate) = SegmentAt(lengths, x);
+        return StationPattern.At(segment, coordinate);
+    }
+
+    /// <summary>The segment that a place (mm from the top of the grip) lies in, and the place in its coordinate.</summary>
+    internal static (Segment Segment, double Coordinate) SegmentAt(in ZoneLengths lengths, double x)
+    {
         // Where segments meet, the solid is the same on both sides; a hair decides for the one that begins there.
         const double Hair = 1e-9;
         double[] zoneStarts = [0, lengths.GripMm, lengths.GripMm + lengths.UpperShaftMm, lengths.GripMm + lengths.UpperShaftMm + lengths.LowerShaftMm];
@@ -120,7 +127,7 @@ public sealed class StationGrid
             var coordinate = (x - zoneStart) / lengths.Of(segment);
             if (coordinate < segment.From - Hair) continue;
             if (coordinate > segment.To + Hair) break;
-            return StationPattern.At(segment, Math.Clamp(coordinate, segment.From, segment.To));
+            return (segment, Math.Clamp(coordinate, segment.From, segment.To));
         }
 
         throw new ArgumentOutOfRangeException(nameof(x), x, "Must lie between the top of the grip and the tip.");

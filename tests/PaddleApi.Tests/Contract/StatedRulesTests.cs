@@ -3,6 +3,7 @@ using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
 using FluentValidation;
 using Microsoft.Extensions.DependencyInjection;
+using Paddle.Design.Copying;
 using Paddle.Design.Fitting;
 using Paddle.Design.Layout;
 using Paddle.Design.Request;
@@ -34,7 +35,7 @@ public sealed class StatedRulesTests(ApiFixture api)
 
     /// <summary>Refusals of several members together; no one of them is required by itself.</summary>
     private static readonly HashSet<string> OfSeveral =
-        [RefusalCodes.NoWayToHandSpacing, RefusalCodes.CustomersOrGroups, RefusalCodes.OneFigureEach, RefusalCodes.NoStrips, "sag-or-tap", "two-wishes"];
+        [RefusalCodes.NoWayToHandSpacing, RefusalCodes.CustomersOrGroups, RefusalCodes.OneFigureEach, RefusalCodes.NoStrips, RefusalCodes.TooFewReadings, "sag-or-tap", "two-wishes"];
 
     /// <summary>Where a board is given its wood may be left out of the design, and no other is taken, though a design by itself states it.</summary>
     private static readonly HashSet<string> TakenFromBoard = ["/design/wood", "/design/wood/species"];
@@ -48,6 +49,7 @@ public sealed class StatedRulesTests(ApiFixture api)
         ["BoardLayoutRequest"] = (services, json) => Faults<BoardLayoutRequest>(services, json, request => GivenFaults(request.Paddles, "/paddles")),
         ["TradeOffRequest"] = (services, json) => Faults<Contracts.TradeOffs.TradeOffRequest>(services, json, DesignFaults),
         ["UncertaintyRequest"] = (services, json) => Faults<Contracts.Uncertainties.UncertaintyRequest>(services, json, DesignFaults),
+        ["CopyRequest"] = (services, json) => Faults<CopyRequest>(services, json),
         ["BoardFitRequest"] = (services, json) => Faults<BoardFitRequest>(services, json),
         ["BalanceCorrectionRequest"] = (services, json) => Faults<BalanceCorrectionRequest>(services, json),
         ["FittingRequest"] = (services, json) => Faults<Contracts.Fittings.FittingRequest>(services, json),

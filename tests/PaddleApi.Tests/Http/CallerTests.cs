@@ -103,6 +103,7 @@ public sealed class CallerTests(ApiFixture api)
             ["/v1/board-layouts"] = "workshop",
             ["/v1/shopping-lists"] = "workshop",
             ["/v1/board-fits"] = "workshop",
+            ["/v1/copies"] = "design",
             ["/v1/balance-corrections"] = "workshop",
         };
         foreach (var operation in Committed.Description.Operations.Where(operation => operation.HasBody))

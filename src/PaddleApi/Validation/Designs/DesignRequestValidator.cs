@@ -86,7 +86,8 @@ internal sealed class DesignRequestValidator : AbstractValidator<DesignRequest>
         }
     }
 
-    private sealed class GripRules : AbstractValidator<GripRequest>
+    /// <summary>The rules of a grip.</summary>
+    internal sealed class GripRules : AbstractValidator<GripRequest>
     {
         public GripRules()
         {
@@ -158,7 +159,8 @@ internal sealed class DesignRequestValidator : AbstractValidator<DesignRequest>
         }
     }
 
-    private sealed class FinishRules : AbstractValidator<FinishRequest>
+    /// <summary>The rules of a finish.</summary>
+    internal sealed class FinishRules : AbstractValidator<FinishRequest>
     {
         public FinishRules()
         {
