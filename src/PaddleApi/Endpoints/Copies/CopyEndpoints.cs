@@ -2,7 +2,6 @@ using System.Text.Json.Serialization;
 using Paddle.Design.Copying;
 using Paddle.Design.Request;
 using PaddleApi.Contracts.Problems;
-using PaddleApi.Endpoints.Boards;
 using PaddleApi.Endpoints.Designs;
 using PaddleApi.Hosting;
 using PaddleApi.Hosting.Callers;
@@ -71,7 +70,7 @@ internal static class CopyEndpoints
             : variant with { DesignCode = Code(design) };
     }
 
-    private static IReadOnlyList<(string Place, Fault Fault)> Faults(DesignRequest design) => WantedDesigns.Faults(design, "");
+    private static IReadOnlyList<(string Place, Fault Fault)> Faults(DesignRequest design) => GivenDesigns.Faults(design, "");
 
     private static string Code(DesignRequest design) => DesignService.Compute(design).Code;
 }

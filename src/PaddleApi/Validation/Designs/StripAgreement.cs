@@ -2,6 +2,7 @@ using FluentValidation;
 using Paddle.Design.Fitting;
 using Paddle.Design.Laminating;
 using Paddle.Design.Request;
+using PaddleApi.Contracts.Problems;
 using Range = Paddle.Design.Outline.Range;
 
 namespace PaddleApi.Validation.Designs;
