@@ -39,15 +39,15 @@ public sealed record FacingReport(
 internal sealed class GluedOnParts(PaddleSolid solid, BladePressure pressure, Loads loads, double bucklingN, WoodInUse wood)
 {
     /// <summary>The piece across the tip, bent across its grain, or its joint: one place of it is the line. Theory J11.</summary>
-    internal PartStress? Tip()
+    internal PartStress? Tip(TipPiece tip)
     {
         PartStress? worst = null;
         Look((loadCase, moments, i) =>
         {
             if (solid.Form.StripsAt(solid.X[i]) is not { IsAcross: true } layup) return;
             var (bending, thrust) = StrengthCheck.FaceStressMPa(solid, i, moments[i], loadCase.ThrustN);
-            var (stress, ratio, _) = layup.Governing(solid.Section(i), bending, thrust, ofStrips: true);
-            worst = PartStress.Worse(worst, Of(loadCase, i, stress, ratio));
+            var stress = layup.Governing(solid.Section(i), bending, thrust, ofStrips: true).StressMPa;
+            worst = PartStress.Worse(worst, Of(loadCase, i, stress, tip.Wood.CrossGrainStrengthMPa / wood.BendingStrengthMPa));
         });
         return worst;
     }

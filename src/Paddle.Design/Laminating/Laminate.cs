@@ -92,10 +92,11 @@ public sealed record Laminate(IReadOnlyList<Strip> Strips, bool IsMirrored, Adhe
         if (sheet is not null) changes.Add((FacingFromMm(places), strips with { Sheet = sheet }));
         if (TipPiece is { Wood: var hard } tip)
         {
-            // Grain across: along the paddle it has the modulus and strength across the grain, and across the blade those along it. Theory J11.
+            // Grain across: along the paddle it has the modulus across the grain, and across the blade what is along it. It takes wear and is there to
+            // be replaced: no aim looks at its strength, as if the strips went on to the tip. What it bears is told (GluedOnParts). Theory J11.
             var laid = new LaidStrip(
                 -BeyondMm, BeyondMm, hard.DensityKgM3 / wood.DensityKgM3, AcrossMPa(hard) / wood.ModulusMPa, hard.ShearModulusMPa / wood.ShearModulusMPa,
-                hard.CrossGrainStrengthMPa / wood.BendingStrengthMPa, hard.BendingStrengthMPa / wood.CrossGrainStrengthMPa, hard.ModulusMPa / AcrossMPa(wood));
+                1, hard.BendingStrengthMPa / wood.CrossGrainStrengthMPa, hard.ModulusMPa / AcrossMPa(wood));
             changes.Add((places.OverallMm - tip.LengthMm, new([laid]) { IsAcross = true, Sheet = sheet }));
         }
 

@@ -28,7 +28,7 @@ public sealed record LaminateReport(Laminate Laminate, GlueUp GlueUp, GlueLineSh
             laminate, GlueUp.Of(stations, laminate), GlueLineShear.Of(stations, pressure, bucklingN, laminate, loads), SwellingMismatch.Of(laminate),
             SidesDiffer(stations))
         {
-            Tip = laminate.TipPiece is null ? null : parts.Tip(),
+            Tip = laminate.TipPiece is { } tip ? parts.Tip(tip) : null,
             Facing = laminate.Facing is { } facing ? parts.Facing(laminate, facing) : null,
         };
     }

@@ -142,6 +142,18 @@ public class GluedOnPartsTests
         TestPaddles.AssertRelative(ForceN * n * Width * Sheet * (Thickness - Sheet) / 2 / (second * Width), GluedOnParts.ShearMPa(solid, moments, place), 1e-6);
     }
 
+    // A tip of any length or wood leaves the aims as they were: it is there to be replaced.
+    [Theory]
+    [InlineData("sugar-maple", 10)]
+    [InlineData("white-ash", 40)]
+    public void A_tip_piece_is_told_of_and_fails_no_aim(string species, double lengthMm)
+    {
+        var report = PaddleDesigner.Design(Asked(Spruce with { TipPiece = new(TestPaddles.Wood(species), lengthMm) }, wood: "sitka-spruce"));
+        Assert.DoesNotContain(report.Outcome.Unmet, aim => aim.Code.StartsWith("strength.", StringComparison.Ordinal));
+        Assert.True(report.Laminate!.Tip!.SafetyFactor < 1);
+        Assert.Equal(TestPaddles.Wood(species).CrossGrainStrengthMPa, report.Laminate.Tip.StrengthMPa / 1.1, 0.02 * report.Laminate.Tip.StrengthMPa);
+    }
+
     // A hard tip moves balance towards it by what it weighs more, and is bent across its grain; sheets stiffer than the strips stiffen the blade.
     [Fact]
     public void What_is_glued_on_is_told()
@@ -158,7 +170,7 @@ public class GluedOnPartsTests
         Assert.Equal(("sugar-maple", 1, 30.0), (up.Strips[^1].SpeciesId, up.Strips[^1].Count, up.Strips[^1].WidthMm));
         Assert.Equal(plain.Laminate!.GlueUp.Joints + 1, up.Joints);
         Assert.Equal(plain.Laminate.GlueUp.Strips[0].LengthMm - 30, up.Strips[0].LengthMm, 1.0);
-        Assert.Contains(report.Checks, check => check.Id == "construction.tip-swelling" && check.Status == Checks.CheckStatus.Warn);
+        Assert.Contains(report.Cautions, caution => caution.Id == "tip-piece");
         Assert.Contains(report.Checks, check => check.Id == "construction.facing");
     }
 }

@@ -87,21 +87,22 @@ public sealed class BatchHttpTests(ApiFixture api)
         var lines = await Lines("/v1/design-batches?fields=outcome", $"{Line}\n{{}}");
         Assert.Equal("""{"line":1,"status":200,"design":{"outcome":"met"}}""", lines[0].GetRawText());
         Assert.Equal(422, lines[1].GetProperty("status").GetInt32());
-
-        using var refused = await Post("/v1/design-batches?fields=nothing", Line);
-        Assert.Equal(HttpStatusCode.UnprocessableEntity, refused.StatusCode);
     }
 
-    [Fact]
-    public async Task Other_media_types_and_a_full_house_are_refused()
+    [Theory]
+    [InlineData("/v1/design-batches")]
+    [InlineData("/v1/fitting-batches")]
+    public async Task Other_media_types_unknown_fields_and_a_full_house_are_refused(string path)
     {
-        using var json = await Post("/v1/design-batches", Line, "application/json");
+        using var json = await Post(path, Line, "application/json");
         Assert.Equal(HttpStatusCode.UnsupportedMediaType, json.StatusCode);
+        using var refused = await Post($"{path}?fields=nothing", Line);
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, refused.StatusCode);
 
         using var factory = new ApiFactory(new Dictionary<string, string> { ["Limits:ConcurrentBatches"] = "1", ["Limits:MostWaitSeconds"] = "0" });
         using var client = factory.Client();
         using var place = await factory.Services.GetRequiredService<BatchGate>().EnterAsync(CancellationToken.None);
-        using var busy = await Post("/v1/design-batches", Line, client: client);
+        using var busy = await Post(path, Line, client: client);
         Assert.Equal(HttpStatusCode.ServiceUnavailable, busy.StatusCode);
     }
 

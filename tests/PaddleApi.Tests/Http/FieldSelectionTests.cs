@@ -123,7 +123,7 @@ public sealed class FieldSelectionTests(ApiFixture api)
     private async Task<HttpResponseMessage> Send(HttpMethod method, string address)
     {
         using var request = new HttpRequestMessage(method, address) { Content = method == HttpMethod.Post ? new StringContent(Ash, Encoding.UTF8, "application/json") : null };
-        return await plain.SendAsync(request);
+        return await api.Client.SendAsync(request);
     }
 
     private async Task<string> Post(string address, string body)
