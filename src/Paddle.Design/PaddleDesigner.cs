@@ -26,18 +26,15 @@ public static class PaddleDesigner
     public static DesignReport Design(PaddleSpecification asked, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(asked);
-        var (form, _, wood, loads, aims) = asked;
+        var (form, _, wood, loads, _) = asked;
 
         var choice = SizeChoice.For(asked, cancellation);
         var (sizes, stations, pressure, strength, fine, mass, finished) = choice;
         var flex = Flex.Of(fine, stations, pressure.CentreOfPressureMm(StrokePivots.TouringMm), wood);
         var stroke = StrokeStep.Of(form, pressure, loads, finished.MassG);
-        var target = BalanceTarget.Mm(form, aims);
-        var balance = new BalanceResult(
-            target, finished.CentreOfMassMm, mass.CentreOfMassMm, aims.BalanceToleranceMm,
-            Ballast.For(form, finished.MassG, finished.CentreOfMassMm - target, target), BindingLimitList.At(asked, sizes));
+        var balance = BalanceResult.Of(asked, mass, finished, BindingLimitList.At(asked, sizes));
         var outcome = DesignOutcome.Of(asked, balance, strength, flex, finished, asked.Units);
-        var laminate = asked.Laminate is { } strips ? LaminateReport.Of(strips, stations, pressure, loads, strength.BucklingLoadN) : null;
+        var laminate = asked.Laminate is { } strips ? LaminateReport.Of(strips, stations, pressure, loads, strength.BucklingLoadN, wood) : null;
         var checks = DesignChecks.Of(asked, sizes, 2 * stations.HalfThickness.Max(), balance, mass, finished, strength, flex, laminate);
         return new(
             asked, sizes, stations.Outline, stations, mass, finished, balance, strength, flex, stroke, outcome, checks, asked.Laminate is null ? Cautions.For(wood.SpeciesId) : LaminateChecks.Cautions(asked.Laminate))

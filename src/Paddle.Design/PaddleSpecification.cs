@@ -32,7 +32,7 @@ public sealed record PaddleSpecification(PaddleForm Form, PinnedSizes Pinned, Wo
 
     /// <summary>The same paddle glued up of strips, or of one piece.</summary>
     internal PaddleSpecification GluedUp(Laminate? laminate) =>
-        this with { Laminate = laminate, Form = Form with { Strips = laminate?.Layup(Wood) } };
+        this with { Laminate = laminate, Form = Form with { Strips = laminate?.Layup(Wood, Form.Places) } };
 
     /// <summary>The same with every size open again that a solver chose.</summary>
     internal PaddleSpecification Reopened()
@@ -43,6 +43,8 @@ public sealed record PaddleSpecification(PaddleForm Form, PinnedSizes Pinned, Wo
 
     /// <summary>Thickness of the maker's board as it lies in the rack, mm; null when any board may be bought.</summary>
     public double? BoardThicknessMm { get; init; }
+    /// <summary>Prices of a board foot by species, as far as they are known: no figure but the cost of wood depends on them.</summary>
+    internal IReadOnlyDictionary<string, double> PricesPerBoardFoot { get; init; } = new Dictionary<string, double>();
     /// <summary>Units that the shop measures in: sentences about the design are in them.</summary>
     public DrawingUnits Units { get; init; }
     /// <summary>Step in which the solver's sizes are rounded, mm.</summary>

@@ -1,3 +1,4 @@
+using Paddle.Design.Finishing;
 using Paddle.Design.Solid;
 
 namespace Paddle.Design.Balance;
@@ -23,6 +24,15 @@ public sealed record BalanceResult(
     public double OffsetMm => ActualMm - TargetMm;
     /// <summary>Whether it balances within the tolerance.</summary>
     public bool Achieved => Math.Abs(OffsetMm) <= ToleranceMm;
+
+    /// <summary>Reads it off a finished paddle.</summary>
+    internal static BalanceResult Of(PaddleSpecification asked, MassProperties mass, FinishedMass finished, IReadOnlyList<BindingLimit> limits)
+    {
+        var target = BalanceTarget.Mm(asked.Form, asked.Aims);
+        return new(
+            target, finished.CentreOfMassMm, mass.CentreOfMassMm, asked.Aims.BalanceToleranceMm,
+            Ballast.For(asked.Form, finished.MassG, finished.CentreOfMassMm - target, target), limits);
+    }
 }
 
 /// <summary>A weight let in that would bring the finished paddle to its aim: named and priced, not built in. Theory M14.</summary>

@@ -76,7 +76,7 @@ internal sealed class DesignProblem
     internal static DesignProblem State(PaddleSpecification asked, double strengthReserve = 1, PaddleSizes? around = null, double leastSpineMm = 0)
     {
         var sizes = around ?? TypicalSizes(asked);
-        var solid = PaddleSolid.Shape(asked.Form, sizes, asked.Form.Outline(sizes), StationGrid.Coarse);
+        var solid = PaddleSolid.Shape(asked.Form, sizes, asked.Form.Outline(sizes), asked.Form.CoarseGrid());
         var nodes = Nodes(asked, solid, strengthReserve * (1 + StationMargin));
         var problem = new DesignProblem(asked, nodes, FinishLoad.On(solid, asked.Finish));
         problem.SetLimits(asked, leastSpineMm);
@@ -110,7 +110,7 @@ internal sealed class DesignProblem
             var w = node.WidthBase + node.WidthPerShaft * v[0] + node.WidthPerUpper * v[2];
             ref readonly var m = ref node.Mass;
             var crown = c - e;
-            var perWidth = e * m.G0 + crown * m.G1;
+            var perWidth = e * m.G0 + crown * m.G1 - node.MassLess;
             var area = 4 * w * perWidth;
             var edgeRate = pattern.EdgeShare / 2;
 
@@ -126,11 +126,15 @@ internal sealed class DesignProblem
 
             if (node.ModulusNeeded <= 0 && node.BendingFlex <= 0) continue;
 
-            ref readonly var s = ref node.Stiff;
-            var cube = e * e * e * s.G0 + 3 * e * e * crown * s.G1 + 3 * e * crown * crown * s.G2 + crown * crown * crown * s.G3;
-            var second = 4.0 / 3 * w * cube;
-            var secondByThickness = 4.0 / 3 * w * (3 * e * e * s.G1 + 6 * e * crown * s.G2 + 3 * crown * crown * s.G3);
-            var secondByEdge = (4.0 / 3 * w * (3 * e * e * s.G0 + 6 * e * crown * s.G1 + 3 * crown * crown * s.G2) - secondByThickness) * edgeRate;
+            var (second, secondByThickness, secondByEdge) = Second(node.Stiff.Whole, w, e, crown);
+            if (node.Stiff.SheetMm > 0)
+            {
+                // Theory J12: what the strips count more than the sheets, within them.
+                var core = Second(node.Stiff.Core, w, e - node.Stiff.SheetMm, crown);
+                (second, secondByThickness, secondByEdge) = (second + core.Value, secondByThickness + core.ByThickness, secondByEdge + core.ByEdge);
+            }
+
+            secondByEdge *= edgeRate;
 
             if (node.BendingFlex > 0 && node.VolumeWeight > 0)
             {
@@ -235,11 +239,12 @@ internal sealed class DesignProblem
             var perWidth = (wider[i] - solid.HalfWidth[i]) / Step;
             var shaftShare = pattern.Segment.Zone switch { Zone.Grip => 0, Zone.Blade => 1, _ => pattern.LowerShare };
             var (perShaft, perUpper) = (perWidth * shaftShare, perWidth * (1 - shaftShare));
-            var numbers = form.Strips?.Numbers(pattern.Moments, solid.HalfWidth[i]) ?? SectionNumbers.Even(pattern.Moments);
+            var numbers = form.StripsAt(solid.X[i])?.Numbers(pattern.Moments, solid.HalfWidth[i]) ?? SectionNumbers.Even(pattern.Moments);
             nodes[i] = new()
             {
                 Pattern = pattern,
-                Mass = numbers.Mass,
+                Mass = numbers.Mass.OfArea,
+                MassLess = numbers.Mass.SheetMm * numbers.Mass.Core.G0,
                 Stiff = numbers.Stiff,
                 Hollow = form.Grip.HollowedFaces * form.Grip.HollowDepthMm * pattern.HollowShare,
                 HollowRate = 2 * form.Grip.HollowDepthMm * pattern.Rates.Hollow,
@@ -287,12 +292,20 @@ internal sealed class DesignProblem
 
                 // Moments and thrust stress are those of typical sizes: they change little, and the strength reserve makes it good.
                 var thrustStress = loadCase.ThrustN / solid.StiffArea[i];
-                var left = form.Strips?.MostBendingMPa(solid.Section(i), allowed, thrustStress) ?? allowed - thrustStress;
+                var left = form.StripsAt(solid.X[i])?.MostBendingMPa(solid.Section(i), allowed, thrustStress) ?? allowed - thrustStress;
                 needed[i] = Math.Max(needed[i], moments[i] / Math.Max(left, 0.05 * allowed));
             }
         }
 
         return needed;
+    }
+
+    // Theory S4 with the weighted numbers, and how it grows with the half-thicknesses at the centre and, the centre kept, at the edge.
+    private static (double Value, double ByThickness, double ByEdge) Second(in StripNumbers s, double w, double e, double crown)
+    {
+        var value = 4.0 / 3 * w * (e * e * e * s.G0 + 3 * e * e * crown * s.G1 + 3 * e * crown * crown * s.G2 + crown * crown * crown * s.G3);
+        var byThickness = 4.0 / 3 * w * (3 * e * e * s.G1 + 6 * e * crown * s.G2 + 3 * crown * crown * s.G3);
+        return (value, byThickness, 4.0 / 3 * w * (3 * e * e * s.G0 + 6 * e * crown * s.G1 + 3 * crown * crown * s.G2) - byThickness);
     }
 
     // Half of each size's weight in the thickness, or in its rate along the segment.

@@ -8,7 +8,8 @@ internal struct PlaceTerms
 {
     internal StationPattern Pattern;
     internal StripNumbers Mass;        // of the section, each strip by its density
-    internal StripNumbers Stiff;       // the same by its modulus
+    internal double MassLess;          // mm that sheets on the faces take off the mean half-thickness, weighted
+    internal SectionSum Stiff;         // the same by its modulus
     internal double Hollow;            // mm off the thickness
     internal double HollowRate;        // the same in the face's rate, twice the depth's
     internal double UnitMm;            // length of one unit of the segment's coordinate

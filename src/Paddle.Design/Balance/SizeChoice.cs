@@ -21,7 +21,7 @@ internal sealed record SizeChoice(
     {
         var grid = asked.Form.PrintedGrid();
         Span<double> v = stackalloc double[DesignProblem.N];
-        if (AllPinned(asked.Pinned.ToVector(), v)) return Checked(asked, PaddleSizes.FromVector(v), grid);
+        if (AllPinned(asked.Pinned.ToVector(), v)) return At(asked, PaddleSizes.FromVector(v), grid);
 
         double reserve = 1, leastSpineMm = 0;
         var tightened = asked;
@@ -35,7 +35,7 @@ internal sealed record SizeChoice(
             SizeSolver.SolveLettingGo(problem, v, cancellation);
             SizeRounding.Round(problem, v, asked.LatticeMm);
 
-            var choice = Checked(asked, PaddleSizes.FromVector(v), grid);
+            var choice = At(asked, PaddleSizes.FromVector(v), grid);
             var margin = choice.Strength.AlongTheGrainMargin;
             // What is hopeless is let go; the rest is held with what the coarse grid may not see in hand.
             var hopeless = problem.HasLetGo(LimitGroup.Strength);
@@ -104,12 +104,13 @@ internal sealed record SizeChoice(
         return drawn == tightened.Aims ? tightened : tightened with { Aims = drawn };
     }
 
-    private static SizeChoice Checked(PaddleSpecification asked, PaddleSizes sizes, StationGrid grid)
+    /// <summary>The paddle of given sizes: nothing is solved.</summary>
+    internal static SizeChoice At(PaddleSpecification asked, PaddleSizes sizes, StationGrid grid)
     {
         var (form, _, wood, loads, _) = asked;
         var stations = PaddleSolid.Shape(form, sizes, form.Outline(sizes), grid);
         var pressure = BladePressure.On(stations);
-        var fine = PaddleSolid.Shape(form, sizes, stations.Outline, StationGrid.Fine);
+        var fine = PaddleSolid.Shape(form, sizes, stations.Outline, form.FineGrid());
         var mass = MassProperties.Of(fine, wood.DensityKgM3);
         return new(
             sizes, stations, pressure, StrengthCheck.Of(stations, pressure, loads, wood), fine, mass,

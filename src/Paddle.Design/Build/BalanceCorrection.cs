@@ -34,7 +34,7 @@ internal sealed record BalanceCorrection(
         double[] places = [.. (reading.Readings ?? []).Select(one => one.XMm)];
         double aim = report.Balance.TargetMm, tolerance = aims.BalanceToleranceMm;
 
-        var fine = PaddleSolid.Shape(form, report.Sizes, report.Outline, StationGrid.Fine);
+        var fine = PaddleSolid.Shape(form, report.Sizes, report.Outline, form.FineGrid());
         var blank = Blank.For(
             report.Stations, WoodCatalogue.Find(wood.SpeciesId)?.IsSoftwood ?? false, build.Saw,
             build.BoardThicknessMm ?? report.Specification.BoardThicknessMm);

@@ -83,7 +83,7 @@ internal sealed record BuildSheet(
     {
         options ??= new();
         var (form, wood, units) = (report.Specification.Form, report.Specification.Wood, report.Specification.Units);
-        var fine = PaddleSolid.Shape(form, report.Sizes, report.Outline, StationGrid.Fine);
+        var fine = PaddleSolid.Shape(form, report.Sizes, report.Outline, form.FineGrid());
         var blank = Blank.For(
             report.Stations, WoodCatalogue.Find(wood.SpeciesId)?.IsSoftwood ?? false, options.Saw,
             options.BoardThicknessMm ?? report.Specification.BoardThicknessMm);

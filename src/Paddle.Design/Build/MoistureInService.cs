@@ -73,7 +73,7 @@ internal sealed record MoistureInService(
 
     private static Laden InUse(DesignReport report, double builtKgM3, double builtPercent, double hand, double blade)
     {
-        var fine = Solid.PaddleSolid.Shape(report.Specification.Form, report.Sizes, report.Outline, Solid.StationGrid.Fine);
+        var fine = Solid.PaddleSolid.Shape(report.Specification.Form, report.Sizes, report.Outline, report.Specification.Form.FineGrid());
         var density = builtKgM3 * 1e-6;
         double mass = 0, first = 0;
         for (var i = 0; i < fine.Count; i++)

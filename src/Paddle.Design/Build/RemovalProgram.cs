@@ -242,7 +242,7 @@ internal static class RemovalLimits
             var loadCase = loads.AlongTheGrain[k];
             var share = StrengthCheck.StrengthShare(solid, i, loadCase, wood);
             var allowance = TaperAllowance.Factor(solid.Grid.Patterns[i], solid.FaceSlope[i]);
-            if (solid.Form.Strips is { } strips)
+            if (solid.Form.StripsAt(solid.X[i]) is { } strips)
             {
                 var numbers = strips.Numbers(section.Moments, section.HalfWidthMm).Stiff; // theory J3
                 var bending = allowance * moments[k][i] * section.HalfThicknessMm / numbers.FlatSecondMomentMm4(section);

@@ -124,13 +124,13 @@ internal sealed class StageShape
 
     internal StageSection At(StationPattern pattern, double xMm)
     {
-        if (stage == BuildStage.Blank) return Rectangle(blank.WidthMm / 2, blank.ThicknessMm / 2, 1);
+        if (stage == BuildStage.Blank) return Rectangle(xMm, blank.WidthMm / 2, blank.ThicknessMm / 2, 1);
         var c = pattern.ThicknessMm(sizes, slopes, hollowMm) / 2;
         return pattern.Segment.Zone switch
         {
             Zone.Grip => allowance.GripFaceMm is { } face
-                ? Designed(pattern, Line(xMm, face), c, 0, face)
-                : Rectangle(Line(xMm, allowance.OutlineMm), blank.ThicknessMm / 2, 1),
+                ? Designed(pattern, xMm, Line(xMm, face), c, 0, face)
+                : Rectangle(xMm, Line(xMm, allowance.OutlineMm), blank.ThicknessMm / 2, 1),
             Zone.Shaft => ShaftAt(xMm, c),
             _ => BladeAt(pattern, xMm, c),
         };
@@ -140,6 +140,7 @@ internal sealed class StageShape
 
     private StageSection ShaftAt(double xMm, double c) =>
         Rectangle(
+            xMm,
             Line(xMm, allowance.ShaftFaceMm ?? allowance.OutlineMm),
             allowance.ShaftFaceMm is { } face ? Within(c + face) : blank.ThicknessMm / 2,
             Share(allowance.Shaft));
@@ -149,7 +150,7 @@ internal sealed class StageShape
         var shaft = ShaftAt(xMm, c);
         if (allowance.BladeFaceMm is not { } face) return shaft;
         var e = pattern.EdgeShare * sizes.EdgeThicknessMm / 2;
-        var blade = Designed(pattern, Line(xMm, allowance.OutlineMm), c, e, face);
+        var blade = Designed(pattern, xMm, Line(xMm, allowance.OutlineMm), c, e, face);
         if (allowance.Shaft == ShaftShape.Round) return blade;
         var share = pattern.EdgeShare;
         return new StageSection(
@@ -161,19 +162,19 @@ internal sealed class StageShape
     }
 
     // The designed section with the allowance on every face: at a round edge it closes, at a full edge the edge is thicker by it too.
-    private StageSection Designed(StationPattern pattern, double w, double c, double e, double face)
+    private StageSection Designed(StationPattern pattern, double xMm, double w, double c, double e, double face)
     {
         var thick = Within(c + face);
         var edge = Math.Min(e + face * pattern.EdgeShare, thick);
         var section = new Section(w, thick, edge, pattern.Moments);
         var perThickness = 2 * w * (pattern.EdgeShare + (1 - pattern.EdgeShare) * pattern.Moments.G1);
-        return new StageSection(w, 2 * thick, section.AreaMm2, perThickness).Weighted(form.Strips, section);
+        return new StageSection(w, 2 * thick, section.AreaMm2, perThickness).Weighted(form.StripsAt(xMm), section);
     }
 
     private double Within(double halfThickness) => Math.Min(halfThickness, blank.ThicknessMm / 2);
 
-    private StageSection Rectangle(double w, double c, double share) =>
-        new StageSection(w, 2 * c, 4 * w * c * share, 2 * w * share).Weighted(form.Strips, new(w, c, c, SectionMoments.Ellipse));
+    private StageSection Rectangle(double xMm, double w, double c, double share) =>
+        new StageSection(w, 2 * c, 4 * w * c * share, 2 * w * share).Weighted(form.StripsAt(xMm), new(w, c, c, SectionMoments.Ellipse));
 
     private static double Share(ShaftShape shape) => shape switch
     {

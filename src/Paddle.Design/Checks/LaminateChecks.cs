@@ -6,6 +6,7 @@ namespace Paddle.Design.Checks;
 internal static class LaminateChecks
 {
     private const string Practice = "common practice, no source";
+    private const string SwellingSource = "Wood Handbook eq. 13-2 with tangential shrinkage, an upper estimate: wood creeps; the limit is half the strength across the grain, " + Practice;
 
     internal static IEnumerable<DesignCheck> Of(LaminateReport report)
     {
@@ -27,7 +28,8 @@ internal static class LaminateChecks
                 ? $"Across 4 % of moisture {Name(mismatch.Species)} and {Name(mismatch.OtherSpecies)} swell so differently that the joint or the wood beside it may open: "
                     + "glue them at the moisture they will be used at, rings the same way, and keep the finish sound."
                 : "Across 4 % of moisture the woods swell alike enough.",
-            "Wood Handbook eq. 13-2 with tangential shrinkage, an upper estimate: wood creeps; the limit is half the strength across the grain, " + Practice);
+            SwellingSource);
+        foreach (var check in GluedOn(report)) yield return check;
         if (report.SidesDifferPercent > LaminateReport.MostSidesDifferPercent)
         {
             yield return new(
@@ -36,6 +38,38 @@ internal static class LaminateChecks
                 "transformed section at the widest place; the limit is " + Practice);
         }
     }
+
+    private static IEnumerable<DesignCheck> GluedOn(LaminateReport report)
+    {
+        if (report is { Tip: { } tip, Laminate.TipPiece: { } piece })
+        {
+            yield return Part(
+                "construction.tip-piece", tip, "The piece across the tip and its joint bear what bends them across their grain.",
+                "The piece across the tip breaks across its grain: make it shorter, the tip thicker, or take a wood that is stronger across the grain.",
+                "theory J11: strength across the grain, 5th percentile; a joint on end grain is as strong only with a spline, " + Practice);
+            var held = report.Laminate.Strips.Select(strip => SwellingMismatch.AcrossTip(strip.Wood, piece.Wood)).MaxBy(one => one.StressMPa / one.StrengthMPa)!;
+            yield return Swelling(
+                "construction.tip-swelling", held,
+                "The piece across the tip does not swell with the blade's width, which may open its joint or check the blade: keep it short, glue it with a thickened epoxy that gives, at the moisture it "
+                    + "will be used at, and keep the finish sound. It is there to be replaced.");
+        }
+
+        if (report.Facing is not { } facing) yield break;
+        yield return Part(
+            "construction.facing", facing.Governing, "Sheets, the strips under them and the glue between bear their stresses.",
+            "Sheets on the faces, the strips under them or the glue between are overstressed: take thinner sheets or a less stiff wood.",
+            "theory J12-J13: transformed section, each wood at its own outermost fibre; shear VQ/(Ib)");
+        yield return Swelling(
+            "construction.facing-swelling", facing.Mismatch,
+            "Sheets and strips swell so differently that the sheets may check or lift: glue them at the moisture they will be used at, and keep the finish sound.");
+    }
+
+    private static DesignCheck Part(string id, PartStress part, string holds, string fails, string source) => new(
+        id, part.Margin >= 1 ? CheckStatus.Pass : CheckStatus.Fail, part.SafetyFactor, part.LeastFactor, "", part.Margin >= 1 ? holds : fails, source);
+
+    private static DesignCheck Swelling(string id, SwellingMismatch mismatch, string risky) => new(
+        id, mismatch.IsRisky ? CheckStatus.Warn : CheckStatus.Pass, mismatch.StressMPa, SwellingMismatch.WarnShare * mismatch.StrengthMPa, "MPa",
+        mismatch.IsRisky ? risky : "Across 4 % of moisture the woods swell alike enough.", SwellingSource);
 
     /// <summary>Cautions of every wood in it, each once, and of the glue.</summary>
     internal static IReadOnlyList<Caution> Cautions(Laminate laminate) =>

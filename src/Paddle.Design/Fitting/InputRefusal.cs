@@ -47,6 +47,8 @@ internal static class RefusalCodes
     public const string StockLimitsCross = "stock-limits-cross";
     /// <summary>No length on the step between the stock limits.</summary>
     public const string NoLengthOnStep = "no-length-on-step";
+    /// <summary>Fewer readings than a paddle can be found from.</summary>
+    public const string TooFewReadings = "too-few-readings";
 }
 
 /// <summary>Why an input is refused, in words that let the caller put it right.</summary>

@@ -60,6 +60,8 @@ public sealed record GlueLineShear(
         var profile = new (double, double)[solid.Count];
         for (var i = 0; i < profile.Length; i++)
         {
+            // A piece across the tip has no lines along the paddle.
+            if (solid.Form.StripsAt(solid.X[i]) is { IsAcross: true }) break;
             if (solid.HalfWidth[i] >= Math.Abs(lineMm) + LeastWingMm && moments[i] > 0)
                 profile[i] = At(solid, pressure, loadCase, moments, beyond, lineMm, i);
         }
@@ -118,6 +120,8 @@ public sealed record GlueLineShear(
             {
                 var section = solid.Section(i);
                 if (section.HalfWidthMm <= Math.Abs(lineMm) || solid.FlatSecondMoment[i] <= 0) continue;
+                // Sheets on the faces bridge the lines; without them these bear more. Theory J12.
+                var whole = solid.Form.Strips!.Numbers(section.Moments, section.HalfWidthMm).Stiff.FlatSecondMomentMm4(section);
                 StripNumbers beyond = default;
                 foreach (var strip in solid.Form.Strips!.Strips)
                 {
@@ -125,8 +129,8 @@ public sealed record GlueLineShear(
                     beyond = beyond.Plus(strip.ModulusRatio, StripLayup.Part(section.Moments, section.HalfWidthMm, strip.FromMm, strip.ToMm));
                 }
 
-                share[i] = beyond.FlatSecondMomentMm4(section) / solid.FlatSecondMoment[i];
-                first[i] = beyond.HalfFirstMomentMm3(section) / solid.FlatSecondMoment[i];
+                share[i] = beyond.FlatSecondMomentMm4(section) / whole;
+                first[i] = beyond.HalfFirstMomentMm3(section) / whole;
             }
 
             return new(share, first);

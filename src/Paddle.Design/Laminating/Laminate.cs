@@ -1,3 +1,4 @@
+using Paddle.Design.Outline;
 using Paddle.Design.Solid;
 using Paddle.Design.Strength;
 using Paddle.Design.Wood;
@@ -7,6 +8,14 @@ namespace Paddle.Design.Laminating;
 /// <summary>One strip as the maker lists it.</summary>
 /// <param name="WidthMm">Width across the paddle, mm.</param>
 public sealed record Strip(WoodInUse Wood, double WidthMm);
+
+/// <summary>A hard piece across the end of the blade, its grain square to the paddle.</summary>
+/// <param name="LengthMm">Along the paddle, mm, at the centre line.</param>
+public sealed record TipPiece(WoodInUse Wood, double LengthMm);
+
+/// <summary>A thin sheet on both faces of the blade, within its thickness, grain along, from where the edge has its full thickness to the tip.</summary>
+/// <param name="ThicknessMm">Thickness of each, mm.</param>
+public sealed record Facing(WoodInUse Wood, double ThicknessMm);
 
 /// <summary>How a paddle is glued up of strips across its width.</summary>
 /// <param name="Strips">
@@ -18,6 +27,12 @@ public sealed record Laminate(IReadOnlyList<Strip> Strips, bool IsMirrored, Adhe
 {
     // Beyond any blade: the outermost strip is sawn off at the line.
     private const double BeyondMm = 1000;
+
+    /// <summary>A piece across the tip, or null.</summary>
+    public TipPiece? TipPiece { get; init; }
+
+    /// <summary>Sheets on the blade's faces, or null.</summary>
+    public Facing? Facing { get; init; }
 
     /// <summary>Every strip from one edge to the other.</summary>
     internal IReadOnlyList<Strip> Across { get; } =
@@ -42,7 +57,11 @@ public sealed record Laminate(IReadOnlyList<Strip> Strips, bool IsMirrored, Adhe
     }
 
     /// <summary>Its woods, each once.</summary>
-    internal IReadOnlyList<string> SpeciesIds => [.. Strips.Select(strip => strip.Wood.SpeciesId).Distinct()];
+    internal IReadOnlyList<string> SpeciesIds => [.. Woods.Select(wood => wood.SpeciesId)];
+
+    /// <summary>The same with their values.</summary>
+    internal IReadOnlyList<WoodInUse> Woods =>
+        [.. Strips.Select(strip => strip.Wood).Append(TipPiece?.Wood).Append(Facing?.Wood).OfType<WoodInUse>().DistinctBy(wood => wood.SpeciesId)];
 
     /// <summary>Whether both sides are as stiff and as heavy as one another.</summary>
     internal bool IsSymmetric => Enumerable.Range(0, Across.Count).All(k =>
@@ -57,6 +76,34 @@ public sealed record Laminate(IReadOnlyList<Strip> Strips, bool IsMirrored, Adhe
         while (reached < half - 1e-9) reached += widthsMm[++middle];
         return middle;
     }
+
+    /// <summary>Strips, sheets and the piece across the tip as ratios to the middle strip's wood. Theory J2–J4, J11–J12.</summary>
+    /// <param name="wood">Wood of the middle strip.</param>
+    internal StripLayup Layup(WoodInUse wood, PaddlePlaces places)
+    {
+        LaidSheet? sheet = Facing is { Wood: var face } facing
+            ? new(
+                facing.ThicknessMm, face.DensityKgM3 / wood.DensityKgM3, face.ModulusMPa / wood.ModulusMPa, face.ShearModulusMPa / wood.ShearModulusMPa,
+                face.BendingStrengthMPa / wood.BendingStrengthMPa,
+                face.CrossGrainStrengthMPa / wood.CrossGrainStrengthMPa / Math.Max(1, AcrossMPa(face) / AcrossMPa(wood)))
+            : null;
+        var strips = Layup(wood);
+        var changes = new List<(double, StripLayup)>();
+        if (sheet is not null) changes.Add((FacingFromMm(places), strips with { Sheet = sheet }));
+        if (TipPiece is { Wood: var hard } tip)
+        {
+            // Grain across: along the paddle it has the modulus and strength across the grain, and across the blade those along it. Theory J11.
+            var laid = new LaidStrip(
+                -BeyondMm, BeyondMm, hard.DensityKgM3 / wood.DensityKgM3, AcrossMPa(hard) / wood.ModulusMPa, hard.ShearModulusMPa / wood.ShearModulusMPa,
+                hard.CrossGrainStrengthMPa / wood.BendingStrengthMPa, hard.BendingStrengthMPa / wood.CrossGrainStrengthMPa, hard.ModulusMPa / AcrossMPa(wood));
+            changes.Add((places.OverallMm - tip.LengthMm, new([laid]) { IsAcross = true, Sheet = sheet }));
+        }
+
+        return strips with { Changes = changes };
+    }
+
+    /// <summary>Where sheets on the faces begin, mm from the top of the grip: nearer the throat the section is a shaft's.</summary>
+    internal static double FacingFromMm(PaddlePlaces places) => places.ThroatMm + BladeBlend.ShoulderEnd * places.BladeMm;
 
     /// <summary>The strips as ratios to the middle one's wood. Theory J2–J4.</summary>
     /// <param name="wood">Wood of the middle strip.</param>

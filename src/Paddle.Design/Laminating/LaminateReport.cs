@@ -1,5 +1,7 @@
+using Paddle.Design.Boards;
 using Paddle.Design.Solid;
 using Paddle.Design.Strength;
+using Paddle.Design.Wood;
 
 namespace Paddle.Design.Laminating;
 
@@ -13,9 +15,23 @@ public sealed record LaminateReport(Laminate Laminate, GlueUp GlueUp, GlueLineSh
     /// <summary>Beyond this difference of its sides a paddle warps and flexes sideways, per cent (common practice, no source).</summary>
     public const double MostSidesDifferPercent = 2;
 
-    internal static LaminateReport Of(Laminate laminate, PaddleSolid stations, BladePressure pressure, Loads loads, double bucklingN) => new(
-        laminate, GlueUp.Of(stations, laminate), GlueLineShear.Of(stations, pressure, bucklingN, laminate, loads), SwellingMismatch.Of(laminate),
-        SidesDiffer(stations));
+    /// <summary>The piece across the tip, or null.</summary>
+    public PartStress? Tip { get; private init; }
+
+    /// <summary>The sheets on the faces, or null.</summary>
+    public FacingReport? Facing { get; private init; }
+
+    internal static LaminateReport Of(Laminate laminate, PaddleSolid stations, BladePressure pressure, Loads loads, double bucklingN, WoodInUse wood)
+    {
+        var parts = new GluedOnParts(stations, pressure, loads, bucklingN, wood);
+        return new(
+            laminate, GlueUp.Of(stations, laminate), GlueLineShear.Of(stations, pressure, bucklingN, laminate, loads), SwellingMismatch.Of(laminate),
+            SidesDiffer(stations))
+        {
+            Tip = laminate.TipPiece is null ? null : parts.Tip(),
+            Facing = laminate.Facing is { } facing ? parts.Facing(laminate, facing) : null,
+        };
+    }
 
     private static double SidesDiffer(PaddleSolid stations)
     {
@@ -29,7 +45,8 @@ public sealed record LaminateReport(Laminate Laminate, GlueUp GlueUp, GlueLineSh
             sides += Part(Math.Max(strip.FromMm, 0), strip.ToMm) - Part(strip.FromMm, Math.Min(strip.ToMm, 0));
         }
 
-        return 100 * Math.Abs(sides) / stations.FlatSecondMoment[widest];
+        var whole = stations.Form.Strips.Numbers(section.Moments, section.HalfWidthMm).Stiff.FlatSecondMomentMm4(section);
+        return 100 * Math.Abs(sides) / whole;
     }
 }
 
@@ -40,13 +57,35 @@ public sealed record LaminateReport(Laminate Laminate, GlueUp GlueUp, GlueLineSh
 /// <param name="LeastFactor">Safety factor of the case nearest to its least factor.</param>
 /// <param name="LeastMargin">That over the least factor asked of it.</param>
 /// <param name="GlueLines">Joints.</param>
+/// <param name="BoardFeet">Boards that it takes, sheets on the faces apart. Theory N5.</param>
+/// <param name="WoodCost">Their price; null where one is not known.</param>
 public sealed record LaminateComparison(
-    double FinishedG, double BalanceOffsetMm, double BenchFlexMm, double LeastFactor, double LeastMargin, string GoverningCase, int GlueLines)
+    double FinishedG, double BalanceOffsetMm, double BenchFlexMm, double LeastFactor, double LeastMargin, string GoverningCase, int GlueLines, double BoardFeet, double? WoodCost)
 {
     /// <summary>A design's own row.</summary>
-    internal static LaminateComparison Row(DesignReport report) => new(
-        report.Finished.MassG, report.Balance.OffsetMm, report.Flex.BenchFlexMm, report.Strength.Governing.SafetyFactor, report.Strength.Governing.Margin,
-        report.Strength.Governing.Case.Id, report.Laminate?.GlueUp.Joints ?? 0);
+    internal static LaminateComparison Row(DesignReport report)
+    {
+        var (asked, boards) = (report.Specification, Boards(report));
+        var isPriced = report.Laminate?.Facing is null && boards.All(board => asked.PricesPerBoardFoot.ContainsKey(board.SpeciesId));
+        return new(
+            report.Finished.MassG, report.Balance.OffsetMm, report.Flex.BenchFlexMm, report.Strength.Governing.SafetyFactor, report.Strength.Governing.Margin,
+            report.Strength.Governing.Case.Id, report.Laminate?.GlueUp.Joints ?? 0, boards.Sum(board => board.Feet),
+            isPriced ? boards.Sum(board => board.Feet * asked.PricesPerBoardFoot[board.SpeciesId]) : null);
+    }
+
+    // Each piece as it is sawn out of a board that is planed on both faces: with trim, kerf and planing, whether it is the whole paddle or a strip.
+    private static List<(string SpeciesId, double Feet)> Boards(DesignReport report)
+    {
+        const double PlaningMm = 2 * PaddleSpecification.SurfacedFaceMm;
+        if (report.Laminate is { } laminate)
+            return [.. laminate.GlueUp.Strips.Select(strip => (strip.SpeciesId, strip.Count * BoardMeasure.Feet(strip.LengthMm, strip.BoardWidthMm, strip.ThicknessMm + PlaningMm)))];
+        var stations = report.Stations;
+        return
+        [
+            (report.Specification.Wood.SpeciesId,
+                BoardMeasure.Feet(stations.X[^1] + 2 * GlueUp.EndTrimMm, 2 * stations.HalfWidth.Max() + GlueUp.KerfMm, 2 * stations.HalfThickness.Max() + PlaningMm)),
+        ];
+    }
 
     /// <summary>The row of one piece of the middle wood. Sizes that a solver chose are chosen again, so that a design and the one read back from its
     /// code are held against the same paddle.</summary>

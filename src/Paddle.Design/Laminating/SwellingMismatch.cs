@@ -29,6 +29,21 @@ public sealed record SwellingMismatch(string Species, string OtherSpecies, doubl
         return new(one.SpeciesId, other.SpeciesId, 100 * strain, strain * a * b / (a + b), Math.Min(one.CrossGrainStrengthMPa, other.CrossGrainStrengthMPa)); // theory J10
     }
 
+    /// <summary>A thin sheet on a thick strip: the strip hardly gives. Theory J10 with the sheet's modulus alone.</summary>
+    internal static SwellingMismatch OnFace(WoodInUse strip, WoodInUse sheet)
+    {
+        var strain = Math.Abs(Swelling(strip) - Swelling(sheet));
+        return new(sheet.SpeciesId, strip.SpeciesId, 100 * strain, strain * Laminate.AcrossMPa(sheet), Math.Min(strip.CrossGrainStrengthMPa, sheet.CrossGrainStrengthMPa));
+    }
+
+    /// <summary>A piece across the tip, which hardly swells along its grain, holds the strips in their width. Theory J10.</summary>
+    internal static SwellingMismatch AcrossTip(WoodInUse strip, WoodInUse tip)
+    {
+        var strain = Swelling(strip);
+        double a = Laminate.AcrossMPa(strip), b = tip.ModulusMPa;
+        return new(strip.SpeciesId, tip.SpeciesId, 100 * strain, strain * a * b / (a + b), Math.Min(strip.CrossGrainStrengthMPa, tip.CrossGrainStrengthMPa));
+    }
+
     private static double Swelling(WoodInUse wood) => Shrinkage.ChangeMm(
         1, WoodCatalogue.Find(wood.SpeciesId)!.ShrinkageTangentialPercent, wood.MoisturePercent, wood.MoisturePercent + MoisturePercent);
 }

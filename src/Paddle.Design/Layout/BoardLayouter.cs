@@ -70,11 +70,22 @@ internal sealed class BoardLayouter
         return new(layouter.Closely(filled), layouter.shapes, (board, paddle) => layouter.Packed(board, [paddle]) is not null, layouter.effort.IsCutShort);
     }
 
-    /// <summary>Whether the first board holds all of the first paddle's copies.</summary>
-    public static bool Holds(LayoutOrder order, CancellationToken cancellation)
+    /// <summary>Every paddle on the first board, or null where it does not hold them all.</summary>
+    public static SolvedLayout? OnOneBoard(LayoutOrder order, CancellationToken cancellation)
     {
         var layouter = new BoardLayouter(order, cancellation);
-        return layouter.Packed(0, [.. Enumerable.Repeat(0, order.Paddles[0].Count)]) is not null;
+        int[] all = [.. order.Paddles.SelectMany((paddle, p) => Enumerable.Repeat(p, paddle.Count)).OrderByDescending(p => order.Paddles[p].HalfWidthMm)];
+        return (order.Paddles.Any(paddle => paddle.IsStrip) ? layouter.StripsOnFirst(all) : layouter.Packed(0, all)) is { } one
+            ? new(layouter.Closely([one]), layouter.shapes, (_, _) => true, IsCutShort: false) : null;
+    }
+
+    // Strips are laid the widest first: a look for the least width would lay the narrow ones below all others.
+    private FilledBoard? StripsOnFirst(int[] paddles)
+    {
+        if (!paddles.All(p => Takes(0, p)) || paddles.Sum(p => shapes[p].AreaMm2) > 1e6 * order.Boards[0].AreaM2) return null;
+        Arrangement? laid = new([], 0);
+        foreach (var p in paddles) laid = laid is null ? null : packers[0].Insert(laid, p);
+        return laid is null ? null : new(0, paddles, laid);
     }
 
     private List<FilledBoard> SolveSpecies(string speciesId)
@@ -242,7 +253,7 @@ internal sealed class BoardLayouter
     private FilledBoard? Packed(int board, IReadOnlyList<int> paddles)
     {
         var area = paddles.Sum(p => shapes[p].AreaMm2);
-        if (area > MostCover * 1e6 * order.Boards[board].AreaM2 || !paddles.All(p => Takes(board, p))) return null;
+        if (area > (paddles.Any(p => order.Paddles[p].IsStrip) ? 1 : MostCover) * 1e6 * order.Boards[board].AreaM2 || !paddles.All(p => Takes(board, p))) return null;
         var key = (board, string.Join(' ', paddles.Order()));
         if (packed.TryGetValue(key, out var known)) return known;
         var counts = new int[shapes.Length];

@@ -85,7 +85,7 @@ internal sealed class BoardPacker(RackBoard board, DistanceTable table, SearchEf
     {
         if (!MayHold(shapes[kind])) yield break;
         var state = new State(laid, []);
-        foreach (var isTurned in (bool[])[false, true])
+        foreach (var isTurned in Ways(kind))
         {
             if (Nearest(state, kind, isTurned, PackingCare.Quick.StepMm) is { } one && one.TopMm <= board.WidthMm + Hair) yield return new([.. laid.Paddles, one.Next], one.TopMm);
         }
@@ -114,7 +114,7 @@ internal sealed class BoardPacker(RackBoard board, DistanceTable table, SearchEf
     /// <summary>An arrangement laid closer and, as far as defects let it, in the middle of the board's length and a little off its edge.</summary>
     public Arrangement Close(Arrangement found)
     {
-        var tight = Tighten(found) ?? found;
+        var tight = found.Paddles.All(one => shapes[one.Kind].IsRectangle) ? found : Tighten(found) ?? found;
         var endMm = tight.Paddles.Max(one => one.StartMm + shapes[one.Kind].LengthMm);
         var along = (int)Math.Floor((board.LengthMm - endMm - tight.Paddles.Min(one => one.StartMm)) / 2 + Hair);
         var across = Math.Max(0, Math.Min(EdgeMm, OffLattice((board.WidthMm - tight.TopMm) / 2)));
@@ -135,6 +135,8 @@ internal sealed class BoardPacker(RackBoard board, DistanceTable table, SearchEf
 
     /// <summary>Whether a shape is short and narrow enough for the board's bare edges.</summary>
     public bool MayHold(LayoutShape shape) => Slack(shape) >= 0 && 2 * shape.HalfWidthMm <= board.WidthMm + Hair;
+
+    private bool[] Ways(int kind) => shapes[kind].IsRectangle ? [false] : [false, true];
 
     // Without defects one of two paddles may be pushed to an end of the board, and mirroring the board leaves one way round for the first.
     private Arrangement? Pair(Laid a, Laid b)
@@ -202,7 +204,7 @@ internal sealed class BoardPacker(RackBoard board, DistanceTable table, SearchEf
         for (var kind = 0; kind < state.Left.Length; kind++)
         {
             if (state.Left[kind] == 0) continue;
-            foreach (var isTurned in (bool[])[false, true])
+            foreach (var isTurned in Ways(kind))
             {
                 if (Nearest(state, kind, isTurned, care.StepMm) is { } one) yield return one;
             }

@@ -61,11 +61,13 @@ internal sealed class LayoutReasons(LayoutOrder order, DrawingUnits units)
             + $"{Up(paddle.ThickestMm + order.PlaningMm)} in all. State wood.boardThicknessMm to have a paddle that this board holds.",
         Grain => $"The grain of board {board.Id} runs at 1 in {1 / board.GrainSlope:F0}; the design counts with 1 in {1 / paddle.SlopeOfGrain:F0}"
             + $" and would be weaker than computed. Make it with wood.slopeOfGrain {board.GrainSlope:F3}, or take straighter wood.",
-        Length => $"Board {board.Id} is {Text(board.LengthMm)} long, the paddle {Up(paddle.LengthMm)}.",
-        Width => $"Board {board.Id} is {Text(board.WidthMm)} wide, the paddle {Up(2 * paddle.HalfWidthMm)}.",
+        Length => $"Board {board.Id} is {Text(board.LengthMm)} long, the {Kind(paddle)} {Up(paddle.LengthMm)}.",
+        Width => $"Board {board.Id} is {Text(board.WidthMm)} wide, the {Kind(paddle)} {Up(2 * paddle.HalfWidthMm)}.",
         Defects => $"Board {board.Id} is large enough, but a defect or sapwood lies inside the outline, or within {Shaving(LayoutShape.DefectMarginMm)} of grip, shaft and throat, wherever it is laid.",
         _ => $"Board {board.Id} would hold it alone; the other paddles take its room.",
     };
+
+    private static string Kind(LayoutPaddle paddle) => paddle.IsStrip ? "strip" : "paddle";
 
     private string Text(double mm) => DrawnLength.Text(mm, units);
 

@@ -13,9 +13,13 @@ internal static class LayoutReport
     /// <summary>Solves an order and tells it.</summary>
     /// <param name="units">Units that the shop measures in.</param>
     /// <exception cref="OperationCanceledException">The caller has gone.</exception>
-    public static BoardLayout Of(LayoutOrder order, DrawingUnits units, CancellationToken cancellation = default)
+    public static BoardLayout Of(LayoutOrder order, DrawingUnits units, CancellationToken cancellation = default) =>
+        Of(order, BoardLayouter.Solve(order, cancellation), units);
+
+    /// <summary>Tells a solved order.</summary>
+    /// <param name="units">Units that the shop measures in.</param>
+    public static BoardLayout Of(LayoutOrder order, SolvedLayout solved, DrawingUnits units)
     {
-        var solved = BoardLayouter.Solve(order, cancellation);
         var placements = Placements(order, solved);
         CutBoard[] boards = [.. solved.Boards.Select((filled, k) => Board(order, solved, filled, [.. placements[k]], units))];
         var reasons = new LayoutReasons(order, units);

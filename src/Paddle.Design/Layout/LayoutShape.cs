@@ -18,6 +18,8 @@ internal sealed class LayoutShape
     private LayoutShape(double lengthMm, double halfWidthMm, double areaMm2, Silhouette[] coarse, Lazy<Silhouette>[] fine, float[][] guards) =>
         (LengthMm, HalfWidthMm, AreaMm2, this.coarse, this.fine, this.guards) = (lengthMm, halfWidthMm, areaMm2, coarse, fine, guards);
 
+    /// <summary>Whether it is a rectangle: the same either way round, and known exactly by the coarse silhouette.</summary>
+    public bool IsRectangle { get; private init; }
     public double LengthMm { get; }
     public double HalfWidthMm { get; }
     /// <summary>Area of the face, mm²; that of the smallest where it stands for several.</summary>
@@ -28,7 +30,7 @@ internal sealed class LayoutShape
     {
         Silhouette[] coarse = [.. Ways.Select(isTurned => Silhouette.Of(paddle.Outline, isTurned, gapMm, CoarseMm))];
         Lazy<Silhouette>[] fine = [.. Ways.Select(isTurned => new Lazy<Silhouette>(() => Silhouette.Of(paddle.Outline, isTurned, gapMm, FineMm)))];
-        return new(paddle.LengthMm, paddle.HalfWidthMm, paddle.AreaMm2, coarse, fine, [.. Ways.Select((isTurned, way) => Guard(paddle, coarse[way], isTurned))]);
+        return new(paddle.LengthMm, paddle.HalfWidthMm, paddle.AreaMm2, coarse, fine, [.. Ways.Select((isTurned, way) => Guard(paddle, coarse[way], isTurned))]) { IsRectangle = paddle.IsStrip };
     }
 
     /// <summary>The silhouette one way round; the fine one decides a placement, the coarse one finds it.</summary>

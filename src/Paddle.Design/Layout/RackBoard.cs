@@ -1,4 +1,4 @@
-using Paddle.Design.Units;
+using Paddle.Design.Boards;
 
 namespace Paddle.Design.Layout;
 
@@ -86,14 +86,10 @@ internal sealed class DefectSpan
 internal sealed record RackBoard(
     string Id, double LengthMm, double WidthMm, double ThicknessMm, string SpeciesId, int? Count, double? Price, double GrainSlope, IReadOnlyList<DefectSpan> Defects)
 {
-    /// <summary>1 board foot, cm³: 144 cubic inches, exactly.</summary>
-    public const double BoardFootCm3 = 144 * 16.387064;
-
     /// <summary>Area of the face, m².</summary>
     public double AreaM2 => LengthMm * WidthMm * 1e-6;
     public double VolumeCm3 => LengthMm * WidthMm * ThicknessMm * 1e-3;
 
-    /// <summary>Measure by which boards are sold: thickness × width × length / 144 in³, stock thinner than an inch counted as an inch. Theory N5.</summary>
-    /// <remarks>Source: the hardwood trade's rule, read on a supplier's page; the inch floor from memory.</remarks>
-    public double BoardFeet => LengthMm * WidthMm * Math.Max(ThicknessMm, DrawnLength.MmPerInch) * 1e-3 / BoardFootCm3;
+    /// <summary>Measure by which it is sold.</summary>
+    public double BoardFeet => BoardMeasure.Feet(LengthMm, WidthMm, ThicknessMm);
 }

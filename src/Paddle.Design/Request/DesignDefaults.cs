@@ -152,7 +152,7 @@ internal static class DesignDefaults
         BenchFlexMm = aims?.BenchFlexMm ?? new(),
     };
 
-    private static FinishRequest FillInFinish(FinishRequest? given)
+    internal static FinishRequest FillInFinish(FinishRequest? given)
     {
         var usual = FinishChoice.Usual;
         var blade = given?.Blade ?? Names.Finishes.NameOf(usual.Blade);

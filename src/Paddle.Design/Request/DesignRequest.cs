@@ -122,6 +122,8 @@ public sealed record WoodRequest
     public double? BoardThicknessMm { get; init; }
     /// <summary>Apparent modulus of the maker's own board, MPa, 3000 to 25000; the book's when null.</summary>
     public double? MeasuredModulusMPa { get; init; }
+    /// <summary>Price of a board foot, in the caller's money: only for the cost of wood in the answer. No design code keeps it.</summary>
+    public double? PricePerBoardFoot { get; init; }
     /// <summary>Only <c>none</c> (when null) is accepted; treated stock is refused with the reason.</summary>
     public string? Treatment { get; init; }
 }
@@ -143,6 +145,28 @@ public sealed record ConstructionRequest
     public bool? IsMirrored { get; init; }
     /// <summary>Glue by its class: <c>epoxy</c> (when null), <c>polyurethane</c> or <c>waterproof-pva</c>. Of a laminated paddle only.</summary>
     public string? Adhesive { get; init; }
+    /// <summary>A hard piece across the end of the blade. Of a laminated paddle only.</summary>
+    public TipPieceRequest? TipPiece { get; init; }
+    /// <summary>A thin sheet on both faces of the blade. Of a laminated paddle only.</summary>
+    public FacingRequest? Facing { get; init; }
+}
+
+/// <summary>A hard piece across the end of the blade, its grain square to the paddle.</summary>
+public sealed record TipPieceRequest
+{
+    /// <summary>Species by its id; required.</summary>
+    public string? Species { get; init; }
+    /// <summary>Length along the paddle, mm, 10 to 80; required.</summary>
+    public double? LengthMm { get; init; }
+}
+
+/// <summary>A thin sheet on both faces of the blade, from a quarter of the blade below the throat to the tip, its grain along the paddle.</summary>
+public sealed record FacingRequest
+{
+    /// <summary>Species by its id; required.</summary>
+    public string? Species { get; init; }
+    /// <summary>Thickness of each sheet, mm, 0.4 to 1.2; it counts within the designed thickness; required.</summary>
+    public double? ThicknessMm { get; init; }
 }
 
 /// <summary>One strip of a laminated paddle.</summary>
@@ -150,6 +174,8 @@ public sealed record StripRequest
 {
     /// <summary>Species by its id; that of <c>wood</c> when null. The strip on the centre line is of that wood in any case.</summary>
     public string? Species { get; init; }
+    /// <summary>Price of a board foot of its wood, in the caller's money; each wood has one. No design code keeps it.</summary>
+    public double? PricePerBoardFoot { get; init; }
     /// <summary>Width across the paddle, mm, 3 to 240; the middle strip's is its full width, the outermost may be wider than needed. Required.</summary>
     public double? WidthMm { get; init; }
 }

@@ -31,8 +31,21 @@ internal static class DesignRequestReader
             Units = units,
             LatticeMm = PaddleSpecification.LatticeOf(units),
             SolvedBefore = new(filled.SolvedBefore ?? 0),
+            PricesPerBoardFoot = Prices(filled),
         };
         return new(filled, DesignDefaults.IsLaminated(filled) ? asked.GluedUp(Laminate(filled, asked.Wood)) : asked);
+    }
+
+    private static Dictionary<string, double> Prices(DesignRequest filled)
+    {
+        var prices = new Dictionary<string, double>();
+        if (filled.Wood!.PricePerBoardFoot is { } own) prices[filled.Wood.Species!] = own;
+        foreach (var strip in filled.Construction!.Strips ?? [])
+        {
+            if (strip.PricePerBoardFoot is { } price) prices[strip.Species!] = price;
+        }
+
+        return prices;
     }
 
     // Strips of the paddle's own species are of the maker's own board, with what was measured on it; others are the book's.
@@ -40,18 +53,22 @@ internal static class DesignRequestReader
     {
         var asked = filled.Construction!;
         var woods = new Dictionary<string, WoodInUse> { [wood.SpeciesId] = wood };
-        Strip Read(StripRequest strip)
+        WoodInUse Of(string? species)
         {
-            if (!woods.TryGetValue(strip.Species!, out var own))
+            if (!woods.TryGetValue(species!, out var own))
             {
-                own = WoodInUse.Resolve(WoodCatalogue.Find(strip.Species!)!, wood.MoisturePercent, wood.SlopeOfGrain, null, null);
-                woods.Add(strip.Species!, own);
+                own = WoodInUse.Resolve(WoodCatalogue.Find(species!)!, wood.MoisturePercent, wood.SlopeOfGrain, null, null);
+                woods.Add(species!, own);
             }
 
-            return new(own, strip.WidthMm!.Value);
+            return own;
         }
 
-        return new([.. asked.Strips!.Select(Read)], asked.IsMirrored!.Value, Adhesive.Find(asked.Adhesive!)!);
+        return new([.. asked.Strips!.Select(strip => new Strip(Of(strip.Species), strip.WidthMm!.Value))], asked.IsMirrored!.Value, Adhesive.Find(asked.Adhesive!)!)
+        {
+            TipPiece = asked.TipPiece is { } tip ? new(Of(tip.Species), tip.LengthMm!.Value) : null,
+            Facing = asked.Facing is { } facing ? new(Of(facing.Species), facing.ThicknessMm!.Value) : null,
+        };
     }
 
     private static GripShape Grip(GripRequest grip) => new(
@@ -93,6 +110,9 @@ internal static class DesignRequestReader
     private static Loads Loads(DesignRequest filled, double bladeAreaMm2) => Paddle.Design.Strength.Loads.For(
         Names.Duties.Find(filled.Loads!.Duty!)!.Value, filled.Loads.BodyMassKg!.Value, bladeAreaMm2,
         filled.Aims!.MinimumSafetyFactor!.Value, DesignDefaults.Forces(filled.Loads));
+
+    /// <summary>The finish that a request means.</summary>
+    internal static FinishChoice FinishOf(FinishRequest? given) => Finish(DesignDefaults.FillInFinish(given));
 
     private static FinishChoice Finish(FinishRequest finish) => new(
         Names.Finishes.Find(finish.Blade!)!.Value, finish.BladeCoats!.Value, Names.Finishes.Find(finish.Shaft!)!.Value,

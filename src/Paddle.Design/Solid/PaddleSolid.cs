@@ -23,6 +23,19 @@ public sealed record PaddleForm(PaddlePlaces Places, GripShape Grip, BladeShape 
     /// <summary>Strips side by side across the width, of a paddle glued up of strips; null of one piece.</summary>
     internal StripLayup? Strips { get; init; }
 
+    /// <summary>The strips at a place, x in mm; null of one piece.</summary>
+    internal StripLayup? StripsAt(double xMm) => Strips?.At(xMm);
+
+    /// <summary>The coarse Gauss grid on which the solver works, split where the wood changes along the paddle.</summary>
+    internal StationGrid CoarseGrid() => BladeKnot is { } knot ? StationGrid.SplitCoarse(knot) : StationGrid.Coarse;
+
+    /// <summary>The fine Gauss grid from which the report's sums come, split likewise.</summary>
+    internal StationGrid FineGrid() => BladeKnot is { } knot ? StationGrid.SplitFine(knot) : StationGrid.Fine;
+
+    // Fraction of the blade at which a piece across the tip begins; sheets begin where the grids have a knot of their own.
+    private double? BladeKnot => Strips?.Changes is { Count: > 0 } changes && (changes[^1].FromMm - Places.ThroatMm) / Places.BladeMm is var knot && knot > BladeBlend.ShoulderEnd + 1e-6
+        ? knot : null;
+
     public double BendCosine => Math.Cos(BendDegrees * Math.PI / 180);
     public double BendSine => Math.Sin(BendDegrees * Math.PI / 180);
 
@@ -41,7 +54,7 @@ public sealed record PaddleForm(PaddlePlaces Places, GripShape Grip, BladeShape 
     public double AlongShaftMm(double xMm) => xMm <= Places.ThroatMm ? xMm : Places.ThroatMm + (xMm - Places.ThroatMm) * BendCosine;
 
     /// <summary>The places that a report prints: no more than 10 mm apart, and one at every knot.</summary>
-    public StationGrid PrintedGrid() => StationGrid.Printed(Lengths, Blade.WidestAt, 10);
+    public StationGrid PrintedGrid() => StationGrid.Printed(Lengths, Blade.WidestAt, 10, BladeKnot);
 
     /// <summary>Area of the blade's face (mm²) under a shaft of usual width, which changes it by less than 1 %.</summary>
     public double BladeAreaMm2()
@@ -151,7 +164,7 @@ public sealed class PaddleSolid
     {
         var section = Section(i);
         Area[i] = section.AreaMm2;
-        if (Form.Strips is { } strips)
+        if (Form.StripsAt(X[i]) is { } strips)
         {
             var numbers = strips.Numbers(section.Moments, section.HalfWidthMm);
             MassArea[i] = numbers.Mass.AreaMm2(section);

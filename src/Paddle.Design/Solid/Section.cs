@@ -11,6 +11,9 @@ internal readonly record struct Section(double HalfWidthMm, double HalfThickness
 {
     private double Crown => HalfThicknessMm - EdgeHalfThicknessMm;
 
+    /// <summary>What is left within sheets of even thickness on both faces.</summary>
+    public Section Within(double sheetMm) => this with { HalfThicknessMm = HalfThicknessMm - sheetMm, EdgeHalfThicknessMm = EdgeHalfThicknessMm - sheetMm };
+
     /// <summary>Half-thickness h(u), mm, at u = |y|/w. Theory S1.</summary>
     public double HalfThicknessAtMm(double u) =>
         EdgeHalfThicknessMm + Crown * Math.Pow(Math.Max(0, 1 - Math.Pow(u, Moments.P)), Moments.R);

@@ -16,10 +16,17 @@ public sealed class StationGrid
         LowerHandPlace = Array.FindIndex(patterns, pattern => ReferenceEquals(pattern.Segment, Segment.LowerShaft));
     }
 
+    private static readonly int[] CoarsePoints = [3, 2, 4, 3, 2, 5, 6, 4, 4, 3], FinePoints = [6, 6, 12, 5, 3, 6, 10, 10, 14, 10];
+
     /// <summary>The coarse Gauss grid on which the solver works.</summary>
-    public static StationGrid Coarse { get; } = Gauss([3, 2, 4, 3, 2, 5, 6, 4, 4, 3]);
+    public static StationGrid Coarse { get; } = Gauss(CoarsePoints);
     /// <summary>The fine Gauss grid from which the report's sums come.</summary>
-    public static StationGrid Fine { get; } = Gauss([6, 6, 12, 5, 3, 6, 10, 10, 14, 10]);
+    public static StationGrid Fine { get; } = Gauss(FinePoints);
+
+    /// <summary>The coarse grid with one more knot on the blade, a fraction of it.</summary>
+    internal static StationGrid SplitCoarse(double bladeKnot) => Gauss(CoarsePoints, bladeKnot);
+    /// <summary>The fine grid with one more knot on the blade.</summary>
+    internal static StationGrid SplitFine(double bladeKnot) => Gauss(FinePoints, bladeKnot);
     /// <summary>The patterns in order.</summary>
     public ReadOnlySpan<StationPattern> Patterns => patterns;
     public int LowerHandPlace { get; }
@@ -28,7 +35,8 @@ public sealed class StationGrid
 
     /// <summary>A Gauss–Legendre grid, split at every knot of the solid, plus a weightless place at every knot.</summary>
     /// <param name="pointsPerSegment">Gauss points for each of <see cref="Segment.All"/>.</param>
-    public static StationGrid Gauss(IReadOnlyList<int> pointsPerSegment)
+    /// <param name="bladeKnot">One more knot on the blade, as a fraction of it, where its wood changes; both parts get the segment's points.</param>
+    public static StationGrid Gauss(IReadOnlyList<int> pointsPerSegment, double? bladeKnot = null)
     {
         var patterns = new List<StationPattern>();
         for (var i = 0; i < Segment.All.Count; i++)
@@ -36,11 +44,24 @@ public sealed class StationGrid
             var segment = Segment.All[i];
             if (segment.Zone != Zone.Grip) patterns.Add(StationPattern.At(segment, segment.From));
             var rule = new GaussRule(pointsPerSegment[i]);
-            for (var k = 0; k < rule.Abscissas.Length; k++)
+            void Add(Segment part)
             {
-                var (coordinate, weight) = Map(segment, rule.Abscissas[k], rule.Weights[k]);
-                patterns.Add(StationPattern.At(segment, coordinate, weight));
+                for (var k = 0; k < rule.Abscissas.Length; k++)
+                {
+                    var (coordinate, weight) = Map(part, rule.Abscissas[k], rule.Weights[k]);
+                    patterns.Add(StationPattern.At(segment, coordinate, weight));
+                }
             }
+
+            if (bladeKnot is not { } knot || segment.Zone != Zone.Blade || knot <= segment.From || knot >= segment.To)
+            {
+                Add(segment);
+                continue;
+            }
+
+            Add(segment with { To = knot, ClosesAtEnd = false });
+            patterns.Add(StationPattern.At(segment, knot));
+            Add(segment with { From = knot });
         }
 
         return new([.. patterns]);
@@ -50,7 +71,8 @@ public sealed class StationGrid
     /// <param name="lengths">Lengths (mm) of grip, upper shaft, lower shaft and blade.</param>
     /// <param name="widestAt">Widest point as a fraction of the blade.</param>
     /// <param name="spacingMm">Largest distance between neighbours, mm.</param>
-    internal static StationGrid Printed(in ZoneLengths lengths, double widestAt, double spacingMm)
+    /// <param name="bladeKnot">One more place on the blade, as a fraction of it, or null.</param>
+    internal static StationGrid Printed(in ZoneLengths lengths, double widestAt, double spacingMm, double? bladeKnot = null)
     {
         var patterns = new List<StationPattern>(256);
         for (var i = 0; i < Segment.All.Count; i++)
@@ -65,7 +87,8 @@ public sealed class StationGrid
 
         var last = Segment.All[^1];
         patterns.Add(StationPattern.At(last, last.To));
-        InsertWidest(patterns, widestAt);
+        Insert(patterns, widestAt);
+        if (bladeKnot is { } knot) Insert(patterns, knot);
         return new([.. patterns]);
     }
 
@@ -82,6 +105,13 @@ public sealed class StationGrid
 
     private static StationPattern PatternAt(in ZoneLengths lengths, double x)
     {
+        var (segment, coordinate) = SegmentAt(lengths, x);
+        return StationPattern.At(segment, coordinate);
+    }
+
+    /// <summary>The segment that a place (mm from the top of the grip) lies in, and the place in its coordinate.</summary>
+    internal static (Segment Segment, double Coordinate) SegmentAt(in ZoneLengths lengths, double x)
+    {
         // Where segments meet, the solid is the same on both sides; a hair decides for the one that begins there.
         const double Hair = 1e-9;
         double[] zoneStarts = [0, lengths.GripMm, lengths.GripMm + lengths.UpperShaftMm, lengths.GripMm + lengths.UpperShaftMm + lengths.LowerShaftMm];
@@ -97,17 +127,17 @@ public sealed class StationGrid
             var coordinate = (x - zoneStart) / lengths.Of(segment);
             if (coordinate < segment.From - Hair) continue;
             if (coordinate > segment.To + Hair) break;
-            return StationPattern.At(segment, Math.Clamp(coordinate, segment.From, segment.To));
+            return (segment, Math.Clamp(coordinate, segment.From, segment.To));
         }
 
         throw new ArgumentOutOfRangeException(nameof(x), x, "Must lie between the top of the grip and the tip.");
     }
 
-    private static void InsertWidest(List<StationPattern> patterns, double widestAt)
+    private static void Insert(List<StationPattern> patterns, double bladeAt)
     {
-        var next = patterns.FindIndex(pattern => pattern.Segment.Zone == Zone.Blade && pattern.Coordinate >= widestAt - 1e-6);
-        if (Math.Abs(patterns[next].Coordinate - widestAt) < 1e-6) return;
-        patterns.Insert(next, StationPattern.At(patterns[next - 1].Segment, widestAt));
+        var next = patterns.FindIndex(pattern => pattern.Segment.Zone == Zone.Blade && pattern.Coordinate >= bladeAt - 1e-6);
+        if (Math.Abs(patterns[next].Coordinate - bladeAt) < 1e-6) return;
+        patterns.Insert(next, StationPattern.At(patterns[next - 1].Segment, bladeAt));
     }
 
     private static StationPattern[] EvenPatterns(int segmentIndex, int count) =>

@@ -48,18 +48,39 @@ internal readonly record struct StripNumbers(double G0, double G1, double G2, do
     }
 }
 
+/// <summary>Numbers of a section with a sheet of even thickness on both faces: of the whole weighted with the sheets' wood, and of what is left
+/// within them weighted with what its strips count more. Theory J12.</summary>
+/// <param name="SheetMm">Thickness of each sheet, mm; 0 without.</param>
+internal readonly record struct SectionSum(StripNumbers Whole, StripNumbers Core, double SheetMm)
+{
+    /// <summary>The same of the area: linear in the thicknesses, so that one set of numbers serves.</summary>
+    internal StripNumbers OfArea => Whole.Plus(1, Core);
+
+    /// <summary>Weighted area, mm².</summary>
+    internal double AreaMm2(in Section section) => Whole.AreaMm2(section) + (SheetMm > 0 ? Core.AreaMm2(section.Within(SheetMm)) : 0);
+
+    /// <summary>Weighted second moment for bending across the faces, mm⁴.</summary>
+    internal double FlatSecondMomentMm4(in Section section) =>
+        Whole.FlatSecondMomentMm4(section) + (SheetMm > 0 ? Core.FlatSecondMomentMm4(section.Within(SheetMm)) : 0);
+}
+
 /// <summary>The numbers of one section by what they are weighted with. Theory J2–J3.</summary>
 /// <param name="Mass">By density.</param>
 /// <param name="Stiff">By modulus.</param>
 /// <param name="Shear">By shear modulus.</param>
-internal readonly record struct SectionNumbers(StripNumbers Mass, StripNumbers Stiff, StripNumbers Shear)
+internal readonly record struct SectionNumbers(SectionSum Mass, SectionSum Stiff, SectionSum Shear)
 {
     internal static SectionNumbers Even(SectionMoments moments)
     {
-        var plain = StripNumbers.Of(moments);
+        var plain = new SectionSum(StripNumbers.Of(moments), default, 0);
         return new(plain, plain, plain);
     }
 }
+
+/// <summary>A thin sheet on both faces, within the designed thickness; its wood as ratios to the middle strip's.</summary>
+/// <param name="ThicknessMm">Thickness of each sheet, mm.</param>
+internal readonly record struct LaidSheet(
+    double ThicknessMm, double MassRatio, double ModulusRatio, double ShearRatio, double StrengthRatio, double CrossStrengthRatio);
 
 /// <summary>The strips of a paddle across its width, from −y to +y.</summary>
 /// <param name="Strips">The strips in order; together they reach beyond any blade on both sides.</param>
@@ -69,7 +90,26 @@ internal sealed record StripLayup(IReadOnlyList<LaidStrip> Strips)
     internal bool IsEven { get; } = Strips.All(strip => strip is { MassRatio: 1, ModulusRatio: 1, ShearRatio: 1, StrengthRatio: 1 });
 
     /// <summary>Least strength across the grain of any strip, against the middle one's.</summary>
-    internal double LeastCrossStrengthRatio { get; } = Strips.Min(strip => strip.CrossStrengthRatio);
+    internal double LeastCrossStrengthRatio =>
+        Changes.Where(change => change.Layup.Sheet is not null).Select(change => change.Layup.Sheet!.Value.CrossStrengthRatio).Concat(Strips.Select(strip => strip.CrossStrengthRatio)).Min();
+
+    /// <summary>Whether it is of a piece whose grain runs across the paddle.</summary>
+    internal bool IsAcross { get; init; }
+
+    /// <summary>The sheet on both faces, or null.</summary>
+    internal LaidSheet? Sheet { get; init; }
+
+    /// <summary>Where another layup takes its place, x in rising order, mm: where sheets begin, and a piece across the tip.</summary>
+    internal IReadOnlyList<(double FromMm, StripLayup Layup)> Changes { get; init; } = [];
+
+    /// <summary>The layup at a place along the paddle. Theory J11–J12.</summary>
+    internal StripLayup At(double xMm)
+    {
+        const double Hair = 1e-6;
+        var at = this;
+        foreach (var (from, layup) in Changes) at = xMm >= from - Hair ? layup : at;
+        return at;
+    }
 
     /// <summary>The strip at the edge that bears less across the grain.</summary>
     internal LaidStrip WeakerEdge => Strips[0].CrossStrengthRatio < Strips[^1].CrossStrengthRatio ? Strips[0] : Strips[^1];
@@ -85,6 +125,14 @@ internal sealed record StripLayup(IReadOnlyList<LaidStrip> Strips)
     /// <summary>The weighted numbers of a section. Theory J2.</summary>
     internal SectionNumbers Numbers(SectionMoments moments, double halfWidthMm)
     {
+        if (Sheet is { } sheet)
+        {
+            var plain = StripNumbers.Of(moments);
+            var (core, none) = ((this with { Sheet = null }).Numbers(moments, halfWidthMm), default(StripNumbers));
+            SectionSum Faced(double ratio, in SectionSum within) => new(none.Plus(ratio, plain), within.Whole.Plus(-ratio, plain), sheet.ThicknessMm); // theory J12
+            return new(Faced(sheet.MassRatio, core.Mass), Faced(sheet.ModulusRatio, core.Stiff), Faced(sheet.ShearRatio, core.Shear));
+        }
+
         StripNumbers mass = default, stiff = default, shear = default;
         var before = Partial(moments, Strips[0].FromMm, halfWidthMm);
         foreach (var strip in Strips)
@@ -98,19 +146,26 @@ internal sealed record StripLayup(IReadOnlyList<LaidStrip> Strips)
             before = after;
         }
 
-        return new(mass, stiff, shear);
+        return new(new(mass, default, 0), new(stiff, default, 0), new(shear, default, 0));
     }
 
     /// <summary>The strip that uses most of its own strength, its stress and its strength against the middle strip's. Theory J4.</summary>
     /// <param name="bendingMPa">Stress of the middle strip's wood at the section's centre from bending, MPa.</param>
     /// <param name="thrustMPa">Stress of the middle strip's wood from a thrust, MPa.</param>
-    internal (double StressMPa, double StrengthRatio, int Strip) Governing(in Section section, double bendingMPa, double thrustMPa)
+    /// <param name="ofStrips">Whether only the strips are looked at, and not the sheets.</param>
+    internal (double StressMPa, double StrengthRatio, int Strip) Governing(in Section section, double bendingMPa, double thrustMPa, bool ofStrips = false)
     {
         var (most, worst) = (double.NegativeInfinity, (0.0, 1.0, 0));
+        if (Sheet is { } sheet && !ofStrips)
+        {
+            var stress = sheet.ModulusRatio * (bendingMPa + thrustMPa); // theory J12
+            (most, worst) = (stress / sheet.StrengthRatio, (stress, sheet.StrengthRatio, 0));
+        }
+
         for (var s = 0; s < Strips.Count; s++)
         {
             var strip = Strips[s];
-            if (ThicknessShare(section, strip.InnerMm) is not { } share) continue;
+            if (Depth(section, strip) is not { } share) continue;
             var stress = strip.ModulusRatio * (share * bendingMPa + thrustMPa);
             if (stress / strip.StrengthRatio <= most) continue;
             (most, worst) = (stress / strip.StrengthRatio, (stress, strip.StrengthRatio, s));
@@ -125,15 +180,19 @@ internal sealed record StripLayup(IReadOnlyList<LaidStrip> Strips)
     /// <param name="thrustMPa">Stress of the middle strip's wood from a thrust, MPa.</param>
     internal double MostBendingMPa(in Section section, double allowedMPa, double thrustMPa)
     {
-        var least = double.PositiveInfinity;
+        var least = Sheet is { } sheet ? allowedMPa * sheet.StrengthRatio / sheet.ModulusRatio - thrustMPa : double.PositiveInfinity;
         foreach (var strip in Strips)
         {
-            if (ThicknessShare(section, strip.InnerMm) is not { } share) continue;
+            if (Depth(section, strip) is not { } share) continue;
             least = Math.Min(least, (allowedMPa * strip.StrengthRatio / strip.ModulusRatio - thrustMPa) / share);
         }
 
         return least;
     }
+
+    // How far a strip's own outermost fibre lies from the middle plane, over the half-thickness at the centre.
+    private double? Depth(in Section section, in LaidStrip strip) =>
+        ThicknessShare(section, strip.InnerMm) is { } share ? share - (Sheet?.ThicknessMm ?? 0) / section.HalfThicknessMm : null;
 
     /// <summary>Density of a section's wood over the middle strip's. Theory J2.</summary>
     internal double MassShare(in Section section) => section.AreaMm2 is > 0 and var area

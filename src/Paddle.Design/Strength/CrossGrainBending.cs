@@ -72,7 +72,9 @@ internal static class CrossGrainBending
             if (x < from || w <= 0 || c <= 0) continue;
             var strip = 2 * w * pressure.StrokePressureMPa(x, forceN, pivotMm);
             var across = AcrossNmmPerMm(solid.X, momentsNmm, spread, i, w, strip);
-            var along = momentsNmm[i] * c / solid.FlatSecondMoment[i];
+            // A piece across the tip bends with its own grain: what curls it is the stress of its own section.
+            var stiff = solid.Form.StripsAt(x) is { IsAcross: true } ? solid.Section(i).FlatSecondMomentMm4 : solid.FlatSecondMoment[i];
+            var along = momentsNmm[i] * c / stiff;
             stressesMPa[i] = Math.Max(0, 1.5 * across / (c * c)) + CurlShare * along; // theory L19
         }
     }

@@ -1,3 +1,4 @@
+using Paddle.Design.Outline;
 using Paddle.Design.Solid;
 using Paddle.Design.Wood;
 
@@ -18,17 +19,18 @@ public sealed record Flex(double BenchFlexMm, double TipDeflectionMm, double Fir
     internal static Flex Of(PaddleSolid fine, PaddleSolid stations, double centreOfPressureMm, WoodInUse wood)
     {
         var (bench, tip) = Deflections(fine, centreOfPressureMm, wood);
-        return new(bench, tip, FrequencyHz(stations, wood));
+        return new(bench, tip, FrequencyHz(stations, wood.DensityKgM3, wood.ModulusMPa));
     }
 
-    private static double FrequencyHz(PaddleSolid stations, WoodInUse wood)
+    /// <summary>First bending frequency of a free paddle at close places, Hz.</summary>
+    internal static double FrequencyHz(PaddleSolid stations, double densityKgM3, double modulusMPa)
     {
         Span<double> mass = stackalloc double[stations.Count];
         Span<double> stiffness = stackalloc double[stations.Count];
         for (var i = 0; i < stations.Count; i++)
         {
-            mass[i] = wood.DensityKgM3 * 1e-9 * stations.MassArea[i];
-            stiffness[i] = wood.ModulusMPa * stations.FlatSecondMoment[i];
+            mass[i] = densityKgM3 * 1e-9 * stations.MassArea[i];
+            stiffness[i] = modulusMPa * stations.FlatSecondMoment[i];
         }
 
         return FreeVibration.FirstFrequencyHz(stations.X, mass, stiffness);
@@ -55,6 +57,24 @@ public sealed record Flex(double BenchFlexMm, double TipDeflectionMm, double Fir
         }
 
         return (Loads.BenchN * bench, Loads.BenchN * tip);
+    }
+
+    /// <summary>Deflection under a weight of 1 N across the blade, held anywhere on the shaft, mm. Theory L12.</summary>
+    /// <param name="held">Places, with the supports where the hands are.</param>
+    /// <param name="atMm">Where the weight hangs, on the blade.</param>
+    internal static double PerNewtonMm(PaddleSolid fine, PaddlePlaces held, double atMm, double modulusMPa, double shearModulusMPa)
+    {
+        var form = fine.Form with { Places = held };
+        var sum = 0.0;
+        for (var i = 0; i < fine.Count; i++)
+        {
+            var weight = fine.WeightMm(i);
+            if (weight <= 0) continue;
+            var (m, v) = UnitLoad(form, fine.X[i], atMm);
+            sum += weight * (m * m / (modulusMPa * fine.FlatSecondMoment[i]) + v * v * ShearForm / (shearModulusMPa * fine.ShearArea[i]));
+        }
+
+        return sum;
     }
 
     /// <summary>Moment (mm) and shear (-) at x from a unit load across the blade at <paramref name="at"/>.</summary>

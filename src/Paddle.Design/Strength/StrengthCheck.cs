@@ -59,19 +59,25 @@ public sealed record StrengthCheck(IReadOnlyList<CaseResult> Cases, double Buckl
 
     /// <summary>Stress (MPa) on the face at a place: bending, with what beam theory misses where the spine tapers, and in a push-off the
     /// thrust. Theory L14. Of strips that of the one which uses most of its own strength, and that strength over the middle strip's; of one
-    /// piece that is 1. Theory J4.</summary>
+    /// piece that is 1. Theory J4, J11–J12.</summary>
     internal static (double StressMPa, double StrengthRatio) StressMPa(PaddleSolid solid, int place, double momentNmm, double thrustN)
     {
+        var (bending, thrust) = FaceStressMPa(solid, place, momentNmm, thrustN);
+        if (bending <= 0 || solid.Form.StripsAt(solid.X[place]) is not { } strips) return (bending + thrust, 1);
+        var (stress, ratio, _) = strips.Governing(solid.Section(place), bending, thrust);
+        return (stress, ratio);
+    }
+
+    /// <summary>Stress (MPa) on the face at a place, of the middle strip's wood: from bending, with what beam theory misses, and from a thrust.</summary>
+    internal static (double BendingMPa, double ThrustMPa) FaceStressMPa(PaddleSolid solid, int place, double momentNmm, double thrustN)
+    {
         // Both ends close to nothing; so does the moment there, faster.
-        if (solid.Area[place] <= 1e-9 || momentNmm <= 0) return (0, 1);
+        if (solid.Area[place] <= 1e-9 || momentNmm <= 0) return (0, 0);
 
         // A thrust spreads over the section within about one thickness of where it enters (Saint-Venant).
         var spread = solid.X[place] <= solid.Form.Places.OverallMm - solid.Sizes.TipThicknessMm;
         var bending = TaperAllowance.Factor(solid.Grid.Patterns[place], solid.FaceSlope[place]) * momentNmm * solid.HalfThickness[place] / solid.FlatSecondMoment[place];
-        var thrust = spread ? thrustN / solid.StiffArea[place] : 0;
-        if (solid.Form.Strips is not { } strips) return (bending + thrust, 1);
-        var (stress, ratio, _) = strips.Governing(solid.Section(place), bending, thrust);
-        return (stress, ratio);
+        return (bending, spread ? thrustN / solid.StiffArea[place] : 0);
     }
 
     /// <summary>Thrust (N) at which the shaft would buckle between the hands. Theory L11.</summary>

@@ -3,6 +3,7 @@
 import { address, getJson, getText, pause, postJson, Refusal } from './api.js';
 import * as bench from './bench.js';
 import * as rack from './rack.js';
+import * as strips from './strips.js';
 import { balanceWords, card, cautions, figures, files, outcome } from './figures.js';
 import { inUnits, length, lengthFigure, mass, massUnitName, parseLength, unitName } from './measure.js';
 import { upright } from './upright.js';
@@ -32,7 +33,7 @@ let running, comparing, timer, lastTyped = 0;
 // ---- answers
 
 const read = () => ({
-  units: state.units, mode: state.mode, ...values, ...Object.fromEntries(CHOICES.map(name => [name, $(name).value])),
+  units: state.units, mode: state.mode, construction: strips.read(), ...values, ...Object.fromEntries(CHOICES.map(name => [name, $(name).value])),
 });
 
 function typed(field) {
@@ -46,7 +47,7 @@ const example = () => state.units === 'inch' ? '35, 35 1/2, 35.5 or 902 mm' : '8
 // The fields that the service cannot be asked about.
 function unreadable(answers) {
   const asked = [answers.mode, 'board'];
-  return asked.filter(field => Number.isNaN(answers[field]) || (field !== 'board' && !answers[field]));
+  return [...asked.filter(field => Number.isNaN(answers[field]) || (field !== 'board' && !answers[field])), ...strips.unreadable()];
 }
 
 const rounded = mm => Number(mm.toFixed(2));
@@ -59,14 +60,15 @@ const fittingRequest = answers => ({
 });
 
 // The fitted shaft is that of the fitted wood: of another wood, or of the maker's own board, the solver chooses it.
-function designRequest(fit, { wood, family, board, units }, blade) {
+function designRequest(fit, { wood, family, board, units, construction }, blade) {
   const { shaft, ...fitted } = fit.design;
-  const own = (wood && wood !== fitted.wood.species) || board;
+  const own = (wood && wood !== fitted.wood.species) || board || construction;
   return {
     ...fitted,
     blade: blade ? { family, ...blade } : fitted.blade,
     shaft: own ? { bendDegrees: shaft?.bendDegrees ?? 0 } : shaft,
     wood: { species: wood || fitted.wood.species, ...(board && { boardThicknessMm: rounded(board) }) },
+    ...(construction && { construction }),
     drawing: { units },
   };
 }
@@ -164,7 +166,7 @@ async function open(code) {
 
 // The answers that would lead to an opened paddle, as far as it tells.
 function fill(design) {
-  const { handSpacingMm, wood, blade, loads, drawing } = design.design;
+  const { handSpacingMm, wood, blade, loads, drawing, construction } = design.design;
   setUnits(drawing?.units === 'inch' ? 'inch' : 'metric');
   setMode('hands');
   Object.assign(values, { hands: handSpacingMm, board: wood.boardThicknessMm ?? null });
@@ -174,6 +176,7 @@ function fill(design) {
   pick('family', blade.family ?? '');
   pick('water', told.get('water'));
   pick('trip', TRIP_OF_DUTY[loads?.duty] ?? 'day');
+  strips.fill(construction, wood.species);
 }
 
 function pick(name, value) {
@@ -206,6 +209,7 @@ function stale() {
 
 function clearErrors() {
   for (const field of [...LENGTHS, ...CHOICES]) if (!Number.isNaN(values[field])) setError(field, null);
+  strips.clear();
   $('form-error').hidden = true;
 }
 
@@ -232,7 +236,7 @@ async function refuse(fault, signal) {
 }
 
 function fieldOf(pointer) {
-  const field = FIELDS.find(([pattern]) => pattern.test(pointer))?.[1];
+  const field = strips.fieldOf(pointer) ?? FIELDS.find(([pattern]) => pattern.test(pointer))?.[1];
   return field === 'hands' || pointer === '/paddler' ? state.mode : field;
 }
 
@@ -281,6 +285,7 @@ function showUnits({ design, fit, request, answers }) {
   const { units } = state;
   $('outcome').replaceChildren(outcome(design));
   $('figures').replaceChildren(...figures(design, units, names));
+  showGlue(design, units);
   $('upright').replaceChildren(upright(design, units));
   $('whole').href = address(design.links.overview) + (design.design.drawing.units === units ? '' : `?units=${units}`);
   $('files').replaceChildren(...files(design, units));
@@ -289,6 +294,17 @@ function showUnits({ design, fit, request, answers }) {
   bench.follow(design, units);
   rack.follow(design, units);
   say(`${names.family(design.design.blade.family)}, ${length(design.lengths.overallMm, units)}, ${mass(design.mass.finishedG, units)}; balances ${balanceWords(design, units)}.`);
+}
+
+function showGlue({ construction }, units) {
+  $('glue').hidden = !construction;
+  if (!construction) return;
+  const { laminated, onePiece } = construction;
+  $('glue-against').textContent = `Glued up it weighs ${mass(laminated.finishedG, units)} and takes ${laminated.boardFeet.toFixed(1)} board feet; of one piece ${mass(onePiece.finishedG, units)} and `
+    + `${onePiece.boardFeet.toFixed(1)}. ${construction.glueLines.count} joints, ${mass(construction.glueLines.glueG, units)} of glue.`;
+  $('glue-strips').replaceChildren(...construction.strips.map(strip => make('li', {},
+    `${strip.count} of ${names.wood(strip.species).toLowerCase()}, ${strip.part === 'whole' ? 'whole length' : strip.part === 'tip' ? 'across the tip' : `for the ${strip.part}`}: `
+    + `${length(strip.cutWidthMm, units)} wide, ${length(strip.thicknessMm, units)} thick, ${length(strip.lengthMm, units)} long`)));
 }
 
 function showRequests(design, fitting, request) {
@@ -376,6 +392,7 @@ function writeLengths() {
 
 function setUnits(units) {
   state.units = units;
+  strips.setUnits(units);
   for (const radio of document.getElementsByName('units')) radio.checked = radio.value === units;
   for (const place of document.querySelectorAll('[data-unit]')) place.textContent = `in ${units === 'inch' ? 'inches' : unitName(units)}`;
   for (const place of document.querySelectorAll('[data-mass-unit]')) place.textContent = `in ${massUnitName(units)}`;
@@ -419,6 +436,7 @@ function listen() {
     $(field).addEventListener('change', () => { lastTyped = 0; });
   }
   for (const field of CHOICES) $(field).addEventListener('change', () => changed());
+  strips.begin({ changed, typedNow: () => { lastTyped = Date.now(); changed(TYPING_MS); } });
   $('units').addEventListener('change', event => unitsChosen(event.target.value));
   $('mode').addEventListener('change', event => { setMode(event.target.value); changed(); });
   $('questions').addEventListener('submit', event => { event.preventDefault(); changed(); });
@@ -439,6 +457,7 @@ async function fillLists() {
     const those = lists.woods.filter(wood => wood.suitability === suitability);
     if (those.length) $('wood').append(make('optgroup', { label }, those.map(wood => make('option', { value: wood.id }, wood.commonName))));
   }
+  strips.setWoods(lists.woods);
   $('family').append(...lists.families.map(family => make('option', { value: family.id }, family.name)));
 }
 

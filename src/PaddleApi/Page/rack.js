@@ -48,7 +48,7 @@ async function ask(isFollowing = false) {
   asking?.abort();
   const mine = asking = new AbortController();
   const options = { signal: mine.signal, say: (what, seconds) => { $('rack-status').textContent = waiting(what, seconds); } };
-  const body = { boards: [board], paddles: [{ id: 'paddle', designCode: design.designCode, count: MOST, optional: true }], drawing: { units, scale: 'fit' } };
+  const body = { boards: [board], paddles: [{ id: 'paddle', designCode: design.designCode, count: design.construction ? 1 : MOST, optional: true }], drawing: { units, scale: 'fit' } };
   $('rack-status').textContent = 'Laying it out…';
   try {
     const answer = await postJson('v1/board-layouts', body, options);
@@ -78,7 +78,10 @@ function show(answer, svg, board, isFollowing) {
   const [cut] = answer.boards;
   $('rack-status').textContent = '';
   $('rack-summary').className = `outcome ${count ? 'met' : ''}`;
-  $('rack-summary').textContent = count
+  const all = count + answer.unplaced.reduce((sum, one) => sum + one.count, 0);
+  $('rack-summary').textContent = count && design.construction
+    ? `${count} of the ${all} strips come out of this board${count === all ? '' : '; the others need boards of their own'}.`
+    : count
     ? `${count === 1 ? 'One paddle comes' : `${count} such paddles come`} out of this board; ${length(answer.gapMm, units)} and more lie between outlines.`
     : answer.unplaced[0].reasons[0].message;
   $('rack-drawing').hidden = !count;

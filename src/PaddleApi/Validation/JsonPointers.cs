@@ -24,8 +24,7 @@ internal static partial class JsonPointers
         {
             if (place.ValueKind == JsonValueKind.Object)
             {
-                var name = part.Replace("~1", "/", StringComparison.Ordinal).Replace("~0", "~", StringComparison.Ordinal);
-                if (!place.TryGetProperty(name, out place)) return null;
+                if (!place.TryGetProperty(Unescape(part), out place)) return null;
             }
             else if (place.ValueKind == JsonValueKind.Array && Index().IsMatch(part) && int.Parse(part, CultureInfo.InvariantCulture) is var index && index < place.GetArrayLength())
             {
@@ -39,6 +38,9 @@ internal static partial class JsonPointers
 
         return place;
     }
+
+    /// <summary>The name that one part of a pointer writes.</summary>
+    public static string Unescape(string part) => part.Replace("~1", "/", StringComparison.Ordinal).Replace("~0", "~", StringComparison.Ordinal);
 
     /// <summary>The pointer of a member below another place.</summary>
     /// <param name="member">Name of the member as it stands in the JSON.</param>

@@ -7,7 +7,7 @@ public partial class HouseTests
 {
     // The order in which a step may use the ones before it. Fitting names places along the paddle with Outline's records.
     private static readonly string[] Steps =
-        ["Units", "Water", "Outline", "Fitting", "Solid", "Finishing", "Wood", "Boards", "Strength", "Stroke", "Balance", "Laminating", "Checks", "Build", "Request", "Layout", "Comparison"];
+        ["Units", "Water", "Outline", "Fitting", "Solid", "Finishing", "Wood", "Boards", "Strength", "Stroke", "Balance", "Laminating", "Checks", "Build", "Request", "Layout", "Comparison", "Uncertainty", "Copying"];
 
     public static TheoryData<string> StepNames => [.. Steps];
 

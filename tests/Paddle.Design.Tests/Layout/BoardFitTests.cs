@@ -62,4 +62,68 @@ public class BoardFitTests
         Assert.Equal(0.06, fit.Report!.Specification.Wood.SlopeOfGrain, 6);
         Assert.Contains(fit.Changes, change => change.JsonPointer == "/wood/slopeOfGrain");
     }
+
+    private static DesignRequest GluedUp(string wings, params double[] widthsMm) => Wish() with
+    {
+        Construction = new() { Kind = "laminated", Strips = [.. widthsMm.Select((width, k) => new StripRequest { Species = k == 0 ? "white-ash" : wings, WidthMm = width })] },
+    };
+
+    // 36 + 2 (8 + 52) mm: all strips of the board's wood, side by side with a cut between them, on a board that just holds them.
+    [Fact]
+    public void Strips_of_the_boards_wood_all_come_out_of_it()
+    {
+        var board = Board("board", 1700, 260);
+        var fit = Find(board, GluedUp("white-ash", 36, 8, 52), 1);
+        Assert.Equal(1, fit.Count);
+        Assert.Empty(fit.ToBuy);
+        Assert.Equal(fit.Report!.Laminate!.GlueUp.Strips.Sum(strip => strip.Count), fit.Layout!.Placements.Count);
+        Assert.Empty(fit.Layout.Unplaced);
+        AssertSound(Order([board], [.. LayoutPaddle.Pieces("paddle", fit.Report, 1, false)]), fit.Layout);
+    }
+
+    [Fact]
+    public void Strips_of_another_wood_are_to_be_bought()
+    {
+        var fit = Find(Board("board", 1700, 60), GluedUp("western-redcedar", 36, 60), 1);
+        Assert.Equal(1, fit.Count);
+        Assert.Equal([1], fit.Layout!.Boards.Select(board => board.Paddles));
+        // Two wings of the blade, and two ears of the grip no wider than its 64 mm ask: (64 - 36)/2 + 2.
+        Assert.Equal([("western-redcedar", 2, 62.0), ("western-redcedar", 2, 16.0)], fit.ToBuy.Select(strip => (strip.Species, strip.Count, strip.WidthMm)));
+        Assert.All(fit.ToBuy, strip => Assert.StartsWith("softwood", strip.Stock, StringComparison.Ordinal));
+    }
+
+    // The board gives the wings alone, thinner than the shaft; it is too narrow for both at 60 mm, so that blade and wings give way alike.
+    [Fact]
+    public void Wings_narrow_with_the_blade_until_the_board_gives_both()
+    {
+        var asked = GluedUp("western-redcedar", 36, 60) with { Blade = new() { LengthMm = 620, WidthMm = 156 } };
+        var board = Board("board", 800, 112) with { SpeciesId = "western-redcedar", ThicknessMm = 24 };
+        var fit = Find(board, asked, 1);
+        Assert.Equal(1, fit.Count);
+        var (blade, strips) = (fit.Report!.Specification.Form.Blade, fit.Report.Specification.Laminate!.Strips);
+        Assert.Equal(36, strips[0].WidthMm);
+        Assert.Equal((156 - blade.WidthMm) / 2, 60 - strips[1].WidthMm, 3);
+        Assert.InRange(2 * (strips[1].WidthMm + 2) + GapMm, 112 - 2, 112);
+        Assert.Contains(fit.Changes, change => change.JsonPointer == "/construction/strips");
+        Assert.Contains(fit.ToBuy, strip => strip.Species == "white-ash");
+    }
+
+    // A strip of which less than 3 mm would remain is left to the one beside it.
+    [Theory]
+    [InlineData(true, 8, new double[] { 36, 30, 26 }, new double[] { 36, 30, 22 })]
+    [InlineData(true, 50, new double[] { 36, 30, 26 }, new double[] { 36, 31 })]
+    [InlineData(false, 20, new double[] { 12, 30, 36, 60 }, new double[] { 32, 36, 50 })]
+    public void Outermost_strips_give_way(bool isMirrored, double lostMm, double[] before, double[] after)
+    {
+        var asked = new ConstructionRequest { IsMirrored = isMirrored, Strips = [.. before.Select(width => new StripRequest { WidthMm = width })] };
+        Assert.Equal(after, FittedStrips.Narrowed(asked, lostMm)!.Strips!.Select(strip => strip.WidthMm!.Value));
+    }
+
+    [Fact]
+    public void A_board_too_thin_for_its_strips_says_which_is_too_thick()
+    {
+        var fit = Find(Board("board", 1700, 200) with { SpeciesId = "western-redcedar", ThicknessMm = 10 }, GluedUp("western-redcedar", 36, 60), 1);
+        Assert.Equal(0, fit.Count);
+        Assert.Contains("thick", fit.Reasons[^1], StringComparison.Ordinal);
+    }
 }

@@ -155,6 +155,9 @@ public sealed class BoardLayoutHttpTests(ApiFixture api)
     [InlineData("/count=9", "/count")]
     [InlineData("/board/thicknessMm=12", "/board/thicknessMm")]
     [InlineData("/board=null", "/board")]
+    [InlineData("/design/construction={\"kind\":\"laminated\",\"strips\":[{\"species\":\"sitka-spruce\",\"widthMm\":36},{\"species\":\"black-cherry\",\"widthMm\":60}]}", "/board/species")]
+    [InlineData("/design/construction={\"kind\":\"laminated\"}", "/design/construction/strips")]
+    [InlineData("/design/construction={\"kind\":\"laminated\",\"strips\":[{\"widthMm\":36},{\"widthMm\":60}]}; /board/thicknessMm=16", "/board/thicknessMm")]
     public async Task A_board_or_a_wish_that_cannot_be_is_refused_by_place(string changes, string place)
     {
         const string Fit = """{ "board": { "id": "b", "lengthMm": 1676, "widthMm": 203, "thicknessMm": 28.6, "species": "white-ash" }, "design": { "handSpacingMm": 840 } }""";
@@ -162,6 +165,22 @@ public sealed class BoardLayoutHttpTests(ApiFixture api)
         using var body = JsonDocument.Parse(await answer.Content.ReadAsStringAsync());
         Assert.Equal(HttpStatusCode.UnprocessableEntity, answer.StatusCode);
         Assert.True(body.RootElement.GetProperty("errors").TryGetProperty(place, out _), body.RootElement.GetRawText());
+    }
+
+    // The board is of the wings' wood: they come out of it, and the shaft's strip is to be bought.
+    [Fact]
+    public async Task Strips_come_out_of_a_board_of_their_wood()
+    {
+        const string Fit = """
+            { "board": { "id": "b", "lengthMm": 760, "widthMm": 140, "thicknessMm": 24, "species": "western-redcedar" },
+              "design": { "handSpacingMm": 840, "wood": { "species": "white-ash" },
+                          "construction": { "kind": "laminated", "strips": [ { "widthMm": 36 }, { "species": "western-redcedar", "widthMm": 60 } ] } } }
+            """;
+        var fit = await Good("/v1/board-fits", Fit);
+        Assert.Equal(1, fit.GetProperty("count").GetInt32());
+        Assert.Equal("white-ash", Assert.Single(fit.GetProperty("toBuy").EnumerateArray()).GetProperty("species").GetString());
+        using var again = await api.Client.GetAsync(new Uri(fit.GetProperty("design").GetProperty("links").GetProperty("self").GetString()!, UriKind.Relative));
+        Assert.Equal(HttpStatusCode.OK, again.StatusCode);
     }
 
     private static Polygon Outline(JsonElement placement, IReadOnlyList<(double X, double Half)> stations)

@@ -3,6 +3,7 @@ using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
 using FluentValidation;
 using Microsoft.Extensions.DependencyInjection;
+using Paddle.Design.Copying;
 using Paddle.Design.Fitting;
 using Paddle.Design.Layout;
 using Paddle.Design.Request;
@@ -34,7 +35,7 @@ public sealed class StatedRulesTests(ApiFixture api)
 
     /// <summary>Refusals of several members together; no one of them is required by itself.</summary>
     private static readonly HashSet<string> OfSeveral =
-        [RefusalCodes.NoWayToHandSpacing, RefusalCodes.CustomersOrGroups, RefusalCodes.OneFigureEach, RefusalCodes.NoStrips, "sag-or-tap"];
+        [RefusalCodes.NoWayToHandSpacing, RefusalCodes.CustomersOrGroups, RefusalCodes.OneFigureEach, RefusalCodes.NoStrips, RefusalCodes.TooFewReadings, "sag-or-tap", "two-wishes"];
 
     /// <summary>Where a board is given its wood may be left out of the design, and no other is taken, though a design by itself states it.</summary>
     private static readonly HashSet<string> TakenFromBoard = ["/design/wood", "/design/wood/species"];
@@ -46,6 +47,9 @@ public sealed class StatedRulesTests(ApiFixture api)
         ["DesignCheckRequest"] = (services, json) => Faults<DesignCheckRequest>(services, json, request => GivenFaults(request.Cases, "/cases")),
         ["BoardTestRequest"] = (services, json) => Faults<BoardTestRequest>(services, json),
         ["BoardLayoutRequest"] = (services, json) => Faults<BoardLayoutRequest>(services, json, request => GivenFaults(request.Paddles, "/paddles")),
+        ["TradeOffRequest"] = (services, json) => Faults<Contracts.TradeOffs.TradeOffRequest>(services, json, DesignFaults),
+        ["UncertaintyRequest"] = (services, json) => Faults<Contracts.Uncertainties.UncertaintyRequest>(services, json, DesignFaults),
+        ["CopyRequest"] = (services, json) => Faults<CopyRequest>(services, json),
         ["BoardFitRequest"] = (services, json) => Faults<BoardFitRequest>(services, json),
         ["BalanceCorrectionRequest"] = (services, json) => Faults<BalanceCorrectionRequest>(services, json),
         ["FittingRequest"] = (services, json) => Faults<Contracts.Fittings.FittingRequest>(services, json),
@@ -112,6 +116,12 @@ public sealed class StatedRulesTests(ApiFixture api)
     private static IEnumerable<(string Place, Fault Fault)> GivenFaults(IReadOnlyList<IGivesDesign>? given, string list) =>
         given is not null && given.All(one => one is { DesignCode: not null } or { Design: not null }) ? GivenDesigns.Make(given, list, default).Faults : [];
 
+    private static IEnumerable<(string Place, Fault Fault)> DesignFaults(Contracts.TradeOffs.TradeOffRequest request) =>
+        request is { Base: not null, Vary: [_, ..] vary } && vary.All(input => input is { Pointer: not null, Values: not null }) ? Endpoints.TradeOffs.TradeOffStudy.Of(request, default).Faults : [];
+
+    private static IEnumerable<(string Place, Fault Fault)> DesignFaults(Contracts.Uncertainties.UncertaintyRequest request) =>
+        request is { DesignCode: not null } or { Design: not null } ? GivenDesigns.Make(request, "", default).Faults : [];
+
     private static IReadOnlyList<(string Place, Fault Fault)> Faults<T>(
         IServiceProvider services, string json, Func<T, IEnumerable<(string Place, Fault Fault)>>? more = null)
         where T : class
@@ -149,7 +159,8 @@ public sealed class StatedRulesTests(ApiFixture api)
 
         public void Members(string at, JsonObject schema)
         {
-            foreach (var (name, member) in schema["properties"]!.AsObject())
+            // Items of a list may be plain values.
+            foreach (var (name, member) in schema["properties"]?.AsObject() ?? [])
             {
                 var (place, own) = ($"{at}/{name}", Resolve(member!));
                 if (own["type"] is null) continue; // JSON of any form

@@ -41,6 +41,8 @@ public sealed class DesignCodesTests
     [InlineData("/blade/offsets=" + Requests.Offsets)]
     [InlineData("/construction=" + Requests.Wings)]
     [InlineData("/construction={\"kind\":\"laminated\",\"isMirrored\":false,\"adhesive\":\"polyurethane\",\"strips\":[{\"species\":\"black-cherry\",\"widthMm\":60.5},{\"widthMm\":30},{\"widthMm\":70}]}")]
+    [InlineData("/construction={\"kind\":\"laminated\",\"strips\":[{\"widthMm\":36},{\"widthMm\":60}],\"tipPiece\":{\"species\":\"sugar-maple\",\"lengthMm\":25},\"facing\":{\"species\":\"black-cherry\",\"thicknessMm\":0.7}}")]
+    [InlineData("/construction={\"kind\":\"laminated\",\"strips\":[{\"widthMm\":36},{\"widthMm\":60}],\"facing\":{\"species\":\"black-cherry\",\"thicknessMm\":0.7}}")]
     public void A_code_evaluates_to_the_very_report_it_was_made_from(string changes)
     {
         var solved = DesignService.Compute(Requests.Read(Requests.With(changes)));

@@ -95,12 +95,15 @@ public sealed class CallerTests(ApiFixture api)
             ["/v1/designs"] = "design",
             ["/v1/design-checks"] = "design",
             ["/v1/comparisons"] = "design",
+            ["/v1/uncertainties"] = "design",
+            ["/v1/trade-offs"] = "design",
             ["/v1/fittings"] = "fit",
             ["/v1/size-runs"] = "fit",
             ["/v1/board-tests"] = "workshop",
             ["/v1/board-layouts"] = "workshop",
             ["/v1/shopping-lists"] = "workshop",
             ["/v1/board-fits"] = "workshop",
+            ["/v1/copies"] = "design",
             ["/v1/balance-corrections"] = "workshop",
         };
         foreach (var operation in Committed.Description.Operations.Where(operation => operation.HasBody))

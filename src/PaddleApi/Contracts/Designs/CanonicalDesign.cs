@@ -93,6 +93,11 @@ internal static class CanonicalDesign
         list.Add(design.Construction.IsMirrored is { } isMirrored ? isMirrored ? 1 : 0 : null);
         list.Add(design.Construction.Adhesive);
         list.Add(design.Construction.Strips);
+        // Since engine 0.4: what is glued onto the strips.
+        list.Add(design.Construction.TipPiece?.Species);
+        list.Add(design.Construction.TipPiece?.LengthMm);
+        list.Add(design.Construction.Facing?.Species);
+        list.Add(design.Construction.Facing?.ThicknessMm);
         json.WriteEndArray();
         json.Flush();
         return buffer.WrittenSpan.ToArray();
@@ -183,6 +188,12 @@ internal static class CanonicalDesign
         var solvedBefore = list.Count();
         var boardThickness = list.Number();
         construction = construction with { IsMirrored = list.Flag(), Adhesive = list.Text(), Strips = list.Strips() };
+        var (tip, face) = (new TipPieceRequest { Species = list.Text(), LengthMm = list.Number() }, new FacingRequest { Species = list.Text(), ThicknessMm = list.Number() });
+        construction = construction with
+        {
+            TipPiece = tip is { Species: null, LengthMm: null } ? null : tip,
+            Facing = face is { Species: null, ThicknessMm: null } ? null : face,
+        };
         return new()
         {
             Label = label,

@@ -15,6 +15,8 @@ namespace PaddleApi.Contracts.Designs;
 /// <param name="Shear">Shear in the glue lines; absent where the outline reaches none.</param>
 /// <param name="Swelling">The neighbours that swell most differently.</param>
 /// <param name="SidesDifferPercent">How much stiffer one side of the widest section is than the other, percent of the whole.</param>
+/// <param name="TipPiece">The piece across the tip; absent without one.</param>
+/// <param name="Facing">Sheets on the faces; absent without them.</param>
 /// <param name="Laminated">This design.</param>
 /// <param name="OnePiece">The same request in one piece of the middle wood, its open sizes chosen for it.</param>
 internal sealed record DesignConstruction(
@@ -26,6 +28,8 @@ internal sealed record DesignConstruction(
     DesignGlueLineShear? Shear,
     DesignSwelling Swelling,
     [property: JsonConverter(typeof(Tenths))] double SidesDifferPercent,
+    DesignTipPiece? TipPiece,
+    DesignFacing? Facing,
     DesignMakeRow Laminated,
     DesignMakeRow OnePiece)
 {
@@ -38,7 +42,7 @@ internal sealed record DesignConstruction(
             "laminated",
             [.. up.Strips.Select(strip => new DesignStrip(
                 strip.SpeciesId, strip.Count, strip.Part, strip.WidthMm, strip.CutWidthMm, strip.BoardWidthMm, strip.ThicknessMm, strip.LengthMm, strip.FromMm, strip.ToMm))],
-            [.. strips.Strips.Select(strip => strip.Wood).DistinctBy(wood => wood.SpeciesId).Select(DesignStripWood.Of)],
+            [.. strips.Woods.Select(DesignStripWood.Of)],
             new(
                 glue.Id, glue.Name, glue.SpreadGM2, glue.SpreadSource, glue.ClampMPa.Least, glue.ClampMPa.Most, glue.ClampSource, glue.CureHours, glue.Use, glue.Caution,
                 glue.CautionSource),
@@ -50,15 +54,68 @@ internal sealed record DesignConstruction(
                 laminate.Mismatch.Species, laminate.Mismatch.OtherSpecies, SwellingMismatch.MoisturePercent, laminate.Mismatch.StrainPercent, laminate.Mismatch.StressMPa,
                 laminate.Mismatch.StrengthMPa),
             laminate.SidesDifferPercent,
+            strips.TipPiece is { } tip && laminate.Tip is { } bent ? new(tip.Wood.SpeciesId, tip.LengthMm, DesignPartStress.Of(bent)) : null,
+            strips.Facing is { } facing && laminate.Facing is { } faced
+                ? new(
+                    facing.Wood.SpeciesId, facing.ThicknessMm, 2, faced.FromMm, faced.LengthMm, faced.WidthMm, faced.AreaCm2, DesignPartStress.Of(faced.Sheet), DesignPartStress.Of(faced.Core),
+                    DesignPartStress.Of(faced.Shear))
+                : null,
             DesignMakeRow.Of(LaminateComparison.Row(report)),
             DesignMakeRow.Of(LaminateComparison.OnePiece(report.Specification)));
     }
 }
 
+/// <summary>A hard piece across the end of the blade, its grain square to the paddle; its stick stands among the strips.</summary>
+/// <param name="Species">Id of its wood.</param>
+/// <param name="LengthMm">Along the paddle, mm.</param>
+/// <param name="Bending">Bending of it, or of its joint, across its grain.</param>
+internal sealed record DesignTipPiece(string Species, [property: JsonConverter(typeof(Tenths))] double LengthMm, DesignPartStress Bending);
+
+/// <summary>Thin sheets on both faces of the blade, within its thickness.</summary>
+/// <param name="Species">Id of their wood.</param>
+/// <param name="ThicknessMm">Thickness of each, mm.</param>
+/// <param name="Count">How many.</param>
+/// <param name="FromMm">Where they begin, mm from the top of the grip; they end with the blade.</param>
+/// <param name="LengthMm">Length of each, finished, mm.</param>
+/// <param name="WidthMm">Widest place of each, finished, mm.</param>
+/// <param name="AreaCm2">Area to spread with glue, both together, cm².</param>
+/// <param name="Sheet">Bending of the sheets at their outer face.</param>
+/// <param name="Core">Bending of the strips at their outermost fibres, under the sheets.</param>
+/// <param name="Shear">Shear between both.</param>
+internal sealed record DesignFacing(
+    string Species,
+    [property: JsonConverter(typeof(Hundredths))] double ThicknessMm,
+    int Count,
+    [property: JsonConverter(typeof(Tenths))] double FromMm,
+    [property: JsonConverter(typeof(Tenths))] double LengthMm,
+    [property: JsonConverter(typeof(Tenths))] double WidthMm,
+    [property: JsonConverter(typeof(Tenths))] double AreaCm2,
+    DesignPartStress Sheet,
+    DesignPartStress Core,
+    DesignPartStress Shear);
+
+/// <summary>Where a part is nearest to its own strength.</summary>
+/// <param name="Case">The load case.</param>
+/// <param name="AtMm">Where, mm from the top of the grip.</param>
+/// <param name="StressMPa">Stress there, MPa.</param>
+/// <param name="StrengthMPa">Strength there, 5th percentile with the load's duration, MPa.</param>
+/// <param name="SafetyFactor">Strength over stress.</param>
+/// <param name="LeastFactor">Least factor asked of the case.</param>
+internal sealed record DesignPartStress(
+    string Case,
+    [property: JsonConverter(typeof(Tenths))] double AtMm,
+    [property: JsonConverter(typeof(ThreeDigits))] double StressMPa,
+    [property: JsonConverter(typeof(ThreeDigits))] double StrengthMPa,
+    [property: JsonConverter(typeof(Thousandths))] double SafetyFactor,
+    [property: JsonConverter(typeof(Thousandths))] double LeastFactor)
+{
+    internal static DesignPartStress Of(PartStress part) => new(part.CaseId, part.AtMm, part.StressMPa, part.StrengthMPa, part.SafetyFactor, part.LeastFactor);
+}
+
 /// <summary>Strips of one wood and size to cut.</summary>
 /// <param name="Species">Id of the wood.</param>
 /// <param name="Count">How many.</param>
-/// <param name="Part"><c>whole</c> length, <c>blade</c> or <c>grip</c>.</param>
+/// <param name="Part"><c>whole</c> length, <c>blade</c> or <c>grip</c>; <c>tip</c>: the piece across the end of the blade, its length square to the paddle.</param>
 /// <param name="WidthMm">Width in the glued-up blank, mm.</param>
 /// <param name="CutWidthMm">Width to saw: 1 mm is planed off each edge for the glue.</param>
 /// <param name="BoardWidthMm">Width of board that it takes, 3 mm of kerf included, mm.</param>
@@ -179,6 +236,8 @@ internal sealed record DesignSwelling(
 /// <param name="Margin">That over the least factor asked of the case.</param>
 /// <param name="GoverningCase">The case.</param>
 /// <param name="GlueLines">Joints to glue.</param>
+/// <param name="BoardFeet">Boards that it takes by the trade's measure, with trim, kerf and planing; sheets on the faces apart.</param>
+/// <param name="WoodCost">Their price by pricePerBoardFoot; null where the price of one wood, or of sheets, is not known.</param>
 internal sealed record DesignMakeRow(
     [property: JsonConverter(typeof(Tenths))] double FinishedG,
     [property: JsonConverter(typeof(Hundredths))] double BalanceOffsetMm,
@@ -186,8 +245,11 @@ internal sealed record DesignMakeRow(
     [property: JsonConverter(typeof(Thousandths))] double SafetyFactor,
     [property: JsonConverter(typeof(Thousandths))] double Margin,
     string GoverningCase,
-    int GlueLines)
+    int GlueLines,
+    [property: JsonConverter(typeof(Hundredths))] double BoardFeet,
+    double? WoodCost)
 {
     internal static DesignMakeRow Of(LaminateComparison row) => new(
-        row.FinishedG, row.BalanceOffsetMm, row.BenchFlexMm, row.LeastFactor, row.LeastMargin, row.GoverningCase, row.GlueLines);
+        row.FinishedG, row.BalanceOffsetMm, row.BenchFlexMm, row.LeastFactor, row.LeastMargin, row.GoverningCase, row.GlueLines, row.BoardFeet,
+        row.WoodCost is { } cost ? Math.Round(cost, 2) : null);
 }

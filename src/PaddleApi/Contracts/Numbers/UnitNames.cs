@@ -11,7 +11,10 @@ internal static class UnitNames
     ];
 
     /// <summary>The unit in a member's name, or null for a plain ratio or count.</summary>
-    public static string? Of(string name)
+    public static string? Of(string name) => Split(name).Unit;
+
+    /// <summary>A member's name without its unit, and the unit; null for a plain ratio or count.</summary>
+    public static (string Name, string? Unit) Split(string name)
     {
         foreach (var (suffix, unit) in Units)
         {
@@ -19,10 +22,10 @@ internal static class UnitNames
             var letters = name.Length - suffix.Length;
             if (name.EndsWith(suffix, StringComparison.Ordinal) && letters > 0 && (letters == 1 || !char.IsUpper(name[letters - 1])))
             {
-                return unit;
+                return (name[..^suffix.Length], unit);
             }
         }
 
-        return null;
+        return (name, null);
     }
 }

@@ -33,6 +33,7 @@ internal static class PageEndpoints
         ("/page/page.js", "page/page.js", "text/javascript"),
         ("/page/parts.js", "page/parts.js", "text/javascript"),
         ("/page/rack.js", "page/rack.js", "text/javascript"),
+        ("/page/strips.js", "page/strips.js", "text/javascript"),
         ("/page/upright.js", "page/upright.js", "text/javascript"),
     ];
 

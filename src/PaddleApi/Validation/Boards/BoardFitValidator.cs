@@ -1,5 +1,6 @@
 using FluentValidation;
 using Paddle.Design.Fitting;
+using Paddle.Design.Laminating;
 using Paddle.Design.Layout;
 using Paddle.Design.Request;
 using PaddleApi.Validation.Designs;
@@ -21,20 +22,17 @@ internal sealed class BoardFitValidator : AbstractValidator<BoardFitRequest>
         RuleFor(r => r.Board!).SetValidator(new RackBoardValidator());
         RuleFor(r => r.Design).NotNull().Saying("A design is required: the paddle wished for.");
         RuleFor(r => r.Count).InRange(1, 8, "paddles", $"Out of one board ({Own}).");
-        RuleFor(r => r.KerfMm).InRange(0, 10, "mm", $"Saws for boards ({Own}).");
-        RuleFor(r => r.ClearanceMm).InRange(0, 100, "mm", $"More between two outlines wastes the board ({Own}).");
-        RuleFor(r => r.PlaningMm).InRange(0, 20, "mm", $"More is another board ({Own}).");
-        RuleFor(r => r.Saw).OneOf([.. Names.Saws.Names], "Saws that are known here.");
+        this.SawRules(r => r.KerfMm, r => r.ClearanceMm, r => r.PlaningMm, r => r.Saw);
         RuleFor(r => r).Custom((request, context) =>
         {
             if (request is not { Board: { } board, Design: { } design }) return;
-            if (design.Wood?.Species is { } species && board.Species is { } own && species != own)
-                context.AddFault("Design.Wood.Species", new($"The board is of {own}: leave the species out, or take a board of the design's.", FaultValue.Show(species), Allowed: [own]));
-            if (board.ThicknessMm < ThinnestMm + (request.PlaningMm ?? LayoutOrderReader.UsualPlaningMm))
+            CheckSpecies(design, board, context);
+            var least = ThinnestMm + (request.PlaningMm ?? LayoutOrderReader.UsualPlaningMm);
+            if (DesignDefaults.IsLaminated(design)) least = OfBoard(request).Wood!.Species == board.Species ? least + 2 * GlueUp.FacePlaningMm : 0;
+            if (board.ThicknessMm < least)
             {
                 context.AddFault("Board.ThicknessMm", new(
-                    "No paddle is carved out of a thinner board once it is planed.", board.ThicknessMm, ThinnestMm + (request.PlaningMm ?? LayoutOrderReader.UsualPlaningMm), Unit: "mm",
-                    Code: RefusalCodes.BeyondBoard));
+                    "No paddle is carved out of a thinner board once it is planed.", board.ThicknessMm, least, Unit: "mm", Code: RefusalCodes.BeyondBoard));
             }
 
             if (Math.Tan((board.GrainDegrees ?? 0) * Math.PI / 180) > SteepestGrain)
@@ -43,12 +41,34 @@ internal sealed class BoardFitValidator : AbstractValidator<BoardFitRequest>
                     "Steeper than 1 in 12 no paddle is designed: its shaft would break along the grain.", board.GrainDegrees, 0, Math.Round(Math.Atan(SteepestGrain) * 180 / Math.PI, 2), "degrees"));
             }
 
-            if (DesignDefaults.IsLaminated(design)) context.AddFault("Design.Construction.Kind", StripAgreement.NotOnOneBoard);
             foreach (var failure in DesignRules.Validate(OfBoard(request)).Errors) context.AddFault($"Design.{failure.PropertyName}", Validated.ToFault(failure));
         });
     }
 
-    /// <summary>The design wished for, in the board's wood.</summary>
-    public static DesignRequest OfBoard(BoardFitRequest request) =>
-        request.Design! with { Wood = (request.Design.Wood ?? new()) with { Species = request.Design.Wood?.Species ?? request.Board!.Species } };
+    /// <summary>The design wished for, in the board's wood unless its middle strip has another.</summary>
+    public static DesignRequest OfBoard(BoardFitRequest request)
+    {
+        var (design, board) = (request.Design!, request.Board!);
+        var middle = DesignDefaults.IsLaminated(design) ? StripAgreement.Middle(design)?.Species : null;
+        return design with { Wood = (design.Wood ?? new()) with { Species = design.Wood?.Species ?? middle ?? board.Species } };
+    }
+
+    private static void CheckSpecies(DesignRequest design, RackBoardRequest board, ValidationContext<BoardFitRequest> context)
+    {
+        if (board.Species is not { } own) return;
+        if (!DesignDefaults.IsLaminated(design))
+        {
+            if (design.Wood?.Species is { } wood && wood != own)
+                context.AddFault("Design.Wood.Species", new($"The board is of {own}: leave the species out, or take a board of the design's.", FaultValue.Show(wood), Allowed: [own]));
+            return;
+        }
+
+        // Without a wood of its own the paddle is of the board's where no strip says otherwise.
+        var species = FittedStrips.SpeciesOf(design);
+        var isOfBoard = design.Wood?.Species is null && StripAgreement.Middle(design)?.Species is null;
+        if (isOfBoard || species.Contains(own)) return;
+        context.AddFault("Board.Species", new(
+            "No strip is of the board's wood: take a board of one of the strips' species, or give a strip, or wood.species, the board's.", FaultValue.Show(own),
+            Allowed: [.. species.Select(FaultValue.Shorten)]));
+    }
 }

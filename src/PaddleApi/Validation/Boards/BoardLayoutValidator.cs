@@ -23,10 +23,7 @@ internal sealed class BoardLayoutValidator : AbstractValidator<BoardLayoutReques
         RuleFor(r => r.Paddles).EngineRequired().NotEmpty().Saying("At least one paddle is required.").AtMost(MostKinds, "paddles", $"Up to {MostKinds} kinds of paddle are laid out at once ({Own}).");
         RuleForEach(r => r.Boards).SetValidator(new RackBoardValidator()).When(r => r.Boards?.Count <= MostKinds);
         RuleForEach(r => r.Paddles).SetValidator(new WantedRules()).When(r => r.Paddles?.Count <= MostKinds);
-        RuleFor(r => r.KerfMm).InRange(0, 10, "mm", $"Saws for boards ({Own}).");
-        RuleFor(r => r.ClearanceMm).InRange(0, 100, "mm", $"More between two outlines wastes the board ({Own}).");
-        RuleFor(r => r.PlaningMm).InRange(0, 20, "mm", $"More is another board ({Own}).");
-        RuleFor(r => r.Saw).OneOf([.. Names.Saws.Names], "Saws that are known here.");
+        this.SawRules(r => r.KerfMm, r => r.ClearanceMm, r => r.PlaningMm, r => r.Saw);
         RuleFor(r => r.TimeLimitMs).InRange(50, 8000, "ms", $"The time of one request ({Own}).");
         RuleFor(r => r.Drawing!).SetValidator(new LayoutDrawingRules());
         RuleFor(r => r).Custom((request, context) =>
@@ -77,8 +74,8 @@ internal sealed class RackBoardValidator : AbstractValidator<RackBoardRequest>
     public RackBoardValidator()
     {
         RuleFor(b => b.Id).NotNull().Saying("An id is required: the answer names the board by it.").Printable(Labels.Longest);
-        RuleFor(b => b.LengthMm).NotNull().Saying("The length is required.").InRange(300, 6100, "mm", $"Boards of up to 20 ft ({Own}).");
-        RuleFor(b => b.WidthMm).NotNull().Saying("The width is required.").InRange(40, 1300, "mm", $"Boards, and panels glued up ({Own}).");
+        RuleFor(b => b.LengthMm).NotNull().Saying("The length is required.").BoardLength();
+        RuleFor(b => b.WidthMm).NotNull().Saying("The width is required.").BoardWidth();
         RuleFor(b => b.ThicknessMm).NotNull().Saying("The thickness is required.").InRange(10, 120, "mm", $"Boards ({Own}).");
         RuleFor(b => b.Species).NotNull().Saying("A species is required: paddles are laid out on boards of their wood.");
         RuleFor(b => b.Species).OneOf(Species, "Woods that are known here; /v1/woods lists them.");

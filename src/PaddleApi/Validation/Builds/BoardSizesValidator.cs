@@ -1,5 +1,6 @@
 using FluentValidation;
 using PaddleApi.Contracts.Builds;
+using PaddleApi.Validation.Boards;
 
 namespace PaddleApi.Validation.Builds;
 
@@ -11,8 +12,8 @@ internal sealed class BoardSizesValidator : AbstractValidator<BoardSizes>
     /// <summary>States the rules.</summary>
     public BoardSizesValidator()
     {
-        RuleFor(b => b.BoardLengthMm).InRange(300, 6100, "mm", "Boards of up to 20 ft (service's own limit).");
-        RuleFor(b => b.BoardWidthMm).InRange(40, 1300, "mm", "Boards, and panels glued up (service's own limit).");
+        RuleFor(b => b.BoardLengthMm).BoardLength();
+        RuleFor(b => b.BoardWidthMm).BoardWidth();
         RuleFor(b => b.BoardLengthMm).NotNull().When(b => b.BoardWidthMm is not null).Saying(Pair);
         RuleFor(b => b.BoardWidthMm).NotNull().When(b => b.BoardLengthMm is not null).Saying(Pair);
     }

@@ -86,7 +86,8 @@ internal sealed class DesignRequestValidator : AbstractValidator<DesignRequest>
         }
     }
 
-    private sealed class GripRules : AbstractValidator<GripRequest>
+    /// <summary>The rules of a grip.</summary>
+    internal sealed class GripRules : AbstractValidator<GripRequest>
     {
         public GripRules()
         {
@@ -115,6 +116,7 @@ internal sealed class DesignRequestValidator : AbstractValidator<DesignRequest>
             RuleFor(w => w.MeasuredDensityKgM3).InRange(200, 1100, "kg/m3", "Woods lie between balsa and the heaviest tropical hardwoods (from memory).");
             RuleFor(w => w.BoardThicknessMm).InRange(
                 PaddleSpecification.ThinnestBoardMm, 120, "mm", $"Planed, a thinner board is not one paddle's shaft; glue it up first ({Own}).");
+            RuleFor(w => w.PricePerBoardFoot).InRange(StripAgreement.PriceLimits.Min, StripAgreement.PriceLimits.Max, "", StripAgreement.PriceReason);
             RuleFor(w => w.MeasuredModulusMPa).InRange(3000, 25000, "MPa", "Clear wood along the grain lies between these (from memory).");
         }
     }
@@ -134,11 +136,31 @@ internal sealed class DesignRequestValidator : AbstractValidator<DesignRequest>
         public StripRules()
         {
             RuleFor(s => s.Species).EngineNames(WoodCatalogue.All.Select(species => species.Id));
+            RuleFor(s => s.PricePerBoardFoot).EngineRange(StripAgreement.PriceLimits.Min, StripAgreement.PriceLimits.Max);
             RuleFor(s => s.WidthMm).EngineRange(StripAgreement.WidthLimitsMm.Min, StripAgreement.WidthLimitsMm.Max).EngineRequired();
         }
     }
 
-    private sealed class FinishRules : AbstractValidator<FinishRequest>
+    private sealed class TipPieceRules : AbstractValidator<TipPieceRequest>
+    {
+        public TipPieceRules()
+        {
+            RuleFor(t => t.Species).EngineNames(WoodCatalogue.All.Select(species => species.Id)).EngineRequired();
+            RuleFor(t => t.LengthMm).EngineRange(StripAgreement.TipLimitsMm.Min, StripAgreement.TipLimitsMm.Max).EngineRequired();
+        }
+    }
+
+    private sealed class FacingRules : AbstractValidator<FacingRequest>
+    {
+        public FacingRules()
+        {
+            RuleFor(f => f.Species).EngineNames(WoodCatalogue.All.Select(species => species.Id)).EngineRequired();
+            RuleFor(f => f.ThicknessMm).EngineRange(StripAgreement.SheetLimitsMm.Min, StripAgreement.SheetLimitsMm.Max).EngineRequired();
+        }
+    }
+
+    /// <summary>The rules of a finish.</summary>
+    internal sealed class FinishRules : AbstractValidator<FinishRequest>
     {
         public FinishRules()
         {

@@ -16,9 +16,20 @@ internal static class StripAgreement
     /// <summary>Widths of a strip, mm: thinner ones are veneer, wider than the widest blade there is none (service's own limits).</summary>
     internal static Range WidthLimitsMm { get; } = new(3, OffsetTable.WidthLimitsMm.Max);
 
-    /// <summary>A glued-up paddle is not cut out of one board.</summary>
-    internal static Fault NotOnOneBoard { get; } = new(
-        "A laminated paddle is not cut out of one board: cut its strips by the list in its answer.", "laminated", Allowed: ["one-piece"], Code: RefusalCodes.NotAccepted);
+    /// <summary>Prices of a board foot, in the caller's money (service's own limits).</summary>
+    internal static Range PriceLimits { get; } = new(0, 1_000_000);
+    internal const string PriceReason = "Prices in any money (service's own limit).";
+
+    /// <summary>Lengths of a piece across the tip, mm: shorter is a bead of epoxy, longer bends the blade across its own grain (service's own limits).</summary>
+    internal static Range TipLimitsMm { get; } = new(10, 80);
+
+    /// <summary>Thicknesses of a sheet on a face, mm: thinner is sanded through, thicker is no sheet and has no room within the edge (service's own limits).</summary>
+    internal static Range SheetLimitsMm { get; } = new(0.4, 1.2);
+
+    /// <summary>Strips of several sticks scatter each for itself: no chance of them is computed.</summary>
+    internal static Fault NotOfStrips { get; } = new(
+        "The strips of a laminated paddle are of several sticks, each of which scatters for itself: only paddles of one piece are spread here.",
+        "laminated", Allowed: ["one-piece"], Code: RefusalCodes.NotAccepted);
 
     internal static void Check(DesignRequest request, ValidationContext<DesignRequest> context)
     {
@@ -41,10 +52,12 @@ internal static class StripAgreement
             return;
         }
 
+        CheckGluedOn(request, construction, context);
         var sound = true;
         for (var k = 0; k < strips.Count; k++) sound &= CheckStrip(strips[k], k, context);
         if (!sound) return;
         CheckMiddle(request, construction, context);
+        CheckPrices(request, strips, context);
         CheckWidth(request, construction, context);
     }
 
@@ -52,15 +65,45 @@ internal static class StripAgreement
     {
         const string Reason = "This belongs to a laminated paddle: leave it out or null, or ask for kind laminated.";
         if (construction.Strips is { } strips) context.AddFault("Construction.Strips", new(Reason, strips.Count, Code: RefusalCodes.GivenTwice));
+        if (construction.TipPiece is not null) context.AddFault("Construction.TipPiece", new(Reason, Code: RefusalCodes.GivenTwice));
+        if (construction.Facing is not null) context.AddFault("Construction.Facing", new(Reason, Code: RefusalCodes.GivenTwice));
         if (construction.IsMirrored is { } isMirrored) context.AddFault("Construction.IsMirrored", new(Reason, isMirrored, Code: RefusalCodes.GivenTwice));
         if (construction.Adhesive is { } adhesive && Adhesive.Find(adhesive) is not null)
             context.AddFault("Construction.Adhesive", new(Reason, FaultValue.Show(adhesive), Code: RefusalCodes.GivenTwice));
+    }
+
+    private static void CheckGluedOn(DesignRequest request, ConstructionRequest construction, ValidationContext<DesignRequest> context)
+    {
+        if (construction.TipPiece is { } tip)
+        {
+            CheckPart("Construction.TipPiece", tip.Species, nameof(tip.LengthMm), tip.LengthMm, TipLimitsMm, "Shorter is a bead of glue, longer bends across its own grain (service's own limits).", context);
+        }
+
+        if (construction.Facing is not { } facing) return;
+        CheckPart(
+            "Construction.Facing", facing.Species, nameof(facing.ThicknessMm), facing.ThicknessMm, SheetLimitsMm, "Thinner is sanded through, thicker has no room within the edge (service's own limits).", context);
+        if (request.Blade?.EdgeThicknessMm is { } edge && facing.ThicknessMm is { } sheet && edge < 2 * sheet)
+        {
+            context.AddFault("Construction.Facing.ThicknessMm", new(
+                $"Two sheets do not go into an edge of {edge} mm: take thinner ones, or leave the edge to be chosen.", FaultValue.Show(sheet), SheetLimitsMm.Min, edge / 2, "mm",
+                Code: RefusalCodes.SizesDisagree));
+        }
+    }
+
+    private static void CheckPart(string path, string? species, string sizeName, double? sizeMm, Range limits, string reason, ValidationContext<DesignRequest> context)
+    {
+        if (species is null) context.AddFault($"{path}.Species", new("A species is required.", Code: RefusalCodes.Missing));
+        else Stock.CheckSpecies($"{path}.Species", species, context);
+        if (sizeMm is null) context.AddFault($"{path}.{sizeName}", new("This size is required.", null, limits.Min, limits.Max, "mm", Code: RefusalCodes.Missing));
+        else if (!limits.Contains(sizeMm.Value)) context.AddFault($"{path}.{sizeName}", new(reason, FaultValue.Show(sizeMm.Value), limits.Min, limits.Max, "mm"));
     }
 
     private static bool CheckStrip(StripRequest strip, int k, ValidationContext<DesignRequest> context)
     {
         var path = $"Construction.Strips[{k}]";
         if (strip.Species is { } species) Stock.CheckSpecies($"{path}.Species", species, context);
+        if (strip.PricePerBoardFoot is { } price && !PriceLimits.Contains(price))
+            context.AddFault($"{path}.PricePerBoardFoot", new(PriceReason, FaultValue.Show(price), PriceLimits.Min, PriceLimits.Max, ""));
         if (strip.WidthMm is not { } width)
         {
             context.AddFault($"{path}.WidthMm", new("Each strip needs its width.", null, WidthLimitsMm.Min, WidthLimitsMm.Max, "mm", Code: RefusalCodes.Missing));
@@ -73,14 +116,35 @@ internal static class StripAgreement
         return false;
     }
 
+    /// <summary>The strip on the centre line; null where the strips are not sound.</summary>
+    internal static StripRequest? Middle(DesignRequest request) =>
+        request.Construction is { Strips: { Count: > 0 and <= Most } strips } construction && strips.All(strip => strip is { WidthMm: > 0 })
+            ? strips[MiddleOf(construction)] : null;
+
+    private static int MiddleOf(ConstructionRequest construction) =>
+        construction.IsMirrored == false ? Laminate.MiddleOf([.. construction.Strips!.Select(strip => strip.WidthMm!.Value)]) : 0;
+
     private static void CheckMiddle(DesignRequest request, ConstructionRequest construction, ValidationContext<DesignRequest> context)
     {
         var strips = construction.Strips!;
-        var middle = construction.IsMirrored == false ? Laminate.MiddleOf([.. strips.Select(strip => strip.WidthMm!.Value)]) : 0;
+        var middle = MiddleOf(construction);
         if (request.Wood?.Species is not { } wood || strips[middle].Species is not { } own || own == wood) return;
         context.AddFault($"Construction.Strips[{middle}].Species", new(
             "This strip lies on the centre line and is of the paddle's wood, wood.species: leave it null or the same.", FaultValue.Show(own), Allowed: [FaultValue.Shorten(wood)],
             Code: RefusalCodes.GivenTwice));
+    }
+
+    // A wood has one price, wherever it is given.
+    private static void CheckPrices(DesignRequest request, IReadOnlyList<StripRequest> strips, ValidationContext<DesignRequest> context)
+    {
+        var prices = new Dictionary<string, double>();
+        if (request.Wood is { Species: { } own, PricePerBoardFoot: { } first }) prices[own] = first;
+        for (var k = 0; k < strips.Count; k++)
+        {
+            if ((strips[k].Species ?? request.Wood?.Species) is not { } species || strips[k].PricePerBoardFoot is not { } price) continue;
+            if (prices.TryAdd(species, price) || prices[species] == price) continue;
+            context.AddFault($"Construction.Strips[{k}].PricePerBoardFoot", new("This wood has another price elsewhere: give it once.", FaultValue.Show(price), Code: RefusalCodes.GivenTwice));
+        }
     }
 
     // The outermost strip may be wider than needed, but each must be touched by the outline.
