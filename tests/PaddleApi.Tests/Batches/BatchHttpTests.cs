@@ -118,6 +118,24 @@ public sealed class BatchHttpTests(ApiFixture api)
         Assert.Equal(Enumerable.Range(1, 100), lines.Select(line => line.GetProperty("line").GetInt32()));
     }
 
+    /// <summary>RFC 9112, 9.3.2: a client may send its next request on the same connection, and is answered in order.</summary>
+    [Theory]
+    [InlineData(2)]
+    [InlineData(5)]
+    public async Task The_connection_serves_the_next_request(int lines)
+    {
+        using var factory = new ApiFactory(new Dictionary<string, string> { ["Limits:MaxBatchLines"] = "3" });
+        using var client = factory.SocketClient();
+        var batch = string.Concat(Enumerable.Repeat(Line + "\n", lines));
+        var both = $"POST /v1/design-batches HTTP/1.1\r\nHost: localhost\r\nContent-Type: application/x-ndjson\r\nContent-Length: {batch.Length}\r\n\r\n{batch}"
+            + "GET /health/live HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n";
+
+        var answers = await Wire.SendAsync(client.BaseAddress!, Encoding.ASCII.GetBytes(both));
+
+        Assert.Equal(200, answers.Status);
+        Assert.Contains("HTTP/1.1 200", answers.Body, StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task A_line_is_answered_while_the_next_is_not_yet_sent()
     {

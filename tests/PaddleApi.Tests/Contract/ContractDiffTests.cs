@@ -96,6 +96,8 @@ public sealed class ContractDiffTests
     [InlineData("'maximum': 20", "'maximum': 19.5", Request + "/widthMm")]
     [InlineData("'maxLength': 80", "'maxLength': 80, 'minLength': 1", Request + "/name")]
     [InlineData("'x-unit': 'mm'", "'x-unit': 'cm'", Request + "/widthMm")]
+    [InlineData(", 'x-unit': 'mm'", "", Request + "/widthMm")]
+    [InlineData("'maxLength': 80", "'maxLength': 80, 'format': 'date'", Request + "/name")]
     [InlineData("'type': ['null', 'number']", "'type': 'number'", Request + "/widthMm")]
     [InlineData("{ 'oneOf': [{ 'type': 'null' }, { '$ref': '#/components/schemas/Part' }] }", "{ '$ref': '#/components/schemas/Part' }", Request + "/part")]
     [InlineData("'maxItems': 4", "'maxItems': 3", Request + "/parts")]
@@ -130,6 +132,8 @@ public sealed class ContractDiffTests
     [InlineData("'massG': { 'type': 'number'", "'massG': { 'type': 'integer'")]
     [InlineData("'ETag': {", "'Age': { 'required': true }, 'ETag': {")]
     [InlineData("'text/csv'", "'text/plain': { 'schema': { 'type': 'string' } }, 'text/csv'")]
+    [InlineData("'text/csv': { 'schema': { 'type': 'string'", "'text/csv': { 'schema': { 'type': 'string', 'format': 'binary'")]
+    [InlineData("'type': 'integer'", "'type': 'integer', 'x-unit': 'mm'")]
     public void What_is_added_or_loosened_breaks_nothing(string old, string changed) => Assert.Empty(Changes(old, changed));
 
     [Fact]

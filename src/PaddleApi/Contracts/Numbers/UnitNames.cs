@@ -18,8 +18,9 @@ internal static class UnitNames
     {
         foreach (var (suffix, unit) in Units)
         {
-            // The letter before must be small or a digit, or "…PSIN" would be newtons.
-            if (name.EndsWith(suffix, StringComparison.Ordinal) && name.Length > suffix.Length && !char.IsUpper(name[^(suffix.Length + 1)]))
+            // The letter before must be small or a digit, or "…PSIN" would be newtons; a name of one letter, such as X, may be either.
+            var letters = name.Length - suffix.Length;
+            if (name.EndsWith(suffix, StringComparison.Ordinal) && letters > 0 && (letters == 1 || !char.IsUpper(name[letters - 1])))
             {
                 return (name[..^suffix.Length], unit);
             }

@@ -21,24 +21,34 @@ internal static class BodyLines
         {
             var read = await body.ReadAsync(cancellation);
             var rest = read.Buffer;
-            while (rest.PositionOf((byte)'\n') is { } end || (read.IsCompleted && (rest.Length > 0 || isTooLong) && (end = rest.End) is var _))
+            var isSearched = false;
+            try
             {
-                var line = rest.Slice(0, end);
-                rest = end.Equals(rest.End) ? rest.Slice(end) : rest.Slice(rest.GetPosition(1, end));
-                number++;
-                if (isTooLong || line.Length > mostBytes) yield return new(number, null);
-                else if (!IsBlank(line)) yield return new(number, line.ToArray());
-                isTooLong = false;
+                while (rest.PositionOf((byte)'\n') is { } end || (read.IsCompleted && (rest.Length > 0 || isTooLong) && (end = rest.End) is var _))
+                {
+                    var line = rest.Slice(0, end);
+                    rest = end.Equals(rest.End) ? rest.Slice(end) : rest.Slice(rest.GetPosition(1, end));
+                    number++;
+                    if (isTooLong || line.Length > mostBytes) yield return new(number, null);
+                    else if (!IsBlank(line)) yield return new(number, line.ToArray());
+                    isTooLong = false;
+                }
+
+                if (rest.Length > mostBytes)
+                {
+                    isTooLong = true;
+                    rest = rest.Slice(rest.End);
+                }
+
+                isSearched = true;
+            }
+            finally
+            {
+                // At the end too, and when no more lines are wanted: a body that was not given back takes its connection with it.
+                body.AdvanceTo(rest.Start, isSearched ? rest.End : rest.Start);
             }
 
             if (read.IsCompleted) yield break;
-            if (rest.Length > mostBytes)
-            {
-                isTooLong = true;
-                rest = rest.Slice(rest.End);
-            }
-
-            body.AdvanceTo(rest.Start, rest.End);
         }
     }
 

@@ -94,8 +94,10 @@ internal sealed class OperationNotes(ValidatorRules rules) : IOperationFilter
 
     private static void AddRequestExamples(OpenApiOperation operation, IList<object> notes)
     {
-        foreach (var content in (operation.RequestBody?.Content ?? new Dictionary<string, IOpenApiMediaType>()).Values.OfType<OpenApiMediaType>())
+        foreach (var (mediaType, body) in operation.RequestBody?.Content ?? new Dictionary<string, IOpenApiMediaType>())
         {
+            if (body is not OpenApiMediaType content) continue;
+            if (IsFile(mediaType)) content.Schema = FileSchema();
             content.Examples = notes.OfType<RequestExample>()
                 .ToDictionary(example => example.Name, example => (IOpenApiExample)Example(example.Summary, example.Body), StringComparer.Ordinal);
         }
@@ -110,12 +112,8 @@ internal sealed class OperationNotes(ValidatorRules rules) : IOperationFilter
                 continue;
             }
 
-            // An answer in several media types has one schema in the platform's eyes, but a file is text or bytes.
-            if (!mediaType.EndsWith("json", StringComparison.Ordinal) || mediaType == BatchMedia.Ndjson)
-            {
-                var isText = mediaType == BatchMedia.Ndjson || mediaType.StartsWith("image/", StringComparison.Ordinal) || mediaType.StartsWith("text/", StringComparison.Ordinal);
-                content.Schema = new OpenApiSchema { Type = JsonSchemaType.String, Format = isText ? null : "binary" };
-            }
+            // An answer in several media types has one schema in the platform's eyes, but a file is no JSON.
+            if (IsFile(mediaType)) content.Schema = FileSchema();
 
             content.Examples = mediaType == ProblemResult.MediaType
                 ? (status == "default" ? [ProblemKinds.Internal] : kinds)
@@ -220,6 +218,11 @@ internal sealed class OperationNotes(ValidatorRules rules) : IOperationFilter
         Summary = summary,
         Value = JsonSerializer.SerializeToNode(body, StrictJson.Options),
     };
+
+    // Drawings and tables too, though they are text: a client is generated to read a plain string as JSON, and to hand these bytes over as they are.
+    private static OpenApiSchema FileSchema() => new() { Type = JsonSchemaType.String, Format = "binary" };
+
+    private static bool IsFile(string mediaType) => !mediaType.EndsWith("json", StringComparison.Ordinal) || mediaType == BatchMedia.Ndjson;
 
     private static bool IsNumber(IOpenApiSchema? schema) =>
         schema?.Type is { } type && (type.HasFlag(JsonSchemaType.Number) || type.HasFlag(JsonSchemaType.Integer));
