@@ -20,9 +20,20 @@ internal sealed class Approval
         (ratio, share) = (allowed?.Ratio ?? 0, allowed?.Share ?? 0);
         tolerances = new(StringComparer.Ordinal)
         {
-            ["mm"] = allowed?.Mm, ["cm²"] = allowed?.Cm2, ["cm³"] = allowed?.Cm3, ["g"] = allowed?.G, ["kg/m³"] = allowed?.KgM3,
-            ["kg·m²"] = allowed?.KgM2, ["N"] = allowed?.N, ["N·m"] = allowed?.Nm, ["MPa"] = allowed?.MPa, ["Hz"] = allowed?.Hz,
-            ["m/s"] = allowed?.MPerS, ["J"] = allowed?.J, ["%"] = allowed?.Percent, ["°"] = allowed?.Degrees,
+            ["mm"] = allowed?.Mm,
+            ["cm²"] = allowed?.Cm2,
+            ["cm³"] = allowed?.Cm3,
+            ["g"] = allowed?.G,
+            ["kg/m³"] = allowed?.KgM3,
+            ["kg·m²"] = allowed?.KgM2,
+            ["N"] = allowed?.N,
+            ["N·m"] = allowed?.Nm,
+            ["MPa"] = allowed?.MPa,
+            ["Hz"] = allowed?.Hz,
+            ["m/s"] = allowed?.MPerS,
+            ["J"] = allowed?.J,
+            ["%"] = allowed?.Percent,
+            ["°"] = allowed?.Degrees,
         };
     }
 
