@@ -6,6 +6,9 @@ namespace PaddleApi.Hosting.OpenApi;
 /// <summary>Describes the groups of operations and says where the service lives: wherever its description was found.</summary>
 internal sealed class DocumentNotes : IDocumentFilter
 {
+    /// <summary>Name of the way to show a key.</summary>
+    public const string KeyScheme = "key";
+
     // In the order of the work: who paddles, what is made, of what and how; then what else there is.
     private static readonly (string Name, string Description)[] Tags =
     [
@@ -23,8 +26,17 @@ internal sealed class DocumentNotes : IDocumentFilter
     {
         swaggerDoc.Servers = [new OpenApiServer { Url = "/", Description = "The server that this description came from" }];
 
-        // Said outright: nobody needs to log in. Whoever wants that puts a gateway in front.
+        // Said outright: nobody needs a key, unless the host lets only those who have one solve (OperationNotes).
         swaggerDoc.Security = [new OpenApiSecurityRequirement()];
+        swaggerDoc.Components!.SecuritySchemes = new Dictionary<string, IOpenApiSecurityScheme>(StringComparer.Ordinal)
+        {
+            [KeyScheme] = new OpenApiSecurityScheme
+            {
+                Type = SecuritySchemeType.Http,
+                Scheme = "bearer",
+                Description = "A key that the host has given out, where it gives out any. Reading needs none; what solves needs one of the scope named.",
+            },
+        };
         var used = swaggerDoc.Paths.Values.SelectMany(path => path.Operations?.Values.AsEnumerable() ?? [])
             .SelectMany(operation => operation.Tags ?? new HashSet<OpenApiTagReference>())
             .Select(tag => tag.Name!).ToHashSet(StringComparer.Ordinal);

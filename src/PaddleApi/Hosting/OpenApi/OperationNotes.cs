@@ -6,6 +6,7 @@ using PaddleApi.Contracts.Problems;
 using PaddleApi.Hosting.Batches;
 using PaddleApi.Hosting.Browsers;
 using PaddleApi.Hosting.Caching;
+using PaddleApi.Hosting.Callers;
 using PaddleApi.Hosting.Json;
 using PaddleApi.Hosting.Problems;
 using Swashbuckle.AspNetCore.SwaggerGen;
@@ -26,6 +27,8 @@ internal sealed class OperationNotes(ValidatorRules rules) : IOperationFilter
         AddQuery(operation, notes);
         AddRequestExamples(operation, notes);
         AddUnforeseen(operation, context);
+        foreach (var scope in notes.OfType<ScopeMark>())
+            operation.Security = [[], new() { [new OpenApiSecuritySchemeReference(DocumentNotes.KeyScheme, context.Document)] = [scope.Scope] }];
         foreach (var (status, response) in operation.Responses!)
         {
             var answer = (OpenApiResponse)response;
