@@ -79,12 +79,13 @@ public sealed record CopyOffset(double XMm, double HalfBreadthMm, double Standar
 /// <param name="DensityKgM3">Density, kg/m³.</param>
 /// <param name="DensityErrorKgM3">Standard error, kg/m³.</param>
 /// <param name="DensityFrom"><c>readings</c>, or <c>book</c> where the paddle was not weighed.</param>
-/// <param name="ModulusMPa">Apparent modulus, MPa, as boards are tested.</param>
+/// <param name="ModulusMPa">True modulus along the grain, MPa, shear taken out: what <c>modulusMPa</c> means in every answer.</param>
 /// <param name="ModulusErrorMPa">Standard error, MPa.</param>
+/// <param name="ApparentModulusMPa">Apparent modulus, MPa, shear included, as books print it and <c>wood.measuredModulusMPa</c> takes it.</param>
 /// <param name="ModulusFrom"><c>readings</c>, or <c>book</c> where it was neither bent nor tapped.</param>
 /// <param name="Candidates">Woods it may be, the likeliest first.</param>
 public sealed record CopyWood(
-    string Species, double DensityKgM3, double DensityErrorKgM3, string DensityFrom, double ModulusMPa, double ModulusErrorMPa, string ModulusFrom,
+    string Species, double DensityKgM3, double DensityErrorKgM3, string DensityFrom, double ModulusMPa, double ModulusErrorMPa, double ApparentModulusMPa, string ModulusFrom,
     IReadOnlyList<LikelyWood> Candidates);
 
 /// <summary>What a paddle weighs and does.</summary>

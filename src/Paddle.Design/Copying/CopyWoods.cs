@@ -10,7 +10,7 @@ namespace Paddle.Design.Copying;
 /// <param name="Name">Its common name.</param>
 /// <param name="ChancePercent">Chance among the woods known here, all thought as likely before anything was read.</param>
 /// <param name="DensityKgM3">Its usual density, kg/m³.</param>
-/// <param name="ModulusMPa">Its usual apparent modulus, MPa.</param>
+/// <param name="ModulusMPa">Its usual true modulus, MPa.</param>
 public sealed record LikelyWood(string Species, string Name, double ChancePercent, double DensityKgM3, double ModulusMPa);
 
 /// <summary>What is known of a wood before the paddle is weighed or bent: means and scatter of the logarithms of density and apparent modulus.</summary>
@@ -60,7 +60,7 @@ internal sealed record WoodPrior(double LogDensity, double DensityScatter, doubl
         [
             .. Book.Zip(logs, (wood, log) => new LikelyWood(
                 wood.SpeciesId, WoodCatalogue.Find(wood.SpeciesId)!.CommonName, Math.Round(100 * Math.Exp(log - most) / all, 1), Math.Round(wood.DensityKgM3),
-                10 * Math.Round(wood.ApparentModulusMPa / 10))).OrderByDescending(wood => wood.ChancePercent).ThenBy(wood => wood.Species, StringComparer.Ordinal),
+                10 * Math.Round(wood.ModulusMPa / 10))).OrderByDescending(wood => wood.ChancePercent).ThenBy(wood => wood.Species, StringComparer.Ordinal),
         ];
     }
 }

@@ -188,7 +188,7 @@ public static class PaddleCopier
         var (weighed, bent) = (fit.Model.Readings.Has(ReadingKind.Mass), fit.Model.Readings.Has(ReadingKind.Flex) || fit.Model.Readings.Has(ReadingKind.Tap));
         return new(
             wood.SpeciesId, Math.Round(wood.DensityKgM3, 1), Math.Round(wood.DensityKgM3 * fit.ErrorOf(CopyModel.Density), 1), weighed ? "readings" : "book",
-            Math.Round(wood.ApparentModulusMPa), Math.Round(wood.ApparentModulusMPa * fit.ErrorOf(CopyModel.Modulus)), bent ? "readings" : "book",
+            Math.Round(wood.ModulusMPa), Math.Round(wood.ModulusMPa * fit.ErrorOf(CopyModel.Modulus)), Math.Round(wood.ApparentModulusMPa), bent ? "readings" : "book",
             [.. woods.Take(Candidates)]);
     }
 }
