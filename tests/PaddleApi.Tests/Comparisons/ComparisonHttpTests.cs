@@ -120,6 +120,13 @@ public sealed class ComparisonHttpTests(ApiFixture api)
         Assert.Contains("Light", drawing.ToString(), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task Who_gives_no_names_finds_labels_and_letters()
+    {
+        var answer = await Good("/v1/comparisons", $$"""{ "designs": [{ "design": {{Ash}} }, { "design": {{Spruce}} }, { "id": "A", "design": {{Wide}} }, { "design": {{Ash}} }] }""");
+        Assert.Equal(["Design 1", "Light", "A", "D"], answer.GetProperty("designs").EnumerateArray().Select(one => one.GetProperty("id").GetString()));
+    }
+
     [Theory]
     [InlineData("""{ }""", "/designs")]
     [InlineData("""{ "designs": [{ "id": "a", "design": ASH }] }""", "/designs")]

@@ -17,7 +17,7 @@ internal sealed record ComparisonRequest
 /// <summary>A design to be set beside others.</summary>
 internal sealed record ComparedDesignRequest : IGivesDesign
 {
-    /// <summary>The caller's name of it; required, each once.</summary>
+    /// <summary>The caller's name of it, each once; its own label, or else A, B, C by its place, when null.</summary>
     public string? Id { get; init; }
 
     /// <summary>Code of a design that was made before.</summary>
@@ -40,13 +40,13 @@ internal sealed record ComparisonResponse(
     IReadOnlyList<ComparedFigure> Figures,
     IReadOnlyList<DesignDifference> Differences);
 
-/// <summary>Where to fetch a comparison again. There the designs are called by their labels, or else A, B, C.</summary>
+/// <summary>Where to fetch a comparison again. There the designs are called by their labels, or else A, B, C by their places.</summary>
 /// <param name="Self">This answer.</param>
 /// <param name="Drawing">Outlines and thicknesses laid over one another, fit for an img tag.</param>
 internal sealed record ComparisonLinks(string Self, string Drawing);
 
 /// <summary>A design among others.</summary>
-/// <param name="Id">The caller's name of it.</param>
+/// <param name="Id">The caller's name of it, or what stands for one.</param>
 /// <param name="Label">Its own name, if it has one.</param>
 /// <param name="DesignCode">Its code.</param>
 /// <param name="Outcome"><c>met</c>, or <c>closest</c> when an aim is missed.</param>

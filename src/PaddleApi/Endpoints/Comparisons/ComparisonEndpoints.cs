@@ -85,7 +85,7 @@ internal static class ComparisonEndpoints
         context.Response.Headers.Vary = "Accept, Accept-Encoding";
         var (designs, faults) = GivenDesigns.Make(request.Designs!, "/designs", context.RequestAborted);
         if (faults.Count > 0) return Validated.Refusal(faults);
-        var ids = request.Designs!.Select(one => one.Id!);
+        var ids = Names(designs, [.. request.Designs!.Select(one => one.Id)]);
         return MediaTypes.BestOf(context.Request, Offered) == MediaTypes.Svg
             ? Draw(ids, designs, request.Label)
             : TypedResults.Ok(Response(ids, designs, context.Request.PathBase));
@@ -103,14 +103,16 @@ internal static class ComparisonEndpoints
             designs.Add(DesignService.Evaluate(read!, code));
         }
 
-        return answer(Names(designs), designs);
+        return answer(Names(designs, new string?[designs.Count]), designs);
     }
 
-    // Labels, where each has one of its own.
-    private static IEnumerable<string> Names(List<ComputedDesign> designs)
+    // As given; or labels, where each has one of its own; or letters, which are nobody's.
+    private static string[] Names(IReadOnlyList<ComputedDesign> designs, string?[] given)
     {
-        string?[] labels = [.. designs.Select(one => one.Resolved.Request.Label)];
-        return labels.Select((label, k) => label is not null && labels.Count(other => other == label) == 1 ? label : $"{(char)('A' + k)}");
+        string?[] wished = [.. designs.Select((one, k) => given[k] ?? one.Resolved.Request.Label)];
+        return [.. wished.Select((name, k) => given[k] ?? (name is not null && wished.Count(other => other == name) == 1 ? name : Letter(k)))];
+
+        string Letter(int k) => wished.Contains($"{(char)('A' + k)}") ? $"Design {k + 1}" : $"{(char)('A' + k)}";
     }
 
     private static ComparisonResponse Response(IEnumerable<string> ids, IReadOnlyList<ComputedDesign> designs, PathString pathBase)

@@ -25,7 +25,7 @@ internal sealed class ComparisonValidator : AbstractValidator<ComparisonRequest>
         public DesignRules()
             : base("A design")
         {
-            RuleFor(d => d.Id).NotNull().Saying("An id is required: the answer names the design by it.").Printable(Labels.Longest);
+            RuleFor(d => d.Id).Printable(Labels.Longest);
             RuleFor(d => d.DesignCode).EngineText(DesignCodes.Pattern, DesignCodes.MostCharacters);
         }
     }
