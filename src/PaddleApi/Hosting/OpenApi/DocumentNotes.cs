@@ -34,7 +34,7 @@ internal sealed class DocumentNotes : IDocumentFilter
             {
                 Type = SecuritySchemeType.Http,
                 Scheme = "bearer",
-                Description = "A key that the host has given out, where it gives out any. Reading needs none; what solves needs one of the scope named.",
+                Description = "A key that the host has given out, where it gives out any. Reading needs none; what solves needs one of the scope in x-scope.",
             },
         };
         var used = swaggerDoc.Paths.Values.SelectMany(path => path.Operations?.Values.AsEnumerable() ?? [])

@@ -27,8 +27,13 @@ internal sealed class OperationNotes(ValidatorRules rules) : IOperationFilter
         AddQuery(operation, notes);
         AddRequestExamples(operation, notes);
         AddUnforeseen(operation, context);
-        foreach (var scope in notes.OfType<ScopeMark>())
-            operation.Security = [[], new() { [new OpenApiSecuritySchemeReference(DocumentNotes.KeyScheme, context.Document)] = [scope.Scope] }];
+        foreach (var mark in notes.OfType<ScopeMark>())
+        {
+            operation.Security = [[], new() { [new OpenApiSecuritySchemeReference(DocumentNotes.KeyScheme, context.Document)] = [] }];
+            operation.Extensions ??= new Dictionary<string, IOpenApiExtension>(StringComparer.Ordinal);
+            operation.Extensions["x-scope"] = new JsonNodeExtension(JsonValue.Create(mark.Scope));
+        }
+
         foreach (var (status, response) in operation.Responses!)
         {
             var answer = (OpenApiResponse)response;
