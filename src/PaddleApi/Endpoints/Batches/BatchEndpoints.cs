@@ -26,7 +26,7 @@ internal static class BatchEndpoints
     {
         Map<DesignRequest, DesignResponse>(
             routes, "/v1/design-batches", "design",
-            (context, request, cancellation) => DesignService.Compute(request, cancellation).ToResponse(context.Request.PathBase))
+            (pathBase, request, cancellation) => DesignService.Compute(request, cancellation).ToResponse(pathBase))
             .WithTags("Designs")
             .Describe("designBatch", "Design many paddles", "Designs as POST /v1/designs makes them." + How.Replace("MEMBER", "design", StringComparison.Ordinal))
             .RequestExample("two", "Two designs, the second refused", "{\"handSpacingMm\":880,\"wood\":{\"species\":\"white-ash\"}}\n{\"handSpacingMm\":88}\n")
@@ -41,13 +41,14 @@ internal static class BatchEndpoints
     }
 
     private static RouteHandlerBuilder Map<TRequest, TAnswer>(
-        IEndpointRouteBuilder routes, string path, string member, Func<HttpContext, TRequest, CancellationToken, TAnswer> answer)
+        IEndpointRouteBuilder routes, string path, string member, Func<PathString, TRequest, CancellationToken, TAnswer> answer)
         where TRequest : class =>
         FieldSelection.TakesFields(
             routes.MapPost(path, (HttpContext context) =>
             {
                 var (fields, refusal) = FieldSelection.Of<TAnswer>(context.Request);
-                return refusal is not null ? (IResult)refusal : new BatchAnswer<TRequest, TAnswer>(member, (request, cancellation) => answer(context, request, cancellation), fields);
+                var pathBase = context.Request.PathBase;
+                return refusal is not null ? (IResult)refusal : new BatchAnswer<TRequest, TAnswer>(member, (request, cancellation) => answer(pathBase, request, cancellation), fields);
             }))
             .WithMetadata(new DisableRequestSizeLimitAttribute())
             .WithMetadata(new DisableRequestTimeoutAttribute())

@@ -1,4 +1,5 @@
 using System.Buffers;
+using System.IO.Pipelines;
 using System.Text.Json;
 using System.Threading.Channels;
 using FluentValidation;
@@ -36,8 +37,11 @@ internal sealed partial class BatchAnswer<TRequest, TAnswer>(string member, Func
 
         httpContext.Response.ContentType = BatchMedia.Ndjson;
         using var ended = CancellationTokenSource.CreateLinkedTokenSource(httpContext.RequestAborted);
-        var ahead = Channel.CreateBounded<Task<ReadOnlyMemory<byte>>>(ReadAheadPerPlace * services.GetRequiredService<SolveGate>().Places);
-        var reading = ReadAsync(httpContext, ahead.Writer, ended.Token);
+        var means = new Means(
+            services.GetRequiredService<SolveGate>(), services.GetRequiredService<IValidator<TRequest>>(), services.GetRequiredService<IOptions<ServiceLimits>>().Value,
+            services.GetRequiredService<ILogger<BatchAnswer<TRequest, TAnswer>>>(), httpContext.Request.Path.ToUriComponent(), httpContext.TraceIdentifier);
+        var ahead = Channel.CreateBounded<Task<ReadOnlyMemory<byte>>>(ReadAheadPerPlace * means.Gate.Places);
+        var reading = ReadAsync(httpContext.Request.BodyReader, means, ahead.Writer, ended.Token);
         try
         {
             await WriteAsync(httpContext.Response, ahead.Reader, ended.Token);
@@ -56,21 +60,23 @@ internal sealed partial class BatchAnswer<TRequest, TAnswer>(string member, Func
         }
     }
 
-    private async Task ReadAsync(HttpContext context, ChannelWriter<Task<ReadOnlyMemory<byte>>> ahead, CancellationToken cancellation)
+    // What the lines need: they are answered side by side, and a request's context is for one at a time.
+    private sealed record Means(SolveGate Gate, IValidator<TRequest> Validator, ServiceLimits Limits, ILogger Log, string Path, string RequestId);
+
+    private async Task ReadAsync(PipeReader body, Means means, ChannelWriter<Task<ReadOnlyMemory<byte>>> ahead, CancellationToken cancellation)
     {
         try
         {
-            var limits = context.RequestServices.GetRequiredService<IOptions<ServiceLimits>>().Value;
-            await foreach (var line in BodyLines.ReadAsync(context.Request.BodyReader, limits.MaxRequestBodyBytes, cancellation))
+            await foreach (var line in BodyLines.ReadAsync(body, means.Limits.MaxRequestBodyBytes, cancellation))
             {
-                if (line.Number > limits.MaxBatchLines)
+                if (line.Number > means.Limits.MaxBatchLines)
                 {
-                    var over = new ProblemResult(ProblemKinds.TooLarge, $"A batch has up to {limits.MaxBatchLines} lines; from this one on nothing was read.");
-                    await ahead.WriteAsync(Task.FromResult(Write(context, line.Number, over)), cancellation);
+                    var over = new ProblemResult(ProblemKinds.TooLarge, $"A batch has up to {means.Limits.MaxBatchLines} lines; from this one on nothing was read.");
+                    await ahead.WriteAsync(Task.FromResult(Write(means, line.Number, over)), cancellation);
                     break;
                 }
 
-                await ahead.WriteAsync(Task.Run(() => AnswerAsync(context, line, limits, cancellation), cancellation), cancellation);
+                await ahead.WriteAsync(Task.Run(() => AnswerAsync(means, line, cancellation), cancellation), cancellation);
             }
 
             ahead.Complete();
@@ -95,12 +101,12 @@ internal sealed partial class BatchAnswer<TRequest, TAnswer>(string member, Func
         await response.StartAsync(cancellation);
     }
 
-    private async Task<ReadOnlyMemory<byte>> AnswerAsync(HttpContext context, BodyLine line, ServiceLimits limits, CancellationToken cancellation)
+    private async Task<ReadOnlyMemory<byte>> AnswerAsync(Means means, BodyLine line, CancellationToken cancellation)
     {
-        using var place = await PlaceAsync(context.RequestServices.GetRequiredService<SolveGate>(), cancellation);
+        using var place = await PlaceAsync(means.Gate, cancellation);
         return line.Text is null
-            ? Write(context, line.Number, new ProblemResult(ProblemKinds.TooLarge, $"The line is longer than {limits.MaxRequestBodyBytes} bytes, which is more than a request needs."))
-            : Answer(context, line.Number, line.Text, cancellation);
+            ? Write(means, line.Number, new ProblemResult(ProblemKinds.TooLarge, $"The line is longer than {means.Limits.MaxRequestBodyBytes} bytes, which is more than a request needs."))
+            : Answer(means, line.Number, line.Text, cancellation);
     }
 
     // A page that is told to come back does so; a batch waits instead, for it has been let in.
@@ -114,25 +120,25 @@ internal sealed partial class BatchAnswer<TRequest, TAnswer>(string member, Func
         }
     }
 
-    private ReadOnlyMemory<byte> Answer(HttpContext context, int number, byte[] text, CancellationToken cancellation)
+    private ReadOnlyMemory<byte> Answer(Means means, int number, byte[] text, CancellationToken cancellation)
     {
         try
         {
             var request = JsonSerializer.Deserialize<TRequest>(text, StrictJson.Options);
-            if (request is null) return Write(context, number, Malformed(text));
-            var outcome = context.RequestServices.GetRequiredService<IValidator<TRequest>>().Validate(request);
-            if (!outcome.IsValid) return Write(context, number, Validated.Refusal(outcome.Errors));
+            if (request is null) return Write(means, number, Malformed(text));
+            var outcome = means.Validator.Validate(request);
+            if (!outcome.IsValid) return Write(means, number, Validated.Refusal(outcome.Errors));
             var json = JsonSerializer.SerializeToUtf8Bytes(answer(request, cancellation), StrictJson.Options);
             return Write(number, StatusCodes.Status200OK, member, fields?.Shorten(json) ?? json);
         }
         catch (JsonException)
         {
-            return Write(context, number, Malformed(text));
+            return Write(means, number, Malformed(text));
         }
         catch (Exception fault) when (!ExceptionToProblem.IsForeseen(fault))
         {
-            LogFault(context.RequestServices.GetRequiredService<ILogger<BatchAnswer<TRequest, TAnswer>>>(), number, fault);
-            return Write(context, number, new ProblemResult(ProblemKinds.Internal, "The service met a fault of its own. Report the request id and the line if it happens again."));
+            LogFault(means.Log, number, fault);
+            return Write(means, number, new ProblemResult(ProblemKinds.Internal, "The service met a fault of its own. Report the request id and the line if it happens again."));
         }
     }
 
@@ -142,8 +148,8 @@ internal sealed partial class BatchAnswer<TRequest, TAnswer>(string member, Func
         return new(found.IsOfValues ? ProblemKinds.InvalidValues : ProblemKinds.MalformedJson, found.Detail, found.Errors);
     }
 
-    private static ReadOnlyMemory<byte> Write(HttpContext context, int number, ProblemResult problem) => Write(
-        number, problem.StatusCode!.Value, "problem", JsonSerializer.SerializeToUtf8Bytes(problem.ToProblem(context), StrictJson.Options));
+    private static ReadOnlyMemory<byte> Write(Means means, int number, ProblemResult problem) => Write(
+        number, problem.StatusCode!.Value, "problem", JsonSerializer.SerializeToUtf8Bytes(problem.ToProblem(means.Path, means.RequestId), StrictJson.Options));
 
     private static ReadOnlyMemory<byte> Write(int number, int status, string name, byte[] json)
     {

@@ -28,8 +28,8 @@ internal sealed record ProblemResult(
     public int? StatusCode => Status ?? Kind.Status;
 
     /// <summary>The problem as it is written.</summary>
-    public Problem ToProblem(HttpContext context) =>
-        new(Kind.Type, Kind.Title, StatusCode!.Value, Detail, context.Request.Path.ToUriComponent(), context.TraceIdentifier, Errors);
+    /// <param name="instance">Path of the request.</param>
+    public Problem ToProblem(string instance, string requestId) => new(Kind.Type, Kind.Title, StatusCode!.Value, Detail, instance, requestId, Errors);
 
     /// <inheritdoc/>
     public async Task ExecuteAsync(HttpContext httpContext)
@@ -43,7 +43,7 @@ internal sealed record ProblemResult(
             response.Headers.RetryAfter = seconds.ToString(CultureInfo.InvariantCulture);
         }
 
-        var bytes = JsonSerializer.SerializeToUtf8Bytes(ToProblem(httpContext), StrictJson.Options);
+        var bytes = JsonSerializer.SerializeToUtf8Bytes(ToProblem(httpContext.Request.Path.ToUriComponent(), httpContext.TraceIdentifier), StrictJson.Options);
         response.ContentType = MediaType;
         response.ContentLength = bytes.Length;
         await response.Body.WriteAsync(bytes, httpContext.RequestAborted);
