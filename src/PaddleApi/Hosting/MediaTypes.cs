@@ -1,4 +1,5 @@
 using Microsoft.Net.Http.Headers;
+using PaddleApi.Hosting.Caching;
 using PaddleApi.Hosting.OpenApi;
 using PaddleApi.Hosting.Problems;
 
@@ -19,6 +20,13 @@ internal static class MediaTypes
         builder.AddEndpointFilter(async (context, next) => BestOf(context.HttpContext.Request, offered) is null
             ? new ProblemResult(ProblemKinds.NotAcceptable, $"This address answers with {string.Join(" or ", offered)}.")
             : await next(context)).Refuses(ProblemKinds.NotAcceptable);
+
+    /// <summary>The media type to answer in at an address that has several: a cache on the way is told to keep them apart.</summary>
+    public static string? Choose(HttpContext context, IReadOnlyList<string> offered)
+    {
+        context.Response.Headers.Vary = FixedContent.Negotiated;
+        return BestOf(context.Request, offered);
+    }
 
     /// <summary>The offered media type that the caller likes best.</summary>
     /// <param name="offered">The media types on offer, the service's favourite first.</param>

@@ -54,8 +54,7 @@ internal static class BoardLayoutEndpoints
 
     private static IResult Answer(BoardLayoutRequest request, bool isShopping, HttpContext context)
     {
-        // The same address answers in two media types, so a cache on the way must tell them apart.
-        context.Response.Headers.Vary = "Accept, Accept-Encoding";
+        var wanted = MediaTypes.Choose(context, Offered);
         var unpriced = isShopping ? request.Boards!.Select((board, k) => (board, k)).Where(one => one.board.PriceEach is null).ToList() : [];
         if (unpriced.Count > 0)
         {
@@ -71,7 +70,7 @@ internal static class BoardLayoutEndpoints
             var order = LayoutOrderReader.Read(request, [.. designs.Select(design => design.Report)], isShopping);
             if (LayoutReasons.LeastThicknessMm(order) is { } least) return Validated.Refusal(TooThin(request, least));
             var layout = LayoutReport.Of(order, LayoutOrderReader.Units(request), cancellation);
-            return MediaTypes.BestOf(context.Request, Offered) == Svg
+            return wanted == Svg
                 ? TypedResults.Text(BoardLayoutSvg.Write(order, layout, Drawing(request), request.Drawing?.Scale == "fit"), Svg, Encoding.UTF8)
                 : TypedResults.Ok(new BoardLayoutResponse(EngineVersion.Text, layout));
         });

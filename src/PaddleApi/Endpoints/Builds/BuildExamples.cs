@@ -1,6 +1,4 @@
-using System.Text.Json;
 using PaddleApi.Contracts.Builds;
-using PaddleApi.Hosting.Json;
 
 namespace PaddleApi.Endpoints.Builds;
 
@@ -13,11 +11,5 @@ internal static class BuildExamples
     /// A paddle of an invented hire fleet, weighed and balanced with its blade planed; the same as
     /// docs/examples/balance-correction.json. Its code is fixed, as a code kept by a caller is: the engine that reads it may be newer.
     /// </summary>
-    public static BalanceCorrectionRequest Weighed { get; } = Read();
-
-    private static BalanceCorrectionRequest Read()
-    {
-        using var file = typeof(BuildExamples).Assembly.GetManifestResourceStream(Resource)!;
-        return JsonSerializer.Deserialize<BalanceCorrectionRequest>(file, StrictJson.Options)!;
-    }
+    public static BalanceCorrectionRequest Weighed { get; } = DocumentedExample.Read<BalanceCorrectionRequest>(Resource);
 }

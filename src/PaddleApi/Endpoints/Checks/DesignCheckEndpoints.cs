@@ -1,11 +1,9 @@
-using System.Text.Json;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.Extensions.Options;
 using PaddleApi.Contracts.Checks;
 using PaddleApi.Endpoints.Designs;
 using PaddleApi.Hosting;
 using PaddleApi.Hosting.Callers;
-using PaddleApi.Hosting.Json;
 using PaddleApi.Hosting.OpenApi;
 using PaddleApi.Hosting.Work;
 using PaddleApi.Validation;
@@ -20,7 +18,7 @@ internal static class DesignCheckEndpoints
 
     private static readonly string[] Offered = [MediaTypes.Json, Xml];
 
-    private static readonly DesignCheckRequest Catalogue = Read();
+    private static readonly DesignCheckRequest Catalogue = DocumentedExample.Read<DesignCheckRequest>("catalogue.json");
 
     /// <summary>Maps the endpoint.</summary>
     public static RouteHandlerBuilder MapDesignChecks(this IEndpointRouteBuilder routes)
@@ -44,12 +42,11 @@ internal static class DesignCheckEndpoints
 
     private static IResult Check(DesignCheckRequest request, HttpContext context)
     {
-        // The same address answers in two media types, so a cache on the way must tell them apart.
-        context.Response.Headers.Vary = "Accept, Accept-Encoding";
+        var wanted = MediaTypes.Choose(context, Offered);
         var (designs, faults) = GivenDesigns.Make(request.Cases!, "/cases", context.RequestAborted);
         if (faults.Count > 0) return Validated.Refusal(faults);
         var outcome = Outcome(request, designs);
-        return MediaTypes.BestOf(context.Request, Offered) == Xml
+        return wanted == Xml
             ? TypedResults.Bytes(JUnitXml.Write(string.IsNullOrWhiteSpace(request.Label) ? Unnamed : request.Label, outcome), $"{Xml}; charset=utf-8")
             : TypedResults.Ok(outcome);
     }
@@ -67,11 +64,5 @@ internal static class DesignCheckEndpoints
         CheckedExpectation[] expectations = [.. (one.Expect ?? []).Select(expected => Expectation.Check(expected, report))];
         var approval = one.Approved is { } approved ? Approval.Check(approved, report, tolerances) : null;
         return new(one.Id!, expectations.All(each => each.Passed) && approval is not { Moved: > 0 }, design.Code, expectations, approval);
-    }
-
-    private static DesignCheckRequest Read()
-    {
-        using var file = typeof(DesignCheckEndpoints).Assembly.GetManifestResourceStream("catalogue.json")!;
-        return JsonSerializer.Deserialize<DesignCheckRequest>(file, StrictJson.Options)!;
     }
 }

@@ -81,12 +81,11 @@ internal static class ComparisonEndpoints
 
     private static IResult Compare(ComparisonRequest request, HttpContext context)
     {
-        // The same address answers in two media types, so a cache on the way must tell them apart.
-        context.Response.Headers.Vary = "Accept, Accept-Encoding";
+        var wanted = MediaTypes.Choose(context, Offered);
         var (designs, faults) = GivenDesigns.Make(request.Designs!, "/designs", context.RequestAborted);
         if (faults.Count > 0) return Validated.Refusal(faults);
         var ids = Names(designs, [.. request.Designs!.Select(one => one.Id)]);
-        return MediaTypes.BestOf(context.Request, Offered) == MediaTypes.Svg
+        return wanted == MediaTypes.Svg
             ? Draw(ids, designs, request.Label)
             : TypedResults.Ok(Response(ids, designs, context.Request.PathBase));
     }

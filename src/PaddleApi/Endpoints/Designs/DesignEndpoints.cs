@@ -78,14 +78,13 @@ internal static class DesignEndpoints
 
     private static IResult Create(DesignRequest request, HttpContext context)
     {
-        // The same address answers in two media types, so a cache on the way must tell them apart.
-        context.Response.Headers.Vary = "Accept, Accept-Encoding";
+        var wanted = MediaTypes.Choose(context, Offered);
         var (fields, refusal) = FieldSelection.Of<DesignResponse>(context.Request);
         if (refusal is not null) return refusal;
         var begun = Stopwatch.GetTimestamp();
         var design = DesignService.Compute(request, context.RequestAborted);
         context.RequestServices.GetRequiredService<ServiceMeters>().Solved(Stopwatch.GetElapsedTime(begun), design.Report.Outcome.Unmet.Count == 0);
-        return MediaTypes.BestOf(context.Request, Offered) == MediaTypes.Svg
+        return wanted == MediaTypes.Svg
             ? DesignFileResult.Make(
                 DesignFiles.Find(PostedDrawing)!, design.Report, DesignFileQuery.Default(design.Resolved.Request, design.Code), context.RequestAborted)
             : new WholeJson<DesignResponse>(design.ToResponse(context.Request.PathBase), fields);

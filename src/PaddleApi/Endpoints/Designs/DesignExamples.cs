@@ -1,6 +1,4 @@
-using System.Text.Json;
 using Paddle.Design.Request;
-using PaddleApi.Hosting.Json;
 
 namespace PaddleApi.Endpoints.Designs;
 
@@ -8,17 +6,11 @@ namespace PaddleApi.Endpoints.Designs;
 internal static class DesignExamples
 {
     /// <summary>A paddle of an invented hire fleet, every member written out; the same as docs/examples/hire-paddle.json.</summary>
-    public static DesignRequest HirePaddle { get; } = Read("hire-paddle.json");
+    public static DesignRequest HirePaddle { get; } = DocumentedExample.Read<DesignRequest>("hire-paddle.json");
 
     /// <summary>One glued up of a light shaft and hard wings; the same as docs/examples/laminated-paddle.json.</summary>
-    public static DesignRequest LaminatedPaddle { get; } = Read("laminated-paddle.json");
+    public static DesignRequest LaminatedPaddle { get; } = DocumentedExample.Read<DesignRequest>("laminated-paddle.json");
 
     /// <summary>The least that can be asked.</summary>
     public static DesignRequest Least { get; } = new() { HandSpacingMm = 880, Wood = new() { Species = "white-ash" } };
-
-    private static DesignRequest Read(string resource)
-    {
-        using var file = typeof(DesignExamples).Assembly.GetManifestResourceStream(resource)!;
-        return JsonSerializer.Deserialize<DesignRequest>(file, StrictJson.Options)!;
-    }
 }

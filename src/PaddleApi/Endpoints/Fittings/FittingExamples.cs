@@ -1,7 +1,5 @@
-using System.Text.Json;
 using PaddleApi.Contracts.Fittings;
 using PaddleApi.Contracts.SizeRuns;
-using PaddleApi.Hosting.Json;
 
 namespace PaddleApi.Endpoints.Fittings;
 
@@ -9,13 +7,13 @@ namespace PaddleApi.Endpoints.Fittings;
 internal static class FittingExamples
 {
     /// <summary>A guest of an invented hire fleet, every member written out; the same as docs/examples/fitting.json.</summary>
-    public static FittingRequest Guest { get; } = Read<FittingRequest>("fitting.json");
+    public static FittingRequest Guest { get; } = DocumentedExample.Read<FittingRequest>("fitting.json");
 
     /// <summary>The least that a fitting can be asked with.</summary>
     public static FittingRequest Least { get; } = new() { Paddler = new() { StatureMm = 1720 } };
 
     /// <summary>The sizes of an invented hire fleet; the same as docs/examples/size-run.json.</summary>
-    public static SizeRunRequest Fleet { get; } = Read<SizeRunRequest>("size-run.json");
+    public static SizeRunRequest Fleet { get; } = DocumentedExample.Read<SizeRunRequest>("size-run.json");
 
     /// <summary>A club that knows its members.</summary>
     public static SizeRunRequest Club { get; } = new()
@@ -29,10 +27,4 @@ internal static class FittingExamples
         ],
         Drawing = new() { Units = "inch" },
     };
-
-    private static T Read<T>(string resource)
-    {
-        using var file = typeof(FittingExamples).Assembly.GetManifestResourceStream(resource)!;
-        return JsonSerializer.Deserialize<T>(file, StrictJson.Options)!;
-    }
 }

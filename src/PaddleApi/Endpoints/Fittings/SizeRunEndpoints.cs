@@ -45,8 +45,7 @@ internal static class SizeRunEndpoints
 
     private static IResult Choose(Contracts.SizeRuns.SizeRunRequest request, HttpContext context)
     {
-        // The same address answers in two media types, so a cache on the way must tell them apart.
-        context.Response.Headers.Vary = "Accept, Accept-Encoding";
+        var wanted = MediaTypes.Choose(context, Offered);
         var outcome = Advise(request, context.RequestAborted);
         if (outcome.Advice is not { } advice)
         {
@@ -54,7 +53,7 @@ internal static class SizeRunEndpoints
             return refusals.ToProblem();
         }
 
-        return MediaTypes.BestOf(context.Request, Offered) == Svg
+        return wanted == Svg
             ? TypedResults.Text(SizeRunSvg.Write(advice, Drawing(request)), Svg, Encoding.UTF8)
             : TypedResults.Ok(SizeRunResponses.From(advice, EngineVersion.Text));
     }

@@ -1,12 +1,10 @@
 using System.Globalization;
 using System.Text;
-using System.Text.Json;
 using Paddle.Drawings;
 using PaddleApi.Contracts.Numbers;
 using PaddleApi.Contracts.TradeOffs;
 using PaddleApi.Hosting;
 using PaddleApi.Hosting.Callers;
-using PaddleApi.Hosting.Json;
 using PaddleApi.Hosting.OpenApi;
 using PaddleApi.Hosting.Work;
 using PaddleApi.Validation;
@@ -36,15 +34,14 @@ internal static class TradeOffEndpoints
         .Produces<TradeOffResponse>(StatusCodes.Status200OK, MediaTypes.Json, MediaTypes.Svg);
 
     /// <summary>A blade of an invented hire fleet; the same as docs/examples/trade-off.json.</summary>
-    internal static TradeOffRequest Fleet { get; } = Read();
+    internal static TradeOffRequest Fleet { get; } = DocumentedExample.Read<TradeOffRequest>("trade-off.json");
 
     private static IResult Answer(TradeOffRequest request, HttpContext context)
     {
-        // The same address answers in two media types, so a cache on the way must tell them apart.
-        context.Response.Headers.Vary = "Accept, Accept-Encoding";
+        var wanted = MediaTypes.Choose(context, Offered);
         var (answer, faults) = TradeOffStudy.Of(request, context.RequestAborted);
         if (answer is null) return Validated.Refusal(faults);
-        return MediaTypes.BestOf(context.Request, Offered) == MediaTypes.Svg
+        return wanted == MediaTypes.Svg
             ? TypedResults.Text(TradeOffSvg.Write(Picture(request, answer), Drawing(request)), MediaTypes.Svg, Encoding.UTF8)
             : TypedResults.Ok(answer);
     }
@@ -67,10 +64,4 @@ internal static class TradeOffEndpoints
 
     private static DrawingContext Drawing(TradeOffRequest request) => new(
         string.IsNullOrWhiteSpace(request.Base!.Label) ? Unnamed : request.Base.Label, default, EngineVersion.Text);
-
-    private static TradeOffRequest Read()
-    {
-        using var file = typeof(TradeOffEndpoints).Assembly.GetManifestResourceStream("trade-off.json")!;
-        return JsonSerializer.Deserialize<TradeOffRequest>(file, StrictJson.Options)!;
-    }
 }

@@ -1,10 +1,8 @@
-using System.Text.Json;
 using Paddle.Design.Uncertainty;
 using PaddleApi.Contracts.Uncertainties;
 using PaddleApi.Endpoints.Designs;
 using PaddleApi.Hosting;
 using PaddleApi.Hosting.Callers;
-using PaddleApi.Hosting.Json;
 using PaddleApi.Hosting.OpenApi;
 using PaddleApi.Hosting.Problems;
 using PaddleApi.Hosting.Work;
@@ -33,7 +31,7 @@ internal static class UncertaintyEndpoints
         .Refuses(ProblemKinds.Busy);
 
     /// <summary>A paddle of an invented hire fleet; the same as docs/examples/uncertainty.json.</summary>
-    internal static UncertaintyRequest Fleet { get; } = Read();
+    internal static UncertaintyRequest Fleet { get; } = DocumentedExample.Read<UncertaintyRequest>("uncertainty.json");
 
     private static Gated Answer(UncertaintyRequest request, HttpContext context) => new(() =>
     {
@@ -50,11 +48,5 @@ internal static class UncertaintyEndpoints
         var error = request.PlaningErrorMm ?? UncertaintyRequest.UsualPlaningErrorMm;
         var report = UncertaintyStudy.Of(design.Resolved, design.Report.Sizes, samples, seed, error, cancellation);
         return UncertaintyResponse.From(report, design.Code, samples, seed, error);
-    }
-
-    private static UncertaintyRequest Read()
-    {
-        using var file = typeof(UncertaintyEndpoints).Assembly.GetManifestResourceStream("uncertainty.json")!;
-        return JsonSerializer.Deserialize<UncertaintyRequest>(file, StrictJson.Options)!;
     }
 }
