@@ -125,7 +125,7 @@ internal sealed partial class BatchAnswer<TRequest, TAnswer>(string member, Func
         try
         {
             var request = JsonSerializer.Deserialize<TRequest>(text, StrictJson.Options);
-            if (request is null) return Write(means, number, Malformed(text));
+            if (request is null) return Write(means, number, ExceptionToProblem.OfBody(text, typeof(TRequest)));
             var outcome = means.Validator.Validate(request);
             if (!outcome.IsValid) return Write(means, number, Validated.Refusal(outcome.Errors));
             var json = JsonSerializer.SerializeToUtf8Bytes(answer(request, cancellation), StrictJson.Options);
@@ -133,19 +133,13 @@ internal sealed partial class BatchAnswer<TRequest, TAnswer>(string member, Func
         }
         catch (JsonException)
         {
-            return Write(means, number, Malformed(text));
+            return Write(means, number, ExceptionToProblem.OfBody(text, typeof(TRequest)));
         }
         catch (Exception fault) when (!ExceptionToProblem.IsForeseen(fault))
         {
             LogFault(means.Log, number, fault);
             return Write(means, number, new ProblemResult(ProblemKinds.Internal, "The service met a fault of its own. Report the request id and the line if it happens again."));
         }
-    }
-
-    private static ProblemResult Malformed(byte[] text)
-    {
-        var found = JsonFaults.Find(text, typeof(TRequest), StrictJson.Options);
-        return new(found.IsOfValues ? ProblemKinds.InvalidValues : ProblemKinds.MalformedJson, found.Detail, found.Errors);
     }
 
     private static ReadOnlyMemory<byte> Write(Means means, int number, ProblemResult problem) => Write(

@@ -71,7 +71,13 @@ internal sealed class ExceptionToProblem : IExceptionHandler
         context.Request.Body.Position = 0;
         var copy = new byte[context.Request.Body.Length];
         await context.Request.Body.ReadExactlyAsync(copy, cancellation);
-        var found = JsonFaults.Find(copy, type, StrictJson.Options);
-        return new ProblemResult(found.IsOfValues ? ProblemKinds.InvalidValues : ProblemKinds.MalformedJson, found.Detail, found.Errors);
+        return OfBody(copy, type);
+    }
+
+    /// <summary>What is wrong with JSON that could not be read as a type.</summary>
+    internal static ProblemResult OfBody(byte[] json, Type type)
+    {
+        var found = JsonFaults.Find(json, type, StrictJson.Options);
+        return new(found.IsOfValues ? ProblemKinds.InvalidValues : ProblemKinds.MalformedJson, found.Detail, found.Errors);
     }
 }
