@@ -37,7 +37,7 @@ public static class PaddleDesigner
         var laminate = asked.Laminate is { } strips ? LaminateReport.Of(strips, stations, pressure, loads, strength.BucklingLoadN, wood) : null;
         var checks = DesignChecks.Of(asked, sizes, 2 * stations.HalfThickness.Max(), balance, mass, finished, strength, flex, laminate);
         return new(
-            asked, sizes, stations.Outline, stations, mass, finished, balance, strength, flex, stroke, outcome, checks, asked.Laminate is null ? Cautions.For(wood.SpeciesId) : LaminateChecks.Cautions(laminate!))
+            asked, sizes, stations.Outline, stations, mass, finished, balance, strength, flex, stroke, outcome, checks, asked.Laminate is null ? Cautions.For(wood.Species) : LaminateChecks.Cautions(laminate!))
         {
             Laminate = laminate,
         };

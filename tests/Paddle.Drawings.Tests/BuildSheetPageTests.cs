@@ -92,13 +92,13 @@ public partial class BuildSheetPageTests
         var letters = XDocument.Parse(Encoding.UTF8.GetString(Written("half-template.svg", report, context))).Descendants(SvgReader.Svg + "text").Select(text => text.Value).ToList();
         foreach (var station in sheet.Skip(1).SkipLast(1))
         {
-            if (station.Mark.Length == 0) Assert.Contains(DrawnLength.Figure(station.XMm, units), letters);
+            if (station.Mark is null) Assert.Contains(DrawnLength.Figure(station.XMm, units), letters);
             else Assert.Contains(letters, text => text.StartsWith($"{station.Mark} {DrawnLength.Text(station.XMm, units)}", StringComparison.OrdinalIgnoreCase));
         }
 
         // 2 in is a shop's own step, 1 in where the shape turns; 50 and 25 mm likewise.
         var step = inInches ? 25.4 : 25;
-        Assert.All(sheet.Where(station => station.Mark.Length == 0), station => Assert.Equal(0, Math.IEEERemainder(station.XMm, step), 1e-9));
+        Assert.All(sheet.Where(station => station.Mark is null), station => Assert.Equal(0, Math.IEEERemainder(station.XMm, step), 1e-9));
         Assert.All(sheet.Zip(sheet.Skip(1)), pair => Assert.InRange(pair.Second.XMm - pair.First.XMm, 0.5, 2 * step + 1e-9));
     }
 
@@ -121,7 +121,7 @@ public partial class BuildSheetPageTests
         Assert.Equal(blade != shaft, sheet.Finish.MaskingLineMm is not null);
         Assert.Equal(blade != shaft, Words(Page(report)).Contains("Masking line", StringComparison.Ordinal));
         Assert.Equal(cloth, steps.Contains("cloth", StringComparison.Ordinal));
-        Assert.Equal(cloth, sheet.TipChosen);
+        Assert.Equal(cloth, sheet.Tip.Chosen);
         Assert.Contains(cloth ? "The tip is reinforced" : "If you reinforce the tip", Words(Page(report)), StringComparison.Ordinal);
         Assert.Equal(choice.IsBare, finished.MassG.Value - sanded.MassG.Value < 1e-6);
     }

@@ -15,37 +15,30 @@ public sealed record BindingLimit(string Id, string Unit, double Gain, string Ga
 /// <param name="ActualMm">Where it does, finished.</param>
 /// <param name="BareMm">Where the bare wood does, before the finish.</param>
 /// <param name="ToleranceMm">How far off is still good, mm.</param>
-/// <param name="Ballast">What would bring it to the aim without changing its shape.</param>
-/// <param name="BindingLimits">The limits that bind, the costliest first; none when every size is the maker's own.</param>
+/// <param name="BallastG">Weight let in at ballastAtMm that would bring it to the aim, g: named and priced, not built in. Theory M14.</param>
+/// <param name="BallastAtMm">Where, mm from the top of the grip: near the tip, or at the grip hand.</param>
+/// <param name="BindingLimits">The limits that hold the design where it is, the costliest first; none when every size is the maker's own.</param>
 public sealed record BalanceResult(
-    double TargetMm, double ActualMm, double BareMm, double ToleranceMm, Ballast Ballast, IReadOnlyList<BindingLimit> BindingLimits)
+    double TargetMm, double ActualMm, double BareMm, double ToleranceMm, double BallastG, double BallastAtMm, IReadOnlyList<BindingLimit> BindingLimits)
 {
+    private const double BallastAboveTipMm = 30;
+
     /// <summary>Balance point less target, mm; negative when grip-heavy.</summary>
     public double OffsetMm => ActualMm - TargetMm;
     /// <summary>Whether it balances within the tolerance.</summary>
     public bool Achieved => Math.Abs(OffsetMm) <= ToleranceMm;
+    /// <summary>What to change when the balance is missed.</summary>
+    public IReadOnlyList<string> Advice => Achieved ? [] : [OffBalanceWords.Advice(this)];
 
-    /// <summary>Reads it off a finished paddle.</summary>
+    /// <summary>Reads it off a finished paddle. Its ballast: dm = M·offset over its distance from the aim, theory M14.</summary>
     internal static BalanceResult Of(PaddleSpecification asked, MassProperties mass, FinishedMass finished, IReadOnlyList<BindingLimit> limits)
     {
-        var target = BalanceTarget.Mm(asked.Form, asked.Aims);
+        var (form, target) = (asked.Form, BalanceTarget.Mm(asked.Form, asked.Aims));
+        var offset = finished.CentreOfMassMm - target;
+        var at = offset < 0 ? form.Places.OverallMm - BallastAboveTipMm : form.Places.TopHandMm;
         return new(
             target, finished.CentreOfMassMm, mass.CentreOfMassMm, asked.Aims.BalanceToleranceMm,
-            Ballast.For(asked.Form, finished.MassG, finished.CentreOfMassMm - target, target), limits);
-    }
-}
-
-/// <summary>A weight let in that would bring the finished paddle to its aim: named and priced, not built in. Theory M14.</summary>
-/// <param name="AtMm">Where, mm from the top of the grip: near the tip, or at the grip hand.</param>
-public sealed record Ballast(double G, double AtMm)
-{
-    private const double AboveTipMm = 30;
-
-    /// <summary>The ballast for a finished paddle: dm = M·offset over its distance from the aim. Theory M14.</summary>
-    internal static Ballast For(Solid.PaddleForm form, double massG, double offsetMm, double targetMm)
-    {
-        var at = offsetMm < 0 ? form.Places.OverallMm - AboveTipMm : form.Places.TopHandMm;
-        return new(massG * Math.Abs(offsetMm / (form.AlongShaftMm(at) - targetMm)), at);
+            finished.MassG * Math.Abs(offset / (form.AlongShaftMm(at) - target)), at, limits); // theory M14
     }
 }
 

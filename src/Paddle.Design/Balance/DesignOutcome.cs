@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text.Json.Serialization;
 using Paddle.Design.Finishing;
 using Paddle.Design.Strength;
 using Paddle.Design.Units;
@@ -6,13 +7,16 @@ using Paddle.Design.Units;
 namespace Paddle.Design.Balance;
 
 /// <summary>An aim that a design misses.</summary>
-/// <param name="Code">Stable name: strength.CASE, balance, flex.least, flex.most, mass.</param>
+/// <param name="Code">Stable name: <c>strength.</c> and the case, <c>balance</c>, <c>flex.least</c>, <c>flex.most</c> or <c>mass</c>.</param>
 /// <param name="Value">What the design reaches.</param>
+/// <param name="Limit">What was asked.</param>
 /// <param name="Unit">Unit of both; empty for a factor.</param>
-/// <param name="Message">What is missed, in a sentence.</param>
+/// <param name="Message">What is missed.</param>
+/// <param name="Advice">What to change.</param>
 public sealed record UnmetAim(string Code, double Value, double Limit, string Unit, string Message, string Advice)
 {
     /// <summary>Whether the paddle is too weak: a danger, where every other aim is a wish.</summary>
+    [JsonIgnore]
     public bool IsStrength => Code.StartsWith("strength.", StringComparison.Ordinal);
 }
 
@@ -20,6 +24,8 @@ public sealed record UnmetAim(string Code, double Value, double Limit, string Un
 /// <param name="Unmet">The aims missed, the gravest first; none when all are met.</param>
 public sealed record DesignOutcome(IReadOnlyList<UnmetAim> Unmet)
 {
+    /// <summary>How all came out, in a word.</summary>
+    public string Word => IsMet ? "met" : "closest";
     /// <summary>Whether every aim is met.</summary>
     public bool IsMet => Unmet.Count == 0;
     /// <summary>Whether a strength is missed: such a design says so on everything that is made of it.</summary>
@@ -34,7 +40,7 @@ public sealed record DesignOutcome(IReadOnlyList<UnmetAim> Unmet)
         var pinned = asked.Free.Bits == 0 ? Pins.All : asked.Fixed.Any(size => size is not null) ? Pins.Some : Pins.None;
         foreach (var result in strength.Cases.Where(result => result.Margin < 1).OrderBy(result => result.Margin))
             unmet.Add(Weak(result, pinned, balance.BindingLimits.Any(limit => limit.Id == BindingLimitList.Board), units));
-        if (!balance.Achieved) unmet.Add(OffBalance(balance, asked, units));
+        if (!balance.Achieved) unmet.Add(new("balance", Math.Abs(balance.OffsetMm), balance.ToleranceMm, "mm", OffBalanceWords.Say(balance, units), OffBalanceWords.Advice(balance)));
         var aims = asked.Aims;
         if (flex.BenchFlexMm > aims.MostBenchFlexMm)
         {
@@ -82,24 +88,20 @@ public sealed record DesignOutcome(IReadOnlyList<UnmetAim> Unmet)
         };
         return new("strength." + result.Case.Id, result.SafetyFactor, result.Case.LeastFactor, "", message, advice);
     }
-
-    private static UnmetAim OffBalance(BalanceResult balance, PaddleSpecification asked, DrawingUnits units)
-    {
-        var gripHeavy = balance.OffsetMm < 0;
-        var advice = gripHeavy
-            ? "A longer or wider blade, a smaller grip, less freeboard, or a wider tolerance; or live with it: a short blade seldom balances at the lower hand."
-            : "A shorter or narrower blade, a larger grip, or a wider tolerance.";
-        return new("balance", Math.Abs(balance.OffsetMm), asked.Aims.BalanceToleranceMm, "mm", OffBalanceWords.Say(balance, units), advice);
-    }
 }
 
 /// <summary>How far off balance a finished paddle is, and what weight would close it.</summary>
 internal static class OffBalanceWords
 {
+    /// <summary>What to change.</summary>
+    internal static string Advice(BalanceResult balance) => balance.OffsetMm < 0
+        ? "A longer or wider blade, a smaller grip, less freeboard, or a wider tolerance; or live with it: a short blade seldom balances at the lower hand."
+        : "A shorter or narrower blade, a larger grip, or a wider tolerance.";
+
     /// <summary>A sentence.</summary>
     internal static string Say(BalanceResult balance, DrawingUnits units) =>
         $"Finished, it balances {DrawnLength.Rough(Math.Abs(balance.OffsetMm), units)} {(balance.OffsetMm < 0 ? "above" : "below")} the aim; "
-        + $"{DrawnAmount.Mass(balance.Ballast.G, units)} let in {DrawnLength.Rough(balance.Ballast.AtMm, units)} from the top would close it.";
+        + $"{DrawnAmount.Mass(balance.BallastG, units)} let in {DrawnLength.Rough(balance.BallastAtMm, units)} from the top would close it.";
 }
 
 /// <summary>What being off balance counts for, in grams: nothing near the aim, and never more a millimetre than ballast is worth to a

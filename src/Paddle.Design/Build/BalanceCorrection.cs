@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization;
 using Paddle.Design.Finishing;
 using Paddle.Design.Solid;
 using Paddle.Design.Strength;
@@ -36,7 +37,7 @@ internal sealed record BalanceCorrection(
 
         var fine = PaddleSolid.Shape(form, report.Sizes, report.Outline, form.FineGrid());
         var blank = Blank.For(
-            report.Stations, WoodCatalogue.Find(wood.SpeciesId)?.IsSoftwood ?? false, build.Saw,
+            report.Stations, WoodCatalogue.Find(wood.Species)?.IsSoftwood ?? false, build.Saw,
             build.BoardThicknessMm ?? report.Specification.BoardThicknessMm);
         StageModel Model(BuildStage at) => StageModel.Of(report, StageSolid.Of(fine, blank, at, build.Saw), fine, reading, build.Saw);
         var model = Model(reading.Stage);
@@ -154,19 +155,6 @@ internal enum CorrectionStatus
     OutOfReach,
 }
 
-/// <summary>Names of the statuses.</summary>
-internal static class CorrectionStatuses
-{
-    /// <summary>The contract's name of a status.</summary>
-    public static string Id(CorrectionStatus status) => status switch
-    {
-        CorrectionStatus.OnPlan => "on-plan",
-        CorrectionStatus.Cut => "cut",
-        CorrectionStatus.MeasureAgain => "measure-again",
-        _ => "out-of-reach",
-    };
-}
-
 /// <summary>Why readings are doubted.</summary>
 /// <param name="Readings">Those that do not fit, the worst first; empty where none is to blame by itself.</param>
 /// <param name="FitsStage">Another stage whose plan they fit; null where there is none.</param>
@@ -197,14 +185,25 @@ internal sealed record Explanation(
     IReadOnlyList<double> ThicknessErrorsMm);
 
 /// <summary>A predicted finished paddle.</summary>
+/// <param name="MassG">Mass, g.</param>
+/// <param name="BalanceMm">Balance point, mm from the top of the grip.</param>
 /// <param name="StandardUncertaintyMm">Standard uncertainty of the balance point, mm.</param>
 /// <param name="ChanceInTolerance">Chance that it ends in tolerance, 0 to 1.</param>
 internal sealed record Forecast(double MassG, double BalanceMm, double StandardUncertaintyMm, double ChanceInTolerance);
 
-/// <summary>The paddle after the correction, its strength looked at again on the real solid.</summary>
+/// <summary>The paddle after the correction, its strength computed again on the thinned solid.</summary>
+/// <param name="MassG">Mass, g.</param>
+/// <param name="BalanceMm">Balance point, mm from the top of the grip.</param>
 /// <param name="ChanceInTolerance">Chance that it ends in tolerance, 0 to 1.</param>
 /// <param name="Weakest">The load case nearest to its least factor, or furthest below it.</param>
-internal sealed record Corrected(double MassG, double BalanceMm, double ChanceInTolerance, CaseResult Weakest, double BenchFlexMm);
+/// <param name="BenchFlexMm">Bench flex, mm.</param>
+internal sealed record Corrected(double MassG, double BalanceMm, double ChanceInTolerance, [property: JsonIgnore] CaseResult Weakest, double BenchFlexMm)
+{
+    /// <summary>Its safety factor.</summary>
+    public double MinimumSafetyFactor => Weakest.SafetyFactor;
+    /// <summary>Which case that is.</summary>
+    public string GoverningCase => Weakest.Id;
+}
 
 /// <summary>What the readings make of the paddle.</summary>
 /// <param name="Explanation">What explains them.</param>

@@ -7,6 +7,8 @@ namespace Paddle.Design.Build;
 
 /// <summary>The board that a paddle is cut from.</summary>
 /// <param name="LengthMm">Length with both ends' trim, mm.</param>
+/// <param name="WidthMm">Width, mm.</param>
+/// <param name="ThicknessMm">Thickness, mm.</param>
 /// <param name="EndTrimMm">Kept beyond the paddle at each end, clear of end checks, mm.</param>
 /// <param name="ThickestSectionMm">Thickest finished section that it must hold, mm.</param>
 /// <param name="Stock">Name of the thickness in the trade.</param>

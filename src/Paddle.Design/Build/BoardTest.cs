@@ -28,7 +28,7 @@ internal sealed record ReadingErrors(
 /// <param name="Stiffness">Sag or tap, or null for density alone.</param>
 /// <param name="Errors">Reading errors, or null for the defaults.</param>
 internal sealed record BoardReading(
-    string SpeciesId, double MoisturePercent, double LengthMm, double WidthMm, double ThicknessMm, double MassG,
+    string Species, double MoisturePercent, double LengthMm, double WidthMm, double ThicknessMm, double MassG,
     StiffnessReading? Stiffness, ReadingErrors? Errors = null);
 
 /// <summary>A property of the board beside its species.</summary>
@@ -74,8 +74,8 @@ internal sealed record BoardTest(
     /// outside 0 to 40 %.</exception>
     public static BoardTest Evaluate(BoardReading reading)
     {
-        var species = WoodCatalogue.Find(reading.SpeciesId)
-            ?? throw new ArgumentException($"The wood '{reading.SpeciesId}' is not in the catalogue.", nameof(reading));
+        var species = WoodCatalogue.Find(reading.Species)
+            ?? throw new ArgumentException($"The wood '{reading.Species}' is not in the catalogue.", nameof(reading));
         BoardReadingChecks.Require(reading);
         var errors = reading.Errors ?? new();
         var density = Density(reading, species, errors);

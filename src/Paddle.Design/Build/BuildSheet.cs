@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text.Json.Serialization;
 using Paddle.Design.Balance;
 using Paddle.Design.Checks;
 using Paddle.Design.Finishing;
@@ -17,19 +18,25 @@ internal sealed record BuildOptions(double? BoardThicknessMm = null, OutlineSaw 
 /// <param name="XMm">Place from the top of the grip, mm.</param>
 /// <param name="ThicknessMm">Thickness at the centre line, mm.</param>
 /// <param name="HalfBreadthMm">Centre line to the outside of the wood, mm.</param>
-/// <param name="Mark">What the maker marks there, such as <c>throat</c>; empty at an even place.</param>
-internal sealed record StageStation(int Number, double XMm, double ThicknessMm, double HalfBreadthMm, string Mark);
+/// <param name="Mark">What is marked there, such as <c>throat</c>; absent at an even place of the maker's rule.</param>
+internal sealed record StageStation(int Number, double XMm, double ThicknessMm, double HalfBreadthMm, string? Mark);
 
-/// <summary>One stage of the build sheet.</summary>
-/// <param name="Id">Its name in the contract.</param>
-/// <param name="Allowance">Wood left on.</param>
-/// <param name="BalanceMm">Balance point, mm from the finished top of the grip along the shaft's line, with its band.</param>
-/// <param name="Stations">What the caliper should read.</param>
+/// <summary>One stage of the work.</summary>
+/// <param name="Stage">The stage.</param>
+/// <param name="Id">Its name, as a balance correction asks for it.</param>
+/// <param name="Title">Its title.</param>
+/// <param name="Allowance">Wood left on outside the designed sizes.</param>
+/// <param name="MassG">Predicted mass, g: of bare wood up to <c>sanded</c>, with its finish at <c>finished</c>.</param>
+/// <param name="BalanceMm">Predicted balance point, mm from the finished top of the grip along the shaft's line.</param>
+/// <param name="Stations">What caliper and rule should read at the numbered stations.</param>
+/// <param name="Mark">What to mark and do.</param>
+/// <param name="Measure">What to measure.</param>
 /// <param name="StopWhen">The sign to stop.</param>
 /// <param name="NextMoveMm">How far the balance point is expected to move at the next stage, mm; positive towards the tip.</param>
-/// <param name="Cautions">What can hurt.</param>
+/// <param name="NextMove">The same in words.</param>
+/// <param name="Cautions">What can hurt, with sources.</param>
 internal sealed record StageSheet(
-    BuildStage Stage,
+    [property: JsonIgnore] BuildStage Stage,
     string Id,
     string Title,
     StageAllowance Allowance,
@@ -52,7 +59,6 @@ internal sealed record StageSheet(
 /// <param name="Finish">What goes on, with quantities and days.</param>
 /// <param name="WithFinish">Mass and balance with it on: those of the last stage.</param>
 /// <param name="Tip">A reinforced tip of usual cloth.</param>
-/// <param name="TipChosen">Whether it is part of the design, or offered.</param>
 /// <param name="Assumptions">What the figures rest on, with sources.</param>
 /// <param name="Tools">What to have at hand.</param>
 internal sealed record BuildSheet(
@@ -68,7 +74,6 @@ internal sealed record BuildSheet(
     FinishPlan Finish,
     Laden WithFinish,
     TipReinforcement Tip,
-    bool TipChosen,
     IReadOnlyList<string> Assumptions,
     IReadOnlyList<string> Tools)
 {
@@ -85,7 +90,7 @@ internal sealed record BuildSheet(
         var (form, wood, units) = (report.Specification.Form, report.Specification.Wood, report.Specification.Units);
         var fine = PaddleSolid.Shape(form, report.Sizes, report.Outline, form.FineGrid());
         var blank = Blank.For(
-            report.Stations, WoodCatalogue.Find(wood.SpeciesId)?.IsSoftwood ?? false, options.Saw,
+            report.Stations, WoodCatalogue.Find(wood.Species)?.IsSoftwood ?? false, options.Saw,
             options.BoardThicknessMm ?? report.Specification.BoardThicknessMm);
         var line = new OutlineLine(report.Outline);
         var solids = BuildStages.All.Select(stage => StageSolid.Of(fine, line, blank, stage, options.Saw)).ToArray();
@@ -118,8 +123,7 @@ internal sealed record BuildSheet(
             SandingPlan.All,
             finish,
             new Laden(report.Finished.MassG, report.Finished.CentreOfMassMm, report.Finished.ShiftMm),
-            tip,
-            choice.TipReinforcement,
+            tip with { Chosen = choice.TipReinforcement },
             BuildAssumptions.For(wood, units),
             ToolList.For(facts, finish, SandingPlan.All, report.Laminate))
         {
@@ -157,7 +161,7 @@ internal sealed record BuildSheet(
             steps.StopWhen(stage),
             next,
             i + 1 < figures.Length ? Direction(Title(stage + 1, facts.Finish), next, facts.Units) : "This is the last stage.",
-            StageCautions.For(stage, report.Cautions, report.Specification.Laminate?.SpeciesIds ?? [report.Specification.Wood.SpeciesId]));
+            StageCautions.For(stage, report.Cautions, report.Specification.Laminate?.SpeciesIds ?? [report.Specification.Wood.Species]));
     }
 
     private static string Title(BuildStage stage, FinishChoice finish) =>
@@ -178,7 +182,7 @@ internal sealed record BuildSheet(
         for (var i = 0; i < stations.Length; i++)
         {
             var section = shape.At(grid.Patterns[i], plan[i].XMm);
-            stations[i] = new(plan[i].Number, plan[i].XMm, section.ThicknessMm, section.HalfWidthMm, plan[i].Mark);
+            stations[i] = new(plan[i].Number, plan[i].XMm, section.ThicknessMm, section.HalfWidthMm, plan[i].Mark is { Length: > 0 } mark ? mark : null);
         }
 
         return stations;
@@ -221,8 +225,11 @@ internal static class BuildAssumptions
 }
 
 /// <summary>Sanding of one zone.</summary>
+/// <param name="Zone">The zone.</param>
 /// <param name="Grits">Grits in order, P grades (FEPA, ISO 6344).</param>
 /// <param name="RemovesMm">Wood that the sequence takes from each face, mm, at most.</param>
+/// <param name="Why">Why it stops there.</param>
+/// <param name="Source">Where it comes from.</param>
 internal sealed record SandingStep(string Zone, IReadOnlyList<int> Grits, double RemovesMm, string Why, string Source);
 
 /// <summary>Sanding by zone.</summary>

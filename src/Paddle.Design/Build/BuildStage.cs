@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization;
 using Paddle.Design.Checks;
 
 namespace Paddle.Design.Build;
@@ -99,7 +100,7 @@ internal enum ShaftShape
 /// the edge line until the final shaping, and the stock that a sanding sequence takes (0.33 mm from P80, wide-belt figures). Wood cannot be
 /// put back, so the larger value was taken where two were read.</remarks>
 internal sealed record StageAllowance(
-    double OutlineMm, double? BladeFaceMm, double? ShaftFaceMm, double? GripFaceMm, ShaftShape Shaft, double FaceToleranceMm)
+    double OutlineMm, double? BladeFaceMm, double? ShaftFaceMm, double? GripFaceMm, [property: JsonIgnore] ShaftShape Shaft, double FaceToleranceMm)
 {
     /// <summary>Left outside the line by a saw, mm.</summary>
     public static double SawMm(OutlineSaw saw) => saw == OutlineSaw.Jigsaw ? 3.0 : 2.0;

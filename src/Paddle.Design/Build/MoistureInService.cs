@@ -1,19 +1,25 @@
+using System.Text.Json.Serialization;
 using Paddle.Design.Finishing;
 using Paddle.Design.Wood;
 
 namespace Paddle.Design.Build;
 
-/// <summary>How one size changes between shop and water.</summary>
-/// <param name="FlatSawnMm">Change if flat-sawn, mm; negative when it shrinks.</param>
-internal sealed record SizeChange(string Id, double BuiltMm, double FlatSawnMm, double QuarterSawnMm)
-{
-}
+/// <summary>How one size changes between shop and water, for both ways that the growth rings can lie.</summary>
+/// <param name="Id">Which size.</param>
+/// <param name="BuiltMm">As built, mm.</param>
+/// <param name="FlatSawnChangeMm">Change if the rings lie along the face, mm; negative when it shrinks.</param>
+/// <param name="QuarterSawnChangeMm">Change if the rings stand square to the face, mm; negative when it shrinks.</param>
+internal sealed record SizeChange(string Id, double BuiltMm, double FlatSawnChangeMm, double QuarterSawnChangeMm);
 
-/// <summary>A paddle built at one moisture and used at another. Theory M16.</summary>
-/// <param name="UsedPercent">Moisture of shaft and grip in use, percent.</param>
-/// <param name="Service">Mass and balance of bare wood in use.</param>
+/// <summary>The paddle, shaped to size at the moisture of the design's wood, at the moisture it is used at. Theory M16.</summary>
+/// <param name="BuiltMoisturePercent">Moisture of the design's wood, at which it is shaped, percent of ovendry mass.</param>
+/// <param name="MoisturePercent">Moisture in use, as stated or as wood comes to in the stated climate, percent of ovendry mass.</param>
+/// <param name="BladePercent">Moisture of the blade in use.</param>
+/// <param name="Sizes">What shrinks or swells and by how much (Wood Handbook equation 13-2 and table 4-3).</param>
+/// <param name="BareWood">Mass and balance of the bare wood in use; the shift is from the paddle as designed.</param>
+/// <param name="Notes">What it means.</param>
 internal sealed record MoistureInService(
-    double BuiltPercent, double UsedPercent, double BladePercent, IReadOnlyList<SizeChange> Sizes, Laden Service,
+    double BuiltMoisturePercent, double MoisturePercent, [property: JsonIgnore] double BladePercent, IReadOnlyList<SizeChange> Sizes, Laden BareWood,
     IReadOnlyList<string> Notes)
 {
     /// <summary>Moisture that wood comes to in a climate: <see cref="EquilibriumMoisture"/>.</summary>
@@ -38,8 +44,8 @@ internal sealed record MoistureInService(
         Require(blade, nameof(bladePercent));
 
         var wood = report.Specification.Wood;
-        var species = WoodCatalogue.Find(wood.SpeciesId)
-            ?? throw new ArgumentException($"No shrinkage is known for '{wood.SpeciesId}'.", nameof(report));
+        var species = WoodCatalogue.Find(wood.Species)
+            ?? throw new ArgumentException($"No shrinkage is known for '{wood.Species}'.", nameof(report));
         var (form, sizes) = (report.Specification.Form, report.Sizes);
 
         SizeChange Width(string id, double mm, double to) => Change(species, id, mm, builtPercent, to, isWidth: true);

@@ -12,7 +12,9 @@ namespace Paddle.Design.Build;
 /// <param name="LineOnFaceMm">Eight-side line from each edge of the faces: 0.2929 of the width.</param>
 /// <param name="LineOnSideMm">Eight-side line from each edge of the sides: 0.2929 of the thickness.</param>
 /// <param name="ChamferDegrees">Angle between the corner facet and the face: 45 on a square shaft only.</param>
-/// <param name="SixteenOnFaceMm">Sixteen-side line in from each octagon corner on the faces.</param>
+/// <param name="SixteenOnFaceMm">Sixteen-side line in from each corner of the octagon on the faces, mm.</param>
+/// <param name="SixteenOnSideMm">The same on the sides, mm.</param>
+/// <param name="SixteenOnCornerMm">The same on the corner facets, mm.</param>
 internal sealed record ShaftLine(
     int Number, double XMm, double WidthMm, double ThicknessMm, double LineOnFaceMm, double LineOnSideMm, double ChamferDegrees,
     double SixteenOnFaceMm, double SixteenOnSideMm, double SixteenOnCornerMm);
@@ -85,6 +87,7 @@ internal static class Rounding
 }
 
 /// <summary>One round-over bit on the squared shaft.</summary>
+/// <param name="RadiusMm">Radius, mm.</param>
 /// <param name="FlatLeftMm">Flat left for the bearing on the thinner side, mm.</param>
 /// <param name="LeftAtCornerMm">Wood left at the corner for the hand tools, mm.</param>
 /// <param name="Name">Radius as bits are sold.</param>
@@ -120,6 +123,8 @@ internal static class RoundOver
 
 /// <summary>A spar gauge: two fences that ride the shaft's sides, two points between them that scribe the eight-side lines.</summary>
 /// <param name="BetweenFencesMm">Clear width between the fences' points, mm.</param>
+/// <param name="FirstPointMm">Fence to the first point, mm.</param>
+/// <param name="BetweenPointsMm">Between the two points, mm.</param>
 /// <param name="LastPointMm">Second point to the other fence, mm.</param>
 /// <param name="LineErrorMm">How far its line lies outside the exact one on the widest face, mm: wood left on, never cut into.</param>
 /// <remarks>Theory M1. Source of 7:10:7: a maritime skills training page and a boat-building page, read; 7/24 = 0.2917 against 0.2929. The

@@ -268,7 +268,7 @@ internal static class StageScatter
     /// <summary>Coefficient of variation of the design's density: the book's 10 % (Wood Handbook table 5-6, read in a survey), or <see
     /// cref="MeasuredVariation"/> when the design's density is not the book's.</summary>
     public static double DensityVariation(WoodInUse wood) =>
-        WoodCatalogue.Find(wood.SpeciesId) is { } species
+        WoodCatalogue.Find(wood.Species) is { } species
             && Math.Abs(WoodDensity.KgM3(species, wood.MoisturePercent) - wood.DensityKgM3) <= 1e-9 * wood.DensityKgM3
             ? Scatter.SpecificGravityVariation
             : MeasuredVariation;

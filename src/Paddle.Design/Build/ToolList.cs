@@ -26,7 +26,7 @@ internal static class ToolList
             $"To saw: {(facts.Saw == OutlineSaw.Jigsaw ? "jigsaw with a long blade for thick wood" : "band saw or hand saw")}, fine back saw for the grip's kerf",
             .. glued is null
                 ? (string[])[]
-                : [string.Create(CultureInfo.InvariantCulture, $"To glue up: {glued.GlueUp.Clamps} clamps, battens and release film, {glued.Laminate.Adhesive.Name} {DrawnAmount.Mass(glued.GlueUp.GlueG, units)}, spreader, nitrile gloves")],
+                : [string.Create(CultureInfo.InvariantCulture, $"To glue up: {glued.GlueLines.Clamps} clamps, battens and release film, {glued.Laminate.Adhesive.Name} {DrawnAmount.Mass(glued.GlueLines.GlueG, units)}, spreader, nitrile gloves")],
             "To hold: bench, vice with soft jaws, two clamps",
             $"To shape: block plane, spokeshave, cabinet scraper, chisel, half-round rasp, spar gauge with {facts.Gauge.Between(units)} between its fences; if you like, power plane and router",
             $"To sand: sanding block, {string.Join(", ", sanding.SelectMany(step => step.Grits).Distinct().Order().Select(grit => string.Create(CultureInfo.InvariantCulture, $"P{grit}")))}",

@@ -54,7 +54,7 @@ internal static class DesignChecks
             "Pushing off could buckle the shaft."));
 
         const double DampPercent = 16; // equilibrium at 20 degrees C and 80 % humidity, theory W13
-        if (wood.MoisturePercent >= DampPercent || WoodCatalogue.Find(wood.SpeciesId) is not { } species) return;
+        if (wood.MoisturePercent >= DampPercent || WoodCatalogue.Find(wood.Species) is not { } species) return;
         var wet = MoistureAdjustment.ModulusOfRuptureMPa(species, DampPercent)
             / MoistureAdjustment.ModulusOfRuptureMPa(species, wood.MoisturePercent);
         checks.Add(AtLeast(
@@ -141,7 +141,7 @@ internal static class DesignChecks
         checks.Add(AtMost(
             "wood.slope-of-grain", wood.SlopeOfGrain, WoodSafety.WarnSlopeOfGrain, "", CheckStatus.Warn, WoodSafety.SlopeOfGrainSource,
             "Straight enough.", "Grain runs out: look again at the shaft and the throat, and take a straighter board if you can."));
-        if (WoodCatalogue.Find(wood.SpeciesId) is not { } species) return;
+        if (WoodCatalogue.Find(wood.Species) is not { } species) return;
         var status = species.Suitability == Suitability.Caution ? CheckStatus.Warn : CheckStatus.Pass;
         checks.Add(new("wood.suitability", status, 0, 0, "", species.SuitabilityReason, Practice));
     }
@@ -153,7 +153,7 @@ internal static class DesignChecks
         var units = asked.Units;
         if (asked.UsableThicknessMm is not { } usable)
         {
-            var need = BoardNeed.For(thickestMm, WoodCatalogue.Find(asked.Wood.SpeciesId)?.IsSoftwood ?? false);
+            var need = BoardNeed.For(thickestMm, WoodCatalogue.Find(asked.Wood.Species)?.IsSoftwood ?? false);
             return new("board.stock", CheckStatus.Pass, need.NeededMm, need.Stock.ThicknessMm, "mm", need.InWords(units), Sold);
         }
 
@@ -187,7 +187,11 @@ public enum CheckStatus
 }
 
 /// <summary>One figure held against its limit.</summary>
+/// <param name="Id">Name of the check.</param>
 /// <param name="Status">How it came out.</param>
+/// <param name="Value">The figure.</param>
+/// <param name="Limit">Its limit.</param>
+/// <param name="Unit">Unit of both.</param>
 /// <param name="Message">What it means, in plain words.</param>
 /// <param name="Source">Where the limit comes from.</param>
 public sealed record DesignCheck(string Id, CheckStatus Status, double Value, double Limit, string Unit, string Message, string Source);

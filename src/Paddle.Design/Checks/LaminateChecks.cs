@@ -21,7 +21,7 @@ internal static class LaminateChecks
                 "theory J7-J9: flow from the change of the outline, held against shear along the grain and twice the tension across it (EN 1995-1-1, 6.1.7, from memory)");
         }
 
-        var mismatch = report.Mismatch;
+        var mismatch = report.Swelling;
         yield return new(
             "construction.swelling", mismatch.IsRisky ? CheckStatus.Warn : CheckStatus.Pass, mismatch.StressMPa,
             SwellingMismatch.WarnShare * mismatch.StrengthMPa, "MPa",
@@ -64,7 +64,7 @@ internal static class LaminateChecks
     [
         .. report.Laminate.SpeciesIds.SelectMany(Checks.Cautions.For).DistinctBy(caution => (caution.Id, caution.Text)),
         new("adhesive", report.Laminate.Adhesive.Caution, report.Laminate.Adhesive.CautionSource),
-        .. report.Tip is { } tip ? [TipPiece(tip)] : Array.Empty<Caution>(),
+        .. report.TipPiece?.Bending is { } tip ? [TipPiece(tip)] : Array.Empty<Caution>(),
     ];
 
     private static Caution TipPiece(PartStress tip) => new(

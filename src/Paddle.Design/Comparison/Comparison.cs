@@ -103,7 +103,7 @@ internal sealed record DesignComparison(IReadOnlyList<ComparedFigure> Figures, I
     }
 
     private static string WoodName(DesignReport report) =>
-        report.Specification.Laminate is null ? (WoodCatalogue.Find(report.Specification.Wood.SpeciesId)?.CommonName ?? report.Specification.Wood.SpeciesId).ToLowerInvariant() : "glued-up strips";
+        report.Specification.Laminate is null ? (WoodCatalogue.Find(report.Specification.Wood.Species)?.CommonName ?? report.Specification.Wood.Species).ToLowerInvariant() : "glued-up strips";
 
     private static string BladeName(DesignReport report) => report.Specification.Form.Blade.Family?.Name.ToLowerInvariant() ?? "own offsets";
 }

@@ -23,7 +23,7 @@ internal sealed record WoodPrior(double LogDensity, double DensityScatter, doubl
     /// <summary>Of a species, or of any wood in the catalogue when null. Theory C6.</summary>
     public static WoodPrior Of(string? species)
     {
-        var woods = Book.Where(wood => species is null || wood.SpeciesId == species).ToList();
+        var woods = Book.Where(wood => species is null || wood.Species == species).ToList();
         double[] densities = [.. woods.Select(wood => Math.Log(wood.DensityKgM3))], moduli = [.. woods.Select(wood => Math.Log(wood.ApparentModulusMPa))];
         double About(double[] logs, double own) => Math.Sqrt(own * own + ArrayStatistics.PopulationVariance(logs));
         return new(
@@ -59,7 +59,7 @@ internal sealed record WoodPrior(double LogDensity, double DensityScatter, doubl
         return
         [
             .. Book.Zip(logs, (wood, log) => new LikelyWood(
-                wood.SpeciesId, WoodCatalogue.Find(wood.SpeciesId)!.CommonName, Math.Round(100 * Math.Exp(log - most) / all, 1), Math.Round(wood.DensityKgM3),
+                wood.Species, WoodCatalogue.Find(wood.Species)!.CommonName, Math.Round(100 * Math.Exp(log - most) / all, 1), Math.Round(wood.DensityKgM3),
                 10 * Math.Round(wood.ModulusMPa / 10))).OrderByDescending(wood => wood.ChancePercent).ThenBy(wood => wood.Species, StringComparer.Ordinal),
         ];
     }

@@ -187,7 +187,7 @@ public static class PaddleCopier
         var wood = specification.Wood;
         var (weighed, bent) = (fit.Model.Readings.Has(ReadingKind.Mass), fit.Model.Readings.Has(ReadingKind.Flex) || fit.Model.Readings.Has(ReadingKind.Tap));
         return new(
-            wood.SpeciesId, Math.Round(wood.DensityKgM3, 1), Math.Round(wood.DensityKgM3 * fit.ErrorOf(CopyModel.Density), 1), weighed ? "readings" : "book",
+            wood.Species, Math.Round(wood.DensityKgM3, 1), Math.Round(wood.DensityKgM3 * fit.ErrorOf(CopyModel.Density), 1), weighed ? "readings" : "book",
             Math.Round(wood.ModulusMPa), Math.Round(wood.ModulusMPa * fit.ErrorOf(CopyModel.Modulus)), Math.Round(wood.ApparentModulusMPa), bent ? "readings" : "book",
             [.. woods.Take(Candidates)]);
     }

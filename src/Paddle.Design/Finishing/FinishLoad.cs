@@ -3,6 +3,7 @@ using Paddle.Design.Solid;
 namespace Paddle.Design.Finishing;
 
 /// <summary>Mass and balance with something added.</summary>
+/// <param name="MassG">Mass, g.</param>
 /// <param name="BalanceMm">Balance point, mm from the top of the grip along the shaft's line.</param>
 /// <param name="ShiftMm">How far the balance point moved, mm; positive towards the tip.</param>
 internal sealed record Laden(double MassG, double BalanceMm, double ShiftMm);

@@ -1,16 +1,20 @@
+using System.Text.Json.Serialization;
 using Paddle.Design.Solid;
 using Paddle.Design.Units;
 
 namespace Paddle.Design.Finishing;
 
 /// <summary>One coat.</summary>
+/// <param name="Number">Number of the coat of its finish.</param>
 /// <param name="Finish">Varnish or oil.</param>
+/// <param name="Zone">Where it goes.</param>
 /// <param name="ThinnerPercent">Thinner, percent of the coat's volume.</param>
 /// <param name="Litres">Finish to pour for this coat with its loss, L.</param>
 /// <param name="ThinnerLitres">Thinner for this coat, L.</param>
 /// <param name="StartDay">Day on which it goes on, counted from the first coat.</param>
+/// <param name="WaitDays">Days to wait after it.</param>
 internal sealed record Coat(
-    int Number, string Finish, string Zone, double ThinnerPercent, double Litres, double ThinnerLitres, double StartDay, double WaitDays);
+    int Number, string Finish, string Zone, double ThinnerPercent, double Litres, [property: JsonIgnore] double ThinnerLitres, double StartDay, double WaitDays);
 
 /// <summary>Varnish and oil, each where it is chosen: quantities, mass and schedule. Theory M12 and M13.</summary>
 /// <param name="VarnishAreaM2">Varnished surface, m².</param>
@@ -19,16 +23,23 @@ internal sealed record Coat(
 /// <param name="OilLitres">Oil, L.</param>
 /// <param name="ThinnerLitres">Thinner with 0.25 L for the brushes, L.</param>
 /// <param name="BuyVarnishLitres">Tin to buy, L.</param>
+/// <param name="VarnishDryG">Dry varnish that stays on, g.</param>
+/// <param name="OilDryG">Oil that stays in, g.</param>
 /// <param name="MaskingLineMm">
-/// Where the tape's edge lies, mm from the top of the grip: on the shaft, 25 mm above the throat; null where no two finishes meet.
+/// Where the tape's edge lies, mm from the top of the grip: on the shaft, 25 mm above the throat; absent where no two finishes meet.
 /// </param>
 /// <param name="Coats">Every coat in order of time.</param>
 /// <param name="ReadyDay">Day on which the paddle may be used, counted from the first coat.</param>
 /// <param name="Notes">How to work, with sources.</param>
 internal sealed record FinishPlan(
-    double VarnishAreaM2, double OilAreaM2, double VarnishLitres, double OilLitres, double ThinnerLitres, double BuyVarnishLitres,
+    [property: JsonIgnore] double VarnishAreaM2, [property: JsonIgnore] double OilAreaM2, double VarnishLitres, double OilLitres, double ThinnerLitres, double BuyVarnishLitres,
     double VarnishDryG, double OilDryG, double? MaskingLineMm, IReadOnlyList<Coat> Coats, double ReadyDay, IReadOnlyList<string> Notes)
 {
+    /// <summary>Varnished surface, cm².</summary>
+    public double VarnishAreaCm2 => 1e4 * VarnishAreaM2;
+    /// <summary>Oiled surface, cm².</summary>
+    public double OilAreaCm2 => 1e4 * OilAreaM2;
+
     /// <summary>Area that a litre of varnish covers, m². Common practice within makers' sheets of 9.8-24.5; take it as ± 30 %.</summary>
     public const double VarnishM2PerLitre = 12;
     /// <summary>The same for the first coat, which soaks in.</summary>

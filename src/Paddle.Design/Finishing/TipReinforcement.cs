@@ -7,11 +7,15 @@ namespace Paddle.Design.Finishing;
 /// <param name="LengthMm">How far it reaches up from the tip, mm.</param>
 /// <param name="ClothGM2">Weight of the cloth, g/m².</param>
 /// <param name="ClothAreaCm2">Cloth to cut for both faces, with 10 mm all round to wrap the edge, cm².</param>
+/// <param name="AddedG">Mass that it adds, g.</param>
 /// <param name="ResinG">Resin to mix, with 30 % for cup and brush and never under 30 g, g.</param>
-/// <param name="With">Mass and balance of the paddle with it.</param>
+/// <param name="ThicknessMm">Thickness on each face, mm.</param>
+/// <param name="With">The finished paddle with it; the shift is what the cloth alone does.</param>
 internal sealed record TipReinforcement(
     double LengthMm, double ClothGM2, double ClothAreaCm2, double AddedG, double ResinG, double ThicknessMm, Laden With)
 {
+    /// <summary>Whether it is part of the design, and in its finished figures; otherwise it is offered.</summary>
+    public bool Chosen { get; init; }
     /// <summary>Weight of a usual cloth, g/m²: 6 oz a square yard.</summary>
     public const double UsualClothGM2 = 203;
     /// <summary>Resin for the weave filled, over the cloth's weight. Source: a hobby boatbuilding page on resin use, read.</summary>

@@ -53,9 +53,10 @@ public sealed record BladeInWater(
 /// <param name="Design">Its design.</param>
 public sealed record FittingAlternative(string Id, string Reason, SuggestedDesign Design);
 
-/// <summary>Something to take care of.</summary>
-/// <param name="Text">What to mind, in plain words.</param>
-/// <param name="Source">Its source.</param>
+/// <summary>Something that can hurt, and how not to be hurt.</summary>
+/// <param name="Id">Name of the caution.</param>
+/// <param name="Text">The caution.</param>
+/// <param name="Source">Where it comes from.</param>
 public sealed record FittingCaution(string Id, string Text, string Source);
 
 /// <summary>The answer to a fitting.</summary>

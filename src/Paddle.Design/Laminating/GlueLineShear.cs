@@ -1,11 +1,12 @@
+using System.Text.Json.Serialization;
 using Paddle.Design.Solid;
 using Paddle.Design.Strength;
 using Paddle.Design.Wood;
 
 namespace Paddle.Design.Laminating;
 
-/// <summary>Shear in the glue lines where it is nearest to the wood's strength.</summary>
-/// <param name="CaseId">The load case.</param>
+/// <summary>Shear in the glue lines where it is nearest to the strength of the wood beside them.</summary>
+/// <param name="Case">The load case.</param>
 /// <param name="AtMm">Where, mm from the top of the grip.</param>
 /// <param name="LineMm">Which line, mm from the centre line; negative on the one side.</param>
 /// <param name="LengthwiseMPa">Shear along the paddle, MPa.</param>
@@ -13,7 +14,7 @@ namespace Paddle.Design.Laminating;
 /// <param name="SafetyFactor">How many times both could grow before the weaker wood beside the line shears.</param>
 /// <param name="LeastFactor">Least factor asked of the case.</param>
 public sealed record GlueLineShear(
-    string CaseId, double AtMm, double LineMm, double LengthwiseMPa, double CrosswiseMPa, double SafetyFactor, double LeastFactor)
+    string Case, double AtMm, [property: JsonIgnore] double LineMm, double LengthwiseMPa, double CrosswiseMPa, double SafetyFactor, double LeastFactor)
 {
     // How far neighbours for the differences lie, as in theory L19: stress spreads no faster.
     private const double ReachOfHalfWidth = 0.5, LeastReachMm = 10;
@@ -21,8 +22,10 @@ public sealed record GlueLineShear(
     // A wing that has only just begun is a feather of a millimetre.
     private const double LeastWingMm = 1;
 
+    /// <summary>The line's distance from the centre line, mm.</summary>
+    public double FromCentreMm => Math.Abs(LineMm);
     /// <summary>Safety factor over the least factor asked of the case.</summary>
-    public double Margin => SafetyFactor / LeastFactor;
+    internal double Margin => SafetyFactor / LeastFactor;
 
     /// <summary>The worst place of all lines under all cases; null where no outline reaches a line.</summary>
     /// <param name="stations">The solid at close places.</param>
@@ -159,7 +162,7 @@ internal readonly record struct JointStrength(double LengthwiseMPa, double Rolli
 
     private static JointStrength Of(WoodInUse wood)
     {
-        var species = WoodCatalogue.Find(wood.SpeciesId);
+        var species = WoodCatalogue.Find(wood.Species);
         var mean = species?.ShearParallel12MPa is { } published
             ? published * Math.Pow(1 + PerPercent, 12 - wood.MoisturePercent)
             : ShearOfBending * wood.MeanBendingStrengthMPa;

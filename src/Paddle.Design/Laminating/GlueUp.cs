@@ -1,9 +1,10 @@
+using System.Text.Json.Serialization;
 using Paddle.Design.Solid;
 
 namespace Paddle.Design.Laminating;
 
 /// <summary>Strips of one wood and size to cut.</summary>
-/// <param name="SpeciesId">Its wood.</param>
+/// <param name="Species">Id of the wood.</param>
 /// <param name="Count">How many: one on each side of a mirrored paddle.</param>
 /// <param name="Part"><c>whole</c> length, <c>blade</c> or <c>grip</c>: a strip lies only where the outline reaches it; <c>tip</c>: the piece across the blade's end.</param>
 /// <param name="WidthMm">Width in the glued-up blank, mm.</param>
@@ -14,22 +15,22 @@ namespace Paddle.Design.Laminating;
 /// <param name="FromMm">Where its finished wood begins, mm from the top of the grip.</param>
 /// <param name="ToMm">Where it ends, mm.</param>
 public sealed record StripToCut(
-    string SpeciesId, int Count, string Part, double WidthMm, double CutWidthMm, double BoardWidthMm, double LengthMm, double ThicknessMm, double FromMm,
+    string Species, int Count, string Part, double WidthMm, double CutWidthMm, double BoardWidthMm, double LengthMm, double ThicknessMm, double FromMm,
     double ToMm);
 
-/// <summary>What it takes to glue a paddle up.</summary>
+/// <summary>Joints, glue and clamps.</summary>
 /// <param name="Strips">The strips to cut, from the middle outward.</param>
-/// <param name="Joints">How many joints are glued.</param>
-/// <param name="JointAreaCm2">Their area together, cm².</param>
-/// <param name="GlueG">Glue needed, g.</param>
+/// <param name="Count">How many joints are glued.</param>
+/// <param name="AreaCm2">Their area together, cm².</param>
+/// <param name="GlueG">Glue needed, g: a fifth stays in the pot.</param>
 /// <param name="ClampSpacingMm">Distance from clamp to clamp, mm.</param>
 /// <param name="Clamps">How many clamps the longest joint takes.</param>
-/// <param name="ClampN">Force of each clamp at the least pressure, N.</param>
+/// <param name="ClampForceN">Force of each clamp at the least pressure, N.</param>
 public sealed record GlueUp(
-    IReadOnlyList<StripToCut> Strips, int Joints, double JointAreaCm2, double GlueG, double ClampSpacingMm, int Clamps, double ClampN)
+    [property: JsonIgnore] IReadOnlyList<StripToCut> Strips, int Count, double AreaCm2, double GlueG, double ClampSpacingMm, int Clamps, double ClampForceN)
 {
-    /// <summary>Source of the allowances and of the clamps' spacing.</summary>
-    public const string Source = "allowances: common practice, no source; clamps: pressure spreads under 45 degrees from each (common practice, no source)";
+    /// <summary>Where allowances and spacing come from.</summary>
+    public string Source { get; } = "allowances: common practice, no source; clamps: pressure spreads under 45 degrees from each (common practice, no source)";
 
     internal const double EndTrimMm = 25, FacePlaningMm = 1, KerfMm = 3;
     private const double EdgePlaningMm = 1, LeastSpacingMm = 75, MostSpacingMm = 150;
@@ -69,12 +70,12 @@ public sealed record GlueUp(
             MixingLoss * (area + sheetsMm2) * 1e-6 * laminate.Adhesive.SpreadGM2,
             spacing,
             1 + (int)Math.Ceiling(longest / spacing),
-            laminate.Adhesive.ClampMPa.Least * thickest * spacing);
+            laminate.Adhesive.ClampLeastMPa * thickest * spacing);
     }
 
     // Sawn along its grain, which runs across the paddle.
     private static StripToCut Across(PaddleSolid stations, TipPiece tip, double fromMm) => new(
-        tip.Wood.SpeciesId, 1, "tip", tip.LengthMm, tip.LengthMm + 2 * EdgePlaningMm, tip.LengthMm + 2 * EdgePlaningMm + KerfMm,
+        tip.Wood.Species, 1, "tip", tip.LengthMm, tip.LengthMm + 2 * EdgePlaningMm, tip.LengthMm + 2 * EdgePlaningMm + KerfMm,
         Math.Ceiling(2 * Widest(stations, fromMm, stations.X[^1]) + 2 * EndTrimMm),
         Math.Ceiling(10 * (Thickest(stations, 0, fromMm, stations.X[^1]) + 2 * FacePlaningMm)) / 10, fromMm, stations.X[^1]);
 
@@ -83,7 +84,7 @@ public sealed record GlueUp(
         var piece = alike.First();
         var width = piece.WidthMm;
         return (piece.InnerMm, new(
-            piece.Strip.Wood.SpeciesId, alike.Count(), piece.Part, width, width + 2 * EdgePlaningMm, width + 2 * EdgePlaningMm + KerfMm,
+            piece.Strip.Wood.Species, alike.Count(), piece.Part, width, width + 2 * EdgePlaningMm, width + 2 * EdgePlaningMm + KerfMm,
             Math.Ceiling(piece.CutLengthMm), Math.Ceiling(10 * piece.ThicknessMm) / 10, piece.StartMm, piece.EndMm));
     }
 
@@ -132,6 +133,6 @@ public sealed record GlueUp(
 
         // Both sides of a mirrored paddle are cut alike.
         internal (string, double, double, double, double) Kind =>
-            (Strip.Wood.SpeciesId, Strip.WidthMm, Math.Round(InnerMm, 3), Math.Round(StartMm, 1), Math.Round(EndMm, 1));
+            (Strip.Wood.Species, Strip.WidthMm, Math.Round(InnerMm, 3), Math.Round(StartMm, 1), Math.Round(EndMm, 1));
     }
 }

@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization;
 using Paddle.Design.Solid;
 using Paddle.Design.Strength;
 using Paddle.Design.Wood;
@@ -5,32 +6,45 @@ using Paddle.Design.Wood;
 namespace Paddle.Design.Laminating;
 
 /// <summary>Where a part is nearest to its own strength.</summary>
-/// <param name="CaseId">The load case.</param>
+/// <param name="Case">The load case.</param>
 /// <param name="AtMm">Where, mm from the top of the grip.</param>
-/// <param name="StrengthMPa">What it bears there, 5th percentile with the shares of L17 and L18, MPa.</param>
+/// <param name="StressMPa">Stress there, MPa.</param>
+/// <param name="StrengthMPa">Strength there, 5th percentile with the shares of L17 and L18, MPa.</param>
 /// <param name="LeastFactor">Least factor asked of the case.</param>
-public sealed record PartStress(string CaseId, double AtMm, double StressMPa, double StrengthMPa, double LeastFactor)
+public sealed record PartStress(string Case, double AtMm, double StressMPa, double StrengthMPa, double LeastFactor)
 {
     /// <summary>Strength over stress.</summary>
     public double SafetyFactor => StrengthMPa / StressMPa;
     /// <summary>That over the least factor asked of the case.</summary>
-    public double Margin => SafetyFactor / LeastFactor;
+    internal double Margin => SafetyFactor / LeastFactor;
 
     /// <summary>The one of the two that is nearer to its strength.</summary>
     internal static PartStress? Worse(PartStress? one, PartStress other) => other.StressMPa <= 0 || one?.Margin <= other.Margin ? one : other;
 }
 
-/// <summary>Sheets on the faces of the blade. Theory J12–J13.</summary>
-/// <param name="Sheet">The sheets at their outer face.</param>
-/// <param name="Core">The strips at their outermost fibres, under the sheets.</param>
-/// <param name="Shear">Shear along the paddle in the line between both.</param>
-/// <param name="FromMm">Where they begin, mm from the top of the grip.</param>
-/// <param name="LengthMm">From there to the tip, mm.</param>
-/// <param name="WidthMm">Widest place, mm.</param>
-/// <param name="AreaCm2">Both sheets together, cm².</param>
+/// <summary>A hard piece across the end of the blade, its grain square to the paddle; its stick stands among the strips.</summary>
+/// <param name="Species">Id of its wood.</param>
+/// <param name="LengthMm">Along the paddle, mm.</param>
+/// <param name="Bending">Bending of it, or of its joint, across its grain.</param>
+public sealed record TipPieceReport(string Species, double LengthMm, PartStress Bending);
+
+/// <summary>Thin sheets on both faces of the blade, within its thickness. Theory J12–J13.</summary>
+/// <param name="Species">Id of their wood.</param>
+/// <param name="ThicknessMm">Thickness of each, mm.</param>
+/// <param name="Sheet">Bending of the sheets at their outer face.</param>
+/// <param name="Core">Bending of the strips at their outermost fibres, under the sheets.</param>
+/// <param name="Shear">Shear between both.</param>
+/// <param name="Mismatch">The strip that swells most differently.</param>
+/// <param name="FromMm">Where they begin, mm from the top of the grip; they end with the blade.</param>
+/// <param name="LengthMm">Length of each, finished, mm.</param>
+/// <param name="WidthMm">Widest place of each, finished, mm.</param>
+/// <param name="AreaCm2">Area to spread with glue, both together, cm².</param>
 public sealed record FacingReport(
-    PartStress Sheet, PartStress Core, PartStress Shear, SwellingMismatch Mismatch, double FromMm, double LengthMm, double WidthMm, double AreaCm2)
+    string Species, double ThicknessMm, PartStress Sheet, PartStress Core, PartStress Shear, [property: JsonIgnore] SwellingMismatch Mismatch, double FromMm, double LengthMm, double WidthMm, double AreaCm2)
 {
+    /// <summary>How many.</summary>
+    public int Count { get; } = 2;
+
     /// <summary>The nearest of the three to its least factor.</summary>
     internal PartStress Governing => PartStress.Worse(PartStress.Worse(Sheet, Core), Shear)!;
 }
@@ -70,7 +84,7 @@ internal sealed class GluedOnParts(PaddleSolid solid, BladePressure pressure, Lo
         var from = Laminate.FacingFromMm(solid.Form.Places);
         var widest = Enumerable.Range(0, solid.Count).Where(i => solid.X[i] >= from).Max(i => solid.HalfWidth[i]);
         var mismatch = laminate.Strips.Select(strip => SwellingMismatch.OnFace(strip.Wood, facing.Wood)).MaxBy(one => one.StressMPa / one.StrengthMPa)!;
-        return new(sheet!, core!, shear!, mismatch, from, solid.Form.Places.OverallMm - from, 2 * widest, SheetsMm2(solid) / 100);
+        return new(facing.Wood.Species, facing.ThicknessMm, sheet!, core!, shear!, mismatch, from, solid.Form.Places.OverallMm - from, 2 * widest, SheetsMm2(solid) / 100);
     }
 
     /// <summary>Faces that sheets cover, both together, mm².</summary>

@@ -57,15 +57,15 @@ public sealed record Laminate(IReadOnlyList<Strip> Strips, bool IsMirrored, Adhe
     }
 
     /// <summary>Its woods, each once.</summary>
-    internal IReadOnlyList<string> SpeciesIds => [.. Woods.Select(wood => wood.SpeciesId)];
+    internal IReadOnlyList<string> SpeciesIds => [.. Woods.Select(wood => wood.Species)];
 
     /// <summary>The same with their values.</summary>
     internal IReadOnlyList<WoodInUse> Woods =>
-        [.. Strips.Select(strip => strip.Wood).Append(TipPiece?.Wood).Append(Facing?.Wood).OfType<WoodInUse>().DistinctBy(wood => wood.SpeciesId)];
+        [.. Strips.Select(strip => strip.Wood).Append(TipPiece?.Wood).Append(Facing?.Wood).OfType<WoodInUse>().DistinctBy(wood => wood.Species)];
 
     /// <summary>Whether both sides are as stiff and as heavy as one another.</summary>
     internal bool IsSymmetric => Enumerable.Range(0, Across.Count).All(k =>
-        Across[k].Wood.SpeciesId == Across[^(k + 1)].Wood.SpeciesId && Math.Abs(Across[k].WidthMm - Across[^(k + 1)].WidthMm) < 0.05);
+        Across[k].Wood.Species == Across[^(k + 1)].Wood.Species && Math.Abs(Across[k].WidthMm - Across[^(k + 1)].WidthMm) < 0.05);
 
     /// <summary>The middle one of strips that lie side by side: the one that the centre line runs through, of two that meet there the first.</summary>
     internal static int MiddleOf(ReadOnlySpan<double> widthsMm)
@@ -126,5 +126,5 @@ public sealed record Laminate(IReadOnlyList<Strip> Strips, bool IsMirrored, Adhe
 
     /// <summary>Modulus across the grain, MPa.</summary>
     internal static double AcrossMPa(WoodInUse wood) =>
-        wood.ModulusMPa * (WoodCatalogue.Find(wood.SpeciesId)?.TangentialModulusRatio ?? KnockOnEdge.UsualTangentialRatio);
+        wood.ModulusMPa * (WoodCatalogue.Find(wood.Species)?.TangentialModulusRatio ?? KnockOnEdge.UsualTangentialRatio);
 }

@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization;
 using Paddle.Design.Boards;
 using Paddle.Design.Solid;
 using Paddle.Design.Strength;
@@ -5,21 +6,38 @@ using Paddle.Design.Wood;
 
 namespace Paddle.Design.Laminating;
 
-/// <summary>What is known of a paddle's glue-up.</summary>
-/// <param name="GlueUp">Strips, joints, glue and clamps.</param>
-/// <param name="Shear">Shear in the glue lines; null where the outline reaches none.</param>
-/// <param name="Mismatch">The neighbours that swell most differently.</param>
-/// <param name="SidesDifferPercent">How much stiffer one side of the blade's widest section is than the other, per cent of the whole.</param>
-public sealed record LaminateReport(Laminate Laminate, GlueUp GlueUp, GlueLineShear? Shear, SwellingMismatch Mismatch, double SidesDifferPercent)
+/// <summary>How a laminated paddle is glued up.</summary>
+/// <param name="Laminate">What was asked.</param>
+/// <param name="GlueLines">Joints, glue and clamps.</param>
+/// <param name="Shear">Shear in the glue lines; absent where the outline reaches none.</param>
+/// <param name="Swelling">The neighbours that swell most differently.</param>
+/// <param name="SidesDifferPercent">How much stiffer one side of the widest section is than the other, percent of the whole.</param>
+public sealed record LaminateReport(
+    [property: JsonIgnore] Laminate Laminate, GlueUp GlueLines, GlueLineShear? Shear, SwellingMismatch Swelling, double SidesDifferPercent)
 {
     /// <summary>Beyond this difference of its sides a paddle warps and flexes sideways, per cent (common practice, no source).</summary>
     public const double MostSidesDifferPercent = 2;
 
-    /// <summary>The piece across the tip, or null.</summary>
-    public PartStress? Tip { get; private init; }
-
-    /// <summary>The sheets on the faces, or null.</summary>
+    /// <summary>Always <c>laminated</c>.</summary>
+    public string Kind { get; } = "laminated";
+    /// <summary>The strips to cut, from the middle outward, wings at the grip included where it is wider than the middle strip.</summary>
+    public IReadOnlyList<StripToCut> Strips => GlueLines.Strips;
+    /// <summary>The values of each wood that were used.</summary>
+    public IReadOnlyList<WoodInUse> Woods => Laminate.Woods;
+    /// <summary>The glue.</summary>
+    public Adhesive Adhesive => Laminate.Adhesive;
+    /// <summary>The piece across the tip; absent without one.</summary>
+    public TipPieceReport? TipPiece { get; private init; }
+    /// <summary>Sheets on the faces; absent without them.</summary>
     public FacingReport? Facing { get; private init; }
+    /// <summary>This design.</summary>
+    public LaminateComparison? Laminated { get; private init; }
+    /// <summary>The same request in one piece of the middle wood, its open sizes chosen for it.</summary>
+    public LaminateComparison? OnePiece { get; private init; }
+
+    /// <summary>The same beside a paddle of one piece, which is designed for it.</summary>
+    internal static LaminateReport? Compared(DesignReport report) => report.Laminate is not { } laminate ? null
+        : laminate with { Laminated = LaminateComparison.Row(report), OnePiece = LaminateComparison.OnePiece(report.Specification) };
 
     internal static LaminateReport Of(Laminate laminate, PaddleSolid stations, BladePressure pressure, Loads loads, double bucklingN, WoodInUse wood)
     {
@@ -28,7 +46,7 @@ public sealed record LaminateReport(Laminate Laminate, GlueUp GlueUp, GlueLineSh
             laminate, GlueUp.Of(stations, laminate), GlueLineShear.Of(stations, pressure, bucklingN, laminate, loads), SwellingMismatch.Of(laminate),
             SidesDiffer(stations))
         {
-            Tip = laminate.TipPiece is { } tip ? parts.Tip(tip) : null,
+            TipPiece = laminate.TipPiece is { } tip && parts.Tip(tip) is { } bent ? new(tip.Wood.Species, tip.LengthMm, bent) : null,
             Facing = laminate.Facing is { } facing ? parts.Facing(laminate, facing) : null,
         };
     }
@@ -50,39 +68,40 @@ public sealed record LaminateReport(Laminate Laminate, GlueUp GlueUp, GlueLineSh
     }
 }
 
-/// <summary>A glued-up paddle beside one of one piece of its middle wood, each solved for the same request.</summary>
+/// <summary>One way of making the paddle: glued up, or of one piece of its middle wood, each solved for the same request.</summary>
 /// <param name="FinishedG">Mass finished, g.</param>
-/// <param name="BalanceOffsetMm">Balance point less target, mm.</param>
+/// <param name="BalanceOffsetMm">Balance point less target, mm; negative when grip-heavy.</param>
 /// <param name="BenchFlexMm">Bench flex, mm.</param>
-/// <param name="LeastFactor">Safety factor of the case nearest to its least factor.</param>
-/// <param name="LeastMargin">That over the least factor asked of it.</param>
-/// <param name="GlueLines">Joints.</param>
-/// <param name="BoardFeet">Boards that it takes, sheets on the faces apart. Theory N5.</param>
-/// <param name="WoodCost">Their price; null where one is not known.</param>
+/// <param name="SafetyFactor">Factor of the case nearest to its least.</param>
+/// <param name="Margin">That over the least factor asked of the case.</param>
+/// <param name="GoverningCase">The case.</param>
+/// <param name="GlueLines">Joints to glue.</param>
+/// <param name="BoardFeet">Boards that it takes by the trade's measure, with trim, kerf and planing; sheets on the faces apart. Theory N5.</param>
+/// <param name="WoodCost">Their price by pricePerBoardFoot; absent where the price of one wood, or of sheets, is not known.</param>
 public sealed record LaminateComparison(
-    double FinishedG, double BalanceOffsetMm, double BenchFlexMm, double LeastFactor, double LeastMargin, string GoverningCase, int GlueLines, double BoardFeet, double? WoodCost)
+    double FinishedG, double BalanceOffsetMm, double BenchFlexMm, double SafetyFactor, double Margin, string GoverningCase, int GlueLines, double BoardFeet, double? WoodCost)
 {
     /// <summary>A design's own row.</summary>
     internal static LaminateComparison Row(DesignReport report)
     {
         var (asked, boards) = (report.Specification, Boards(report));
-        var isPriced = report.Laminate?.Facing is null && boards.All(board => asked.PricesPerBoardFoot.ContainsKey(board.SpeciesId));
+        var isPriced = report.Laminate?.Facing is null && boards.All(board => asked.PricesPerBoardFoot.ContainsKey(board.Species));
         return new(
             report.Finished.MassG, report.Balance.OffsetMm, report.Flex.BenchFlexMm, report.Strength.Governing.SafetyFactor, report.Strength.Governing.Margin,
-            report.Strength.Governing.Case.Id, report.Laminate?.GlueUp.Joints ?? 0, boards.Sum(board => board.Feet),
-            isPriced ? boards.Sum(board => board.Feet * asked.PricesPerBoardFoot[board.SpeciesId]) : null);
+            report.Strength.Governing.Case.Id, report.Laminate?.GlueLines.Count ?? 0, boards.Sum(board => board.Feet),
+            isPriced ? boards.Sum(board => board.Feet * asked.PricesPerBoardFoot[board.Species]) : null);
     }
 
     // Each piece as it is sawn out of a board that is planed on both faces: with trim, kerf and planing, whether it is the whole paddle or a strip.
-    private static List<(string SpeciesId, double Feet)> Boards(DesignReport report)
+    private static List<(string Species, double Feet)> Boards(DesignReport report)
     {
         const double PlaningMm = 2 * PaddleSpecification.SurfacedFaceMm;
         if (report.Laminate is { } laminate)
-            return [.. laminate.GlueUp.Strips.Select(strip => (strip.SpeciesId, strip.Count * BoardMeasure.Feet(strip.LengthMm, strip.BoardWidthMm, strip.ThicknessMm + PlaningMm)))];
+            return [.. laminate.GlueLines.Strips.Select(strip => (strip.Species, strip.Count * BoardMeasure.Feet(strip.LengthMm, strip.BoardWidthMm, strip.ThicknessMm + PlaningMm)))];
         var stations = report.Stations;
         return
         [
-            (report.Specification.Wood.SpeciesId,
+            (report.Specification.Wood.Species,
                 BoardMeasure.Feet(stations.X[^1] + 2 * GlueUp.EndTrimMm, 2 * stations.HalfWidth.Max() + GlueUp.KerfMm, 2 * stations.HalfThickness.Max() + PlaningMm)),
         ];
     }

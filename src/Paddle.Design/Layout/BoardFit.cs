@@ -74,7 +74,7 @@ internal sealed record BoardFit(
         public BoardFit? Best(List<string> reasons)
         {
             // The wood is the board's: its thickness, the slope of its grain. Wings alone may come out of a thinner board than the shaft.
-            var isShafts = asked.Wood!.Species == board.SpeciesId;
+            var isShafts = asked.Wood!.Species == board.Species;
             var faces = isGluedUp ? 2 * GlueUp.FacePlaningMm : 0;
             var wood = asked.Wood with
             {
@@ -150,7 +150,7 @@ internal sealed record BoardFit(
             cancellation.ThrowIfCancellationRequested();
             if ((!isGluedUp && widthMm > board.WidthMm) || DesignDefaults.Lengths(request).Lengths is null) return null;
             var report = PaddleDesigner.Design(request.Complete().Specification, cancellation);
-            last = order with { Paddles = [.. LayoutPaddle.Pieces("paddle", report, count, false).Where(piece => piece.SpeciesId == board.SpeciesId)] };
+            last = order with { Paddles = [.. LayoutPaddle.Pieces("paddle", report, count, false).Where(piece => piece.Species == board.Species)] };
             return BoardLayouter.OnOneBoard(last, cancellation) is { } solved ? new(request, report, last, solved) : null;
         }
 
@@ -173,7 +173,7 @@ internal sealed record BoardFit(
                 Change("/construction/strips", asked.Complete().Specification.Laminate!.WidthMm, glued.Laminate.WidthMm, "Width of the strips together: the outermost give way as the blade does.");
             return new(
                 found.Request, found.Report, LayoutReport.Of(found.Order, found.Solved, found.Report.Specification.Units), count, changes, [],
-                found.Report.Laminate is { GlueUp: var glueUp } ? FittedStrips.Others(glueUp, board.SpeciesId, count, order.PlaningMm) : []);
+                found.Report.Laminate is { GlueLines: var glueUp } ? FittedStrips.Others(glueUp, board.Species, count, order.PlaningMm) : []);
         }
     }
 

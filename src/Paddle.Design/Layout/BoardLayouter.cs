@@ -66,7 +66,7 @@ internal sealed class BoardLayouter
     public static SolvedLayout Solve(LayoutOrder order, CancellationToken cancellation = default)
     {
         var layouter = new BoardLayouter(order, cancellation);
-        var filled = order.Paddles.Select(paddle => paddle.SpeciesId).Distinct().SelectMany(layouter.SolveSpecies).ToList();
+        var filled = order.Paddles.Select(paddle => paddle.Species).Distinct().SelectMany(layouter.SolveSpecies).ToList();
         return new(layouter.Closely(filled), layouter.shapes, (board, paddle) => layouter.Packed(board, [paddle]) is not null, layouter.effort.IsCutShort);
     }
 
@@ -90,8 +90,8 @@ internal sealed class BoardLayouter
 
     private List<FilledBoard> SolveSpecies(string speciesId)
     {
-        int[] boards = [.. Enumerable.Range(0, order.Boards.Count).Where(b => order.Boards[b].SpeciesId == speciesId)];
-        int[] paddles = [.. Enumerable.Range(0, order.Paddles.Count).Where(p => order.Paddles[p].SpeciesId == speciesId && boards.Any(b => Takes(b, p)))];
+        int[] boards = [.. Enumerable.Range(0, order.Boards.Count).Where(b => order.Boards[b].Species == speciesId)];
+        int[] paddles = [.. Enumerable.Range(0, order.Paddles.Count).Where(p => order.Paddles[p].Species == speciesId && boards.Any(b => Takes(b, p)))];
         if (paddles.Length == 0) return [];
         var best = paddles.Length <= MostListed ? Program(boards, paddles) : new([], [.. paddles.SelectMany(p => Enumerable.Repeat(p, order.Paddles[p].Count))]);
         Fill(best, boards);

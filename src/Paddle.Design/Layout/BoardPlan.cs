@@ -20,7 +20,7 @@ internal sealed record BoardPlan(LayoutOrder Order, BoardLayout Layout)
     public static BoardPlan For(DesignReport report, double lengthMm, double widthMm, double thicknessMm, OutlineSaw saw, CancellationToken cancellation = default)
     {
         var wood = report.Specification.Wood;
-        var board = new RackBoard("of yours", lengthMm, widthMm, thicknessMm, wood.SpeciesId, 1, null, 0, []);
+        var board = new RackBoard("of yours", lengthMm, widthMm, thicknessMm, wood.Species, 1, null, 0, []);
         var order = new LayoutOrder([board], [LayoutPaddle.Of("paddle", report, Most, isOptional: true)], LayoutOrderReader.GapMm(saw), 0, TimeSpan.FromSeconds(1), false);
         var layout = LayoutReport.Of(order, report.Specification.Units, cancellation);
         return new(order, layout with { Unplaced = layout.Placements.Count > 0 ? [] : layout.Unplaced });

@@ -54,8 +54,8 @@ internal static class FittedStrips
     /// <summary>What else has to be bought.</summary>
     public static IReadOnlyList<StripToBuy> Others(GlueUp glueUp, string boardSpecies, int paddles, double planingMm) =>
     [
-        .. glueUp.Strips.Where(strip => strip.SpeciesId != boardSpecies).Select(strip => new StripToBuy(
-            strip.SpeciesId, strip.Count * paddles, strip.CutWidthMm, strip.LengthMm, Math.Round(strip.ThicknessMm + planingMm, 1),
-            BoardStock.Holding(strip.ThicknessMm + planingMm, WoodCatalogue.Find(strip.SpeciesId)!.IsSoftwood).Name)),
+        .. glueUp.Strips.Where(strip => strip.Species != boardSpecies).Select(strip => new StripToBuy(
+            strip.Species, strip.Count * paddles, strip.CutWidthMm, strip.LengthMm, Math.Round(strip.ThicknessMm + planingMm, 1),
+            BoardStock.Holding(strip.ThicknessMm + planingMm, WoodCatalogue.Find(strip.Species)!.IsSoftwood).Name)),
     ];
 }

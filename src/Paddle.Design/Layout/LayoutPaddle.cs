@@ -4,7 +4,7 @@ namespace Paddle.Design.Layout;
 
 /// <summary>A kind of paddle to be laid out on boards.</summary>
 /// <param name="Id">The caller's name of it.</param>
-/// <param name="SpeciesId">Wood it was designed in.</param>
+/// <param name="Species">Wood it was designed in.</param>
 /// <param name="Outline">Its outline on the face.</param>
 /// <param name="Places">Its places.</param>
 /// <param name="ThickestMm">Thickest finished section, mm.</param>
@@ -13,7 +13,7 @@ namespace Paddle.Design.Layout;
 /// <param name="Count">How many are wanted.</param>
 /// <param name="IsOptional">Whether the order is complete without it.</param>
 internal sealed record LayoutPaddle(
-    string Id, string SpeciesId, HalfBreadthCurve Outline, PaddlePlaces Places, double ThickestMm, double SlopeOfGrain, double VolumeCm3, int Count, bool IsOptional)
+    string Id, string Species, HalfBreadthCurve Outline, PaddlePlaces Places, double ThickestMm, double SlopeOfGrain, double VolumeCm3, int Count, bool IsOptional)
 {
     // Where grip, shaft and the root of the blade end: no knot may be near these, for the bending moment is largest there.
     private const double RootShareOfBlade = 0.15;
@@ -27,11 +27,11 @@ internal sealed record LayoutPaddle(
     /// <summary>Reads what is cut for a design: the paddle, or the strips that it is glued up of.</summary>
     public static IEnumerable<LayoutPaddle> Pieces(string id, DesignReport design, int count, bool isOptional)
     {
-        if (design.Laminate?.GlueUp.Strips is not { } strips) return [Of(id, design, count, isOptional)];
+        if (design.Laminate?.GlueLines.Strips is not { } strips) return [Of(id, design, count, isOptional)];
         var whole = strips.Sum(strip => strip.Count * strip.CutWidthMm * strip.LengthMm * strip.ThicknessMm);
         return strips.Select((strip, k) => new LayoutPaddle(
             FormattableString.Invariant($"{id}: strip {k + 1}"),
-            strip.SpeciesId,
+            strip.Species,
             new(CubicBezier.Hermite(0, strip.CutWidthMm / 2, 0, strip.LengthMm, strip.CutWidthMm / 2, 0)),
             new(0, 0, 0, 0, strip.LengthMm),
             strip.ThicknessMm,
@@ -45,7 +45,7 @@ internal sealed record LayoutPaddle(
     /// <summary>Reads a design of one piece.</summary>
     public static LayoutPaddle Of(string id, DesignReport design, int count, bool isOptional) => new(
         id,
-        design.Specification.Wood.SpeciesId,
+        design.Specification.Wood.Species,
         design.Outline,
         design.Specification.Form.Places,
         2 * design.Stations.HalfThickness.Max(),

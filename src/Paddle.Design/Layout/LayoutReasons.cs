@@ -15,7 +15,7 @@ internal sealed class LayoutReasons(LayoutOrder order, DrawingUnits units)
     public static string? Stop(RackBoard board, LayoutPaddle paddle, double planingMm)
     {
         const double Hair = 1e-6;
-        return board.SpeciesId != paddle.SpeciesId ? NoSpecies
+        return board.Species != paddle.Species ? NoSpecies
             : board.ThicknessMm + Hair < paddle.ThickestMm + planingMm ? Thickness
             : board.GrainSlope > paddle.SlopeOfGrain + Hair ? Grain
             : board.LengthMm + Hair < paddle.LengthMm ? Length
@@ -27,7 +27,7 @@ internal sealed class LayoutReasons(LayoutOrder order, DrawingUnits units)
     /// null.</summary>
     public static double? LeastThicknessMm(LayoutOrder order)
     {
-        var pairs = order.Boards.SelectMany(board => order.Paddles.Where(paddle => paddle.SpeciesId == board.SpeciesId).Select(paddle => (board, paddle))).ToList();
+        var pairs = order.Boards.SelectMany(board => order.Paddles.Where(paddle => paddle.Species == board.Species).Select(paddle => (board, paddle))).ToList();
         return pairs.Count > 0 && pairs.TrueForAll(pair => Stop(pair.board, pair.paddle, order.PlaningMm) == Thickness)
             ? pairs.Min(pair => pair.paddle.ThickestMm + order.PlaningMm) : null;
     }
@@ -50,10 +50,10 @@ internal sealed class LayoutReasons(LayoutOrder order, DrawingUnits units)
     {
         var stock = BoardStock.Holding(paddle.ThickestMm + order.PlaningMm, Wood(paddle).IsSoftwood);
         return new(
-            Math.Ceiling(10 * paddle.LengthMm) / 10, Math.Ceiling(20 * paddle.HalfWidthMm) / 10, Math.Ceiling(10 * (paddle.ThickestMm + order.PlaningMm)) / 10, paddle.SpeciesId, stock.Name);
+            Math.Ceiling(10 * paddle.LengthMm) / 10, Math.Ceiling(20 * paddle.HalfWidthMm) / 10, Math.Ceiling(10 * (paddle.ThickestMm + order.PlaningMm)) / 10, paddle.Species, stock.Name);
     }
 
-    private static WoodSpecies Wood(LayoutPaddle paddle) => WoodCatalogue.Find(paddle.SpeciesId)!;
+    private static WoodSpecies Wood(LayoutPaddle paddle) => WoodCatalogue.Find(paddle.Species)!;
 
     private string Message(string code, RackBoard board, LayoutPaddle paddle) => code switch
     {

@@ -66,7 +66,7 @@ internal static class LayoutReport
     // Sold by quarters of an inch of its rough thickness: what is measured is less, by planing and drying.
     private static string Thickness(RackBoard board, DrawingUnits units)
     {
-        var isSoftwood = WoodCatalogue.Find(board.SpeciesId)!.IsSoftwood;
+        var isSoftwood = WoodCatalogue.Find(board.Species)!.IsSoftwood;
         var stock = (isSoftwood ? BoardStock.Softwood : BoardStock.Hardwood).LastOrDefault(one => one.ThicknessMm <= board.ThicknessMm + 0.5);
         var measured = $"{DrawnLength.Text(board.ThicknessMm, units)} as measured";
         return stock is null

@@ -84,7 +84,7 @@ internal sealed class DefectSpan
 /// <param name="GrainSlope">Slope of the grain to the long edge, rise over run.</param>
 /// <param name="Defects">Where no paddle may lie, strips of sapwood included.</param>
 internal sealed record RackBoard(
-    string Id, double LengthMm, double WidthMm, double ThicknessMm, string SpeciesId, int? Count, double? Price, double GrainSlope, IReadOnlyList<DefectSpan> Defects)
+    string Id, double LengthMm, double WidthMm, double ThicknessMm, string Species, int? Count, double? Price, double GrainSlope, IReadOnlyList<DefectSpan> Defects)
 {
     /// <summary>Area of the face, m².</summary>
     public double AreaM2 => LengthMm * WidthMm * 1e-6;

@@ -1,3 +1,5 @@
+using System.Text.Json.Serialization;
+
 namespace Paddle.Design.Outline;
 
 /// <summary>Places along the paddle that every later step needs, mm from the top of the grip.</summary>
@@ -5,10 +7,14 @@ namespace Paddle.Design.Outline;
 /// <param name="GripEndMm">Where the plain shaft begins.</param>
 /// <param name="LowerHandMm">Middle of the lower hand.</param>
 /// <param name="ThroatMm">Where the shaft turns into the blade.</param>
-public sealed record PaddlePlaces(double TopHandMm, double GripEndMm, double LowerHandMm, double ThroatMm, double OverallMm)
+/// <param name="OverallMm">Overall length.</param>
+public sealed record PaddlePlaces(double TopHandMm, [property: JsonIgnore] double GripEndMm, double LowerHandMm, double ThroatMm, double OverallMm)
 {
     /// <summary>Between the hands, mm.</summary>
+    [JsonIgnore]
     public double HandSpacingMm => LowerHandMm - TopHandMm;
+    /// <summary>Top of the grip to the throat, mm.</summary>
+    public double ShaftMm => ThroatMm;
     /// <summary>Throat to tip, mm.</summary>
     public double BladeMm => OverallMm - ThroatMm;
 }

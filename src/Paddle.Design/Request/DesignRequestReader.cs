@@ -52,7 +52,7 @@ internal static class DesignRequestReader
     private static Laminate Laminate(DesignRequest filled, WoodInUse wood)
     {
         var asked = filled.Construction!;
-        var woods = new Dictionary<string, WoodInUse> { [wood.SpeciesId] = wood };
+        var woods = new Dictionary<string, WoodInUse> { [wood.Species] = wood };
         WoodInUse Of(string? species)
         {
             if (!woods.TryGetValue(species!, out var own))

@@ -51,9 +51,10 @@ internal static class EdgeKnock
     }
 }
 
-/// <summary>What a knock on 20 mm of an edge may be before the wood opens: reported, never designed for. Theory L20–L21.</summary>
-/// <param name="UnderClothN">On wood under glass cloth of usual weight on both faces, N.</param>
-/// <param name="ClothTearsN">At which that cloth tears, the wood having opened, N.</param>
+/// <summary>What a knock on 20 mm of the edge may be before the wood opens along the grain. No wooden edge survives a rock by strength. Theory L20–L21.</summary>
+/// <param name="BareN">On bare wood, N.</param>
+/// <param name="UnderClothN">On wood under glass cloth of 203 g/m² on both faces, N.</param>
+/// <param name="ClothTearsN">At which that cloth tears, N.</param>
 public sealed record KnockOnEdge(double BareN, double UnderClothN, double ClothTearsN)
 {
     // EL to ET of woods with no published ratio: 0.05, in the middle of the Wood Handbook's table 5-1 (from memory).
@@ -64,7 +65,7 @@ public sealed record KnockOnEdge(double BareN, double UnderClothN, double ClothT
     /// <param name="edge">The strip at the edge; null of one piece.</param>
     internal static KnockOnEdge Of(double edgeThicknessMm, WoodInUse wood, LaidStrip? edge)
     {
-        var across = wood.ModulusMPa * (WoodCatalogue.Find(wood.SpeciesId)?.TangentialModulusRatio ?? UsualTangentialRatio) * (edge?.CrossModulusRatio ?? 1);
+        var across = wood.ModulusMPa * (WoodCatalogue.Find(wood.Species)?.TangentialModulusRatio ?? UsualTangentialRatio) * (edge?.CrossModulusRatio ?? 1);
         var strength = wood.CrossGrainStrengthMPa * (edge?.CrossStrengthRatio ?? 1);
         var cloth = ClothFacing.WovenGlass(UsualClothGM2, layers: 1);
         return new(

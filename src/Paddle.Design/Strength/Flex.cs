@@ -10,6 +10,9 @@ namespace Paddle.Design.Strength;
 /// <param name="FirstFrequencyHz">First bending frequency of the free paddle, Hz.</param>
 public sealed record Flex(double BenchFlexMm, double TipDeflectionMm, double FirstFrequencyHz)
 {
+    /// <summary>Weight hung at the centre of pressure, hands as supports, N.</summary>
+    public double BenchLoadN { get; } = Loads.BenchN;
+
     // Form factor of shear: 6/5 of a rectangle; an ellipse has 10/9. Shear is under 1 % of the flex, so one figure serves.
     internal const double ShearForm = 1.2;
 

@@ -1,14 +1,23 @@
+using System.Text.Json.Serialization;
 using Paddle.Design.Solid;
 using Paddle.Design.Wood;
 
 namespace Paddle.Design.Strength;
 
 /// <summary>Every load case looked at at every place of a solid.</summary>
+/// <param name="Cases">One result for each case.</param>
 /// <param name="BucklingLoadN">Thrust at which the shaft would buckle between the hands, N.</param>
-public sealed record StrengthCheck(IReadOnlyList<CaseResult> Cases, double BucklingLoadN, KnockOnEdge Knock)
+/// <param name="EdgeKnock">What an edge bears: reported, not designed for.</param>
+public sealed record StrengthCheck(IReadOnlyList<CaseResult> Cases, double BucklingLoadN, KnockOnEdge EdgeKnock)
 {
     /// <summary>The case nearest to its least factor, or furthest below it.</summary>
-    public CaseResult Governing => Cases.MinBy(result => result.Margin)!;
+    public string GoverningCase => Governing.Id;
+    /// <summary>Its safety factor.</summary>
+    public double MinimumSafetyFactor => Governing.SafetyFactor;
+    /// <summary>What the factors rest on.</summary>
+    public string Basis { get; } = DutyRule.Basis;
+    /// <summary>The case nearest to its least factor, or furthest below it.</summary>
+    internal CaseResult Governing => Cases.MinBy(result => result.Margin)!;
     /// <summary>Least margin of the cases that the sizes are chosen for.</summary>
     internal double AlongTheGrainMargin => Cases.Where(result => result.Case.BendsAlongTheGrain).Min(result => result.Margin);
 
@@ -102,19 +111,31 @@ public sealed record StrengthCheck(IReadOnlyList<CaseResult> Cases, double Buckl
 /// <param name="StressMPa">Stress where the safety factor is least, MPa, with the allowance for a tapering spine.</param>
 /// <param name="AtMm">Where that is, mm from the top of the grip.</param>
 /// <param name="StrengthMPa">
-/// Strength it is held against there, MPa: 5th percentile at the wood's moisture, at the slope of the board's grain and of the taper
-/// together, times the share for the load's duration and number.
+/// Strength it is held against there, MPa: 5th percentile at the slope of the board's grain and of the taper together, times strengthShare.
 /// </param>
 /// <param name="MeanStrengthMPa">The same from the mean strength, MPa.</param>
 /// <param name="MaxStressMPa">Greatest stress anywhere, MPa.</param>
 /// <param name="MaxStressAtMm">Where that is, mm from the top of the grip.</param>
 public sealed record CaseResult(
-    LoadCase Case, double StressMPa, double AtMm, double StrengthMPa, double MeanStrengthMPa, double MaxStressMPa, double MaxStressAtMm)
+    [property: JsonIgnore] LoadCase Case, double StressMPa, double AtMm, double StrengthMPa, [property: JsonIgnore] double MeanStrengthMPa, double MaxStressMPa,
+    double MaxStressAtMm)
 {
+    /// <summary>The case.</summary>
+    public string Id => Case.Id;
+    /// <summary>Its force, N.</summary>
+    public double ForceN => Case.ForceN;
+    /// <summary>Its force sideways on the tip, N; 0 unless the case is a thrust.</summary>
+    public double SideForceN => Case.SideForceN;
+    /// <summary>Share of a five-minute test's strength that a load of this duration and number may use.</summary>
+    public double StrengthShare => Case.StrengthShare;
     /// <summary>Strength over stress where that is least.</summary>
     public double SafetyFactor => StrengthMPa / StressMPa;
+    /// <summary>The factor asked.</summary>
+    public double LeastSafetyFactor => Case.LeastFactor;
     /// <summary>Safety factor over the least factor asked of the case: 1 or more when it holds.</summary>
-    public double Margin => SafetyFactor / Case.LeastFactor;
+    internal double Margin => SafetyFactor / Case.LeastFactor;
     /// <summary>Mean strength over stress.</summary>
     public double SafetyFactorOnMean => MeanStrengthMPa / StressMPa;
+    /// <summary>Where force, share and factor come from.</summary>
+    public string Source => Case.Source;
 }

@@ -1,13 +1,16 @@
+using System.Text.Json.Serialization;
+
 namespace Paddle.Design.Wood;
 
 /// <summary>The values of a wood that one design uses: at its moisture, with its slope of grain, and with what the maker
 /// measured.</summary>
 public sealed record WoodInUse
 {
-    /// <summary>Identifier of the species.</summary>
-    public required string SpeciesId { get; init; }
+    /// <summary>Species id.</summary>
+    public required string Species { get; init; }
     /// <summary>Whether it is sold and carved as a softwood.</summary>
-    public required bool IsSoftwood { get; init; }
+    [JsonIgnore]
+    public bool IsSoftwood { get; init; }
     /// <summary>Moisture the values hold at, percent of ovendry mass.</summary>
     public required double MoisturePercent { get; init; }
     /// <summary>Slope of grain, rise over run.</summary>
@@ -27,7 +30,8 @@ public sealed record WoodInUse
     /// <summary>Compression strength along the grain that 19 sticks in 20 exceed, MPa.</summary>
     public required double CompressionStrengthMPa { get; init; }
     /// <summary>Mean tension strength across the grain, MPa.</summary>
-    public required double MeanCrossGrainStrengthMPa { get; init; }
+    [JsonIgnore]
+    public double MeanCrossGrainStrengthMPa { get; init; }
     /// <summary>Tension strength across the grain that 19 sticks in 20 exceed, MPa.</summary>
     public required double CrossGrainStrengthMPa { get; init; }
     /// <summary>Where each value came from, one line a value.</summary>
@@ -68,7 +72,7 @@ public sealed record WoodInUse
 
         return new WoodInUse
         {
-            SpeciesId = species.Id,
+            Species = species.Id,
             IsSoftwood = species.IsSoftwood,
             MoisturePercent = moisturePercent,
             SlopeOfGrain = slopeOfGrain,

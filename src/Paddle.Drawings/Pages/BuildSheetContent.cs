@@ -33,7 +33,7 @@ internal static class BuildSheetContent
                 ? "All lengths are in inches, sizes of wood rounded up to the next fraction; weights in ounces, grams beside. Pictures are not to scale."
                 : "All lengths are in millimetres. Pictures are not to scale."),
             new Picture(StageView.Paddle(report, units)),
-            sheet.GlueUp.Count > 0 ? new Together([new Heading(2, "Gluing up"), new Lines(sheet.GlueUp)]) : new Paragraph(Board(sheet, BoardNeed.For(sheet.Blank.ThickestSectionMm, WoodCatalogue.Find(report.Specification.Wood.SpeciesId)?.IsSoftwood ?? false))),
+            sheet.GlueUp.Count > 0 ? new Together([new Heading(2, "Gluing up"), new Lines(sheet.GlueUp)]) : new Paragraph(Board(sheet, BoardNeed.For(sheet.Blank.ThickestSectionMm, WoodCatalogue.Find(report.Specification.Wood.Species)?.IsSoftwood ?? false))),
             .. Plan(plan, units),
             new Together([new Heading(2, "Where you should be"), Overview(sheet)]),
             new Together([new Heading(2, "Have at hand"), new Lines(sheet.Tools, Look.Check)]),
@@ -46,7 +46,7 @@ internal static class BuildSheetContent
             new Heading(2, "Sanding and finish"),
             Sanding(sheet),
             .. Coats(sheet),
-            new Lines([.. Quantities(sheet.Finish, units), .. sheet.Finish.Notes, Tip(sheet.Tip, sheet.TipChosen, units)], Look.Small),
+            new Lines([.. Quantities(sheet.Finish, units), .. sheet.Finish.Notes, Tip(sheet.Tip, sheet.Tip.Chosen, units)], Look.Small),
             new Heading(2, "What the figures rest on"),
             new Lines(sheet.Assumptions, Look.Small),
             new Paragraph($"Engine {context.EngineVersion}.{(context.DesignCode is { } code ? $" Design code {code}" : "")}", Look.Small),
@@ -157,7 +157,7 @@ internal static class BuildSheetContent
             [
                 .. done.Stations.Select((station, i) => (string[])
                 [
-                    Number(station.Number, "0"), DrawnLength.Figure(station.XMm, units), station.Mark, Figure(sawn.Stations[i].HalfBreadthMm, units),
+                    Number(station.Number, "0"), DrawnLength.Figure(station.XMm, units), station.Mark ?? "", Figure(sawn.Stations[i].HalfBreadthMm, units),
                     Figure(station.HalfBreadthMm, units), .. Thinned.Select(stage => Figure(sheet.Stages[(int)stage].Stations[i].ThicknessMm, units)),
                 ]),
             ],

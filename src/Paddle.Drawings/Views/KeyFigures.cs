@@ -16,7 +16,7 @@ internal static class KeyFigures
 
     /// <summary>Name of the wood as printed.</summary>
     public static string WoodName(DesignReport report) =>
-        WoodCatalogue.Find(report.Specification.Wood.SpeciesId)?.CommonName ?? report.Specification.Wood.SpeciesId;
+        WoodCatalogue.Find(report.Specification.Wood.Species)?.CommonName ?? report.Specification.Wood.Species;
 
     /// <summary>Sizes, mass, balance, strength and origin.</summary>
     public static IReadOnlyList<KeyFigure> Of(DesignReport report, DrawingContext context)

@@ -207,7 +207,7 @@ internal sealed class StageView
         var at = Now.Stations[station];
         string[] lines =
         [
-            string.Create(CultureInfo.InvariantCulture, $"No. {at.Number}{(at.Mark.Length > 0 ? $", {at.Mark}" : "")}"), $"at {DrawnLength.Text(at.XMm, units)}",
+            string.Create(CultureInfo.InvariantCulture, $"No. {at.Number}{(at.Mark is null ? "" : $", {at.Mark}")}"), $"at {DrawnLength.Text(at.XMm, units)}",
             $"half {Up(at.HalfBreadthMm)}", $"thick {Up(at.ThicknessMm)}",
         ];
         for (var i = 0; i < lines.Length; i++) Put(lines[i], x, top + Row * i);
@@ -333,7 +333,7 @@ internal sealed class StageView
         if (build.Finish.MaskingLineMm is { } line) sketch.Line(X(line), centre - half, X(line), foot - 1, LineKind.Visible, Layer.Marks);
         Landmarks.DrawBalance(sketch, X(Landmarks.BalanceXMm(report)), centre, 1.2);
         if (build.Finish.MaskingLineMm is { } masked) Say($"Tape round the shaft {Size(masked)} from the top (upright line)");
-        if (build.TipChosen) Say($"Cloth over the last {Size(build.Tip.LengthMm)} of both faces");
+        if (build.Tip.Chosen) Say($"Cloth over the last {Size(build.Tip.LengthMm)} of both faces");
         Say($"Balance point (round sign) {DrawnLength.Rough(Now.BalanceMm.Value, units)}, aim {DrawnLength.Rough(report.Balance.TargetMm, units)}");
     }
 

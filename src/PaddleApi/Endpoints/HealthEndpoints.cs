@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Http.HttpResults;
+using PaddleApi.Contracts;
 using PaddleApi.Contracts.Health;
 using PaddleApi.Hosting;
 using PaddleApi.Hosting.Health;

@@ -1,7 +1,6 @@
 using Paddle.Design.Wood;
 using PaddleApi.Contracts;
 using PaddleApi.Contracts.Woods;
-using PaddleApi.Hosting;
 
 namespace PaddleApi.Endpoints;
 
@@ -47,7 +46,7 @@ internal static class WoodAnswers
         species.BotanicalName,
         species.IsSoftwood,
         DensityAt12KgM3(species),
-        ElasticConstants.TrueModulusMPa(species.ModulusOfElasticity12MPa),
+        TrueModulus12MPa(species),
         species.ModulusOfElasticity12MPa,
         species.ModulusOfRupture12MPa,
         species.Suitability,
@@ -57,7 +56,7 @@ internal static class WoodAnswers
     private static WoodFigures Figures(WoodSpecies species) => new(
         species.SpecificGravity12,
         species.SpecificGravityGreen,
-        ElasticConstants.TrueModulusMPa(species.ModulusOfElasticity12MPa),
+        TrueModulus12MPa(species),
         species.ModulusOfElasticity12MPa,
         species.ModulusOfElasticityGreenMPa,
         species.ModulusOfRupture12MPa,
@@ -74,6 +73,9 @@ internal static class WoodAnswers
 
     // To the kilogram: the specific gravities behind it have two figures.
     private static double DensityAt12KgM3(WoodSpecies species) => Math.Round(WoodDensity.KgM3(species, BookMoisturePercent));
+
+    // To the megapascal: the apparent modulus behind it has three or four figures.
+    private static double TrueModulus12MPa(WoodSpecies species) => Math.Round(ElasticConstants.TrueModulusMPa(species.ModulusOfElasticity12MPa));
 
     private static SourcedText Note(SafetyNote note) => new(note.Text, note.Source);
 

@@ -126,13 +126,13 @@ public class FinishTests
     {
         var report = BuildSamples.Cherry;
         var dry = MoistureInService.For(report, 12, 12);
-        Assert.Equal(report.Mass.TotalG, dry.Service.MassG, 1e-6);
-        Assert.Equal(0, dry.Service.ShiftMm, 1e-6);
-        Assert.All(dry.Sizes, size => Assert.Equal(0, size.FlatSawnMm, 12));
+        Assert.Equal(report.Mass.TotalG, dry.BareWood.MassG, 1e-6);
+        Assert.Equal(0, dry.BareWood.ShiftMm, 1e-6);
+        Assert.All(dry.Sizes, size => Assert.Equal(0, size.FlatSawnChangeMm, 12));
 
         var wet = MoistureInService.For(report, 12, 12, 20);
-        Assert.Equal(report.Mass.BladeG * 8 / 112, wet.Service.MassG - report.Mass.TotalG, 1e-6);
-        Assert.True(wet.Service.ShiftMm > 0);
+        Assert.Equal(report.Mass.BladeG * 8 / 112, wet.BareWood.MassG - report.Mass.TotalG, 1e-6);
+        Assert.True(wet.BareWood.ShiftMm > 0);
         Assert.NotEmpty(wet.Notes);
     }
 
@@ -142,7 +142,7 @@ public class FinishTests
         // Ovendry wood per volume is 1000 G_M: shaped at 8 % and brought to 12 % it weighs G_8/G_12 times the design.
         var report = BuildSamples.Cherry;
         var ratio = WoodDensity.SpecificGravityFrom12(1, 11.5, 8);
-        Assert.Equal(report.Mass.TotalG * ratio, MoistureInService.For(report, 8, 12).Service.MassG, 1e-6);
+        Assert.Equal(report.Mass.TotalG * ratio, MoistureInService.For(report, 8, 12).BareWood.MassG, 1e-6);
         Assert.True(ratio > 1);
     }
 
@@ -151,8 +151,8 @@ public class FinishTests
     {
         // 200 mm of flat-sawn cherry from 12 to 8 %: -1.978 mm (tangential 7.1 % green to ovendry, Wood Handbook table 4-3 and eq. 13-2).
         var change = MoistureInService.For(BuildSamples.Cherry, 12, 8).Sizes.Single(size => size.Id == "blade.widthMm");
-        Assert.Equal(-1.978, change.FlatSawnMm * 200 / change.BuiltMm, 3);
-        Assert.True(Math.Abs(change.QuarterSawnMm) < Math.Abs(change.FlatSawnMm));
+        Assert.Equal(-1.978, change.FlatSawnChangeMm * 200 / change.BuiltMm, 3);
+        Assert.True(Math.Abs(change.QuarterSawnChangeMm) < Math.Abs(change.FlatSawnChangeMm));
     }
 
     [Fact]

@@ -182,7 +182,7 @@ public class CopyRecoveryTests(ITestOutputHelper output)
             var prior = WoodPrior.Of(null);
             var woods = prior.Judge(CopyFitter.Find(request, CopyReadings.Of(request), prior, default));
             Assert.Equal(100, woods.Sum(wood => wood.ChancePercent), 0);
-            var own = woods.Single(wood => wood.Species == truth.Specification.Wood.SpeciesId);
+            var own = woods.Single(wood => wood.Species == truth.Specification.Wood.Species);
             first += woods[0] == own ? 1 : 0;
             chance += own.ChancePercent / 100 / Count;
         }

@@ -90,7 +90,7 @@ internal static class CopySamples
             BalanceMm = report.Finished.CentreOfMassMm,
             BenchFlex = new() { DeflectionMm = report.Flex.BenchFlexMm },
             TapHz = report.Flex.FirstFrequencyHz,
-            Species = hasSpecies ? specification.Wood.SpeciesId : null,
+            Species = hasSpecies ? specification.Wood.Species : null,
             LowerHandMm = form.Places.LowerHandMm,
         };
     }

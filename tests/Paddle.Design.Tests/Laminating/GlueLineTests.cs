@@ -80,16 +80,16 @@ public class GlueLineTests
     public void Counting_strips_and_joints()
     {
         var report = PaddleDesigner.Design(LaminatedDesignTests.Asked(LaminatedDesignTests.CedarWings));
-        var up = report.Laminate!.GlueUp;
+        var up = report.Laminate!.GlueLines;
         Assert.Equal([(1, "whole"), (2, "blade"), (2, "grip")], up.Strips.Select(strip => (strip.Count, strip.Part)));
-        Assert.Equal(4, up.Joints);
+        Assert.Equal(4, up.Count);
         var blade = up.Strips[1];
         Assert.Equal(18, report.Outline.HalfBreadthMm(blade.ToMm), 0.3);
         Assert.True(blade.FromMm > report.Specification.Form.Places.ThroatMm);
 
         // The outline crosses a line where its half-breadth is the line's, by the curve itself.
         Assert.Equal(18, report.Outline.HalfBreadthMm(blade.FromMm), 0.2);
-        TestPaddles.AssertRelative(1.2 * up.JointAreaCm2 * 1e-4 * 350, up.GlueG, 1e-12);
+        TestPaddles.AssertRelative(1.2 * up.AreaCm2 * 1e-4 * 350, up.GlueG, 1e-12);
     }
 
     [Fact]

@@ -150,8 +150,8 @@ public class GluedOnPartsTests
     {
         var report = PaddleDesigner.Design(Asked(Spruce with { TipPiece = new(TestPaddles.Wood(species), lengthMm) }, wood: "sitka-spruce"));
         Assert.DoesNotContain(report.Outcome.Unmet, aim => aim.Code.StartsWith("strength.", StringComparison.Ordinal));
-        Assert.True(report.Laminate!.Tip!.SafetyFactor < 1);
-        Assert.Equal(TestPaddles.Wood(species).CrossGrainStrengthMPa, report.Laminate.Tip.StrengthMPa / 1.1, 0.02 * report.Laminate.Tip.StrengthMPa);
+        Assert.True(report.Laminate!.TipPiece!.Bending.SafetyFactor < 1);
+        Assert.Equal(TestPaddles.Wood(species).CrossGrainStrengthMPa, report.Laminate.TipPiece.Bending.StrengthMPa / 1.1, 0.02 * report.Laminate.TipPiece.Bending.StrengthMPa);
     }
 
     // A hard tip moves balance towards it by what it weighs more, and is bent across its grain; sheets stiffer than the strips stiffen the blade.
@@ -163,13 +163,13 @@ public class GluedOnPartsTests
             PaddleDesigner.Design(Asked(Spruce with { Facing = Maple, TipPiece = Tip }, TestPaddles.UsualSizes, "sitka-spruce")));
         Assert.True(report.Mass.CentreOfMassMm > plain.Mass.CentreOfMassMm + 5);
         Assert.True(report.Flex.BenchFlexMm < plain.Flex.BenchFlexMm);
-        var (laminate, up) = (report.Laminate!, report.Laminate!.GlueUp);
-        Assert.InRange(laminate.Tip!.AtMm, report.Specification.Form.Places.OverallMm - 30 - 1e-6, report.Specification.Form.Places.OverallMm);
+        var (laminate, up) = (report.Laminate!, report.Laminate!.GlueLines);
+        Assert.InRange(laminate.TipPiece!.Bending.AtMm, report.Specification.Form.Places.OverallMm - 30 - 1e-6, report.Specification.Form.Places.OverallMm);
         Assert.InRange(laminate.Facing!.Core.SafetyFactor, 1, 20);
         Assert.Equal(laminate.Facing.Sheet.AtMm, laminate.Facing.Core.AtMm, 100.0);
-        Assert.Equal(("sugar-maple", 1, 30.0), (up.Strips[^1].SpeciesId, up.Strips[^1].Count, up.Strips[^1].WidthMm));
-        Assert.Equal(plain.Laminate!.GlueUp.Joints + 1, up.Joints);
-        Assert.Equal(plain.Laminate.GlueUp.Strips[0].LengthMm - 30, up.Strips[0].LengthMm, 1.0);
+        Assert.Equal(("sugar-maple", 1, 30.0), (up.Strips[^1].Species, up.Strips[^1].Count, up.Strips[^1].WidthMm));
+        Assert.Equal(plain.Laminate!.GlueLines.Count + 1, up.Count);
+        Assert.Equal(plain.Laminate.GlueLines.Strips[0].LengthMm - 30, up.Strips[0].LengthMm, 1.0);
         Assert.Contains(report.Cautions, caution => caution.Id == "tip-piece");
         Assert.Contains(report.Checks, check => check.Id == "construction.facing");
     }

@@ -18,10 +18,10 @@ public class WoodCostTests
     {
         var report = PaddleDesigner.Design(Ask(8, 5));
         static double Feet(StripToCut strip) => strip.Count * strip.LengthMm / 25.4 * (strip.BoardWidthMm / 25.4) * Math.Max(1, (strip.ThicknessMm + 1) / 25.4) / 144;
-        var strips = report.Laminate!.GlueUp.Strips;
+        var strips = report.Laminate!.GlueLines.Strips;
         var row = LaminateComparison.Row(report);
         Assert.Equal(strips.Sum(Feet), row.BoardFeet, 1e-9);
-        Assert.Equal(strips.Sum(strip => Feet(strip) * (strip.SpeciesId == "white-ash" ? 8 : 5)), row.WoodCost!.Value, 1e-9);
+        Assert.Equal(strips.Sum(strip => Feet(strip) * (strip.Species == "white-ash" ? 8 : 5)), row.WoodCost!.Value, 1e-9);
 
         // A board of one piece: some 63 in long, 6 in wide and 1 1/4 in thick.
         var one = LaminateComparison.OnePiece(report.Specification);

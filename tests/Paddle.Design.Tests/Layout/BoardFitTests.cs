@@ -76,7 +76,7 @@ public class BoardFitTests
         var fit = Find(board, GluedUp("white-ash", 36, 8, 52), 1);
         Assert.Equal(1, fit.Count);
         Assert.Empty(fit.ToBuy);
-        Assert.Equal(fit.Report!.Laminate!.GlueUp.Strips.Sum(strip => strip.Count), fit.Layout!.Placements.Count);
+        Assert.Equal(fit.Report!.Laminate!.GlueLines.Strips.Sum(strip => strip.Count), fit.Layout!.Placements.Count);
         Assert.Empty(fit.Layout.Unplaced);
         AssertSound(Order([board], [.. LayoutPaddle.Pieces("paddle", fit.Report, 1, false)]), fit.Layout);
     }
@@ -97,7 +97,7 @@ public class BoardFitTests
     public void Wings_narrow_with_the_blade_until_the_board_gives_both()
     {
         var asked = GluedUp("western-redcedar", 36, 60) with { Blade = new() { LengthMm = 620, WidthMm = 156 } };
-        var board = Board("board", 800, 112) with { SpeciesId = "western-redcedar", ThicknessMm = 24 };
+        var board = Board("board", 800, 112) with { Species = "western-redcedar", ThicknessMm = 24 };
         var fit = Find(board, asked, 1);
         Assert.Equal(1, fit.Count);
         var (blade, strips) = (fit.Report!.Specification.Form.Blade, fit.Report.Specification.Laminate!.Strips);
@@ -122,7 +122,7 @@ public class BoardFitTests
     [Fact]
     public void A_board_too_thin_for_its_strips_says_which_is_too_thick()
     {
-        var fit = Find(Board("board", 1700, 200) with { SpeciesId = "western-redcedar", ThicknessMm = 10 }, GluedUp("western-redcedar", 36, 60), 1);
+        var fit = Find(Board("board", 1700, 200) with { Species = "western-redcedar", ThicknessMm = 10 }, GluedUp("western-redcedar", 36, 60), 1);
         Assert.Equal(0, fit.Count);
         Assert.Contains("thick", fit.Reasons[^1], StringComparison.Ordinal);
     }

@@ -118,7 +118,7 @@ public class BoardLayoutTests
 
     private static readonly Dictionary<string, RackBoard> StoppingBoards = new()
     {
-        { "no-board-of-species", Board("board", 1700, 260) with { SpeciesId = "black-cherry" } },
+        { "no-board-of-species", Board("board", 1700, 260) with { Species = "black-cherry" } },
         { "thickness", Board("board", 1700, 260) with { ThicknessMm = 27 } },
         { "grain", Board("board", 1700, 260) with { GrainSlope = 0.06 } },
         { "length", Board("board", 1400, 260) },

@@ -27,7 +27,7 @@ public sealed class DesignRequestReaderTests
         Assert.Equal(0, specification.Form.BendDegrees);
         Assert.Equal(new PinnedSizes(), specification.Pinned);
         Assert.Equal(new(BalanceAim.LowerHand, 12, 1.3, null, null, null), specification.Aims);
-        Assert.Equal(("white-ash", 12.0, 0.04), (specification.Wood.SpeciesId, specification.Wood.MoisturePercent, specification.Wood.SlopeOfGrain));
+        Assert.Equal(("white-ash", 12.0, 0.04), (specification.Wood.Species, specification.Wood.MoisturePercent, specification.Wood.SlopeOfGrain));
     }
 
     [Fact]

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.Json;
 using Paddle.Drawings;
 using PaddleApi.Contracts.Designs;
@@ -10,19 +11,28 @@ public sealed class DesignResponseTests
 {
     private static readonly ComputedDesign Hire = DesignService.Compute(DesignExamples.HirePaddle);
     private static readonly string Text = JsonSerializer.Serialize(Hire.ToResponse("/mounted"), StrictJson.Options);
+    private static readonly JsonElement Answer = JsonDocument.Parse(Text).RootElement;
 
     [Fact]
-    public void An_answer_read_and_written_again_is_the_same() =>
-        Assert.Equal(Text, JsonSerializer.Serialize(JsonSerializer.Deserialize<DesignResponse>(Text, StrictJson.Options), StrictJson.Options));
+    public void Every_number_is_printed_as_far_as_its_unit_says()
+    {
+        var (mass, strength) = (Answer.GetProperty("mass"), Answer.GetProperty("strength"));
+        Assert.Equal(Math.Round(Hire.Report.Mass.TotalG, 1), mass.GetProperty("totalG").GetDouble());
+        Assert.Equal(Math.Round(Hire.Report.Finished.CentreOfMassMm, 2), mass.GetProperty("finishedCentreOfMassMm").GetDouble());
+        Assert.Equal(Math.Round(Hire.Report.Strength.Governing.SafetyFactor, 3), strength.GetProperty("minimumSafetyFactor").GetDouble());
+        Assert.Equal(
+            Hire.Report.Strength.Cases.Select(result => double.Parse(result.StressMPa.ToString("G3", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture)),
+            strength.GetProperty("cases").EnumerateArray().Select(result => result.GetProperty("stressMPa").GetDouble()));
+    }
 
     [Fact]
     public void Every_station_is_written_to_a_hundredth_of_a_millimetre()
     {
-        var stations = JsonSerializer.Deserialize<DesignResponse>(Text, StrictJson.Options)!.Stations;
+        var stations = Answer.GetProperty("stations").Deserialize<DesignStation[]>(StrictJson.Options)!;
         var solid = Hire.Report.Stations;
 
-        Assert.Equal(solid.Count, stations.Count);
-        for (var i = 0; i < stations.Count; i++)
+        Assert.Equal(solid.Count, stations.Length);
+        for (var i = 0; i < stations.Length; i++)
         {
             var moments = solid.Grid.Patterns[i].Moments;
             Assert.Equal(solid.X[i], stations[i].XMm, 0.00501);
@@ -38,7 +48,7 @@ public sealed class DesignResponseTests
     [Fact]
     public void Links_lead_through_the_path_that_the_service_is_mounted_on()
     {
-        var links = JsonSerializer.Deserialize<DesignResponse>(Text, StrictJson.Options)!.Links;
+        var links = Answer.GetProperty("links").Deserialize<DesignLinks>(StrictJson.Options)!;
         Assert.Equal($"/mounted/v1/designs/{Hire.Code}", links.Self);
         Assert.Equal($"{links.Self}/build", links.Build);
         Assert.Equal($"{links.Self}/build-sheet.html", links.BuildSheet);

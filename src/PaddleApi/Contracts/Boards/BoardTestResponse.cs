@@ -1,6 +1,4 @@
-using System.Text.Json.Serialization;
 using Paddle.Design.Build;
-using PaddleApi.Contracts.Numbers;
 
 namespace PaddleApi.Contracts.Boards;
 
@@ -38,9 +36,9 @@ internal sealed record BoardTestResponse(
 /// <param name="StandardUncertainty">Standard uncertainty of the value, from those of the readings, MPa.</param>
 /// <param name="TrueOverPlainBeam">What it is multiplied by to give <c>modulusMPa</c>.</param>
 internal sealed record PlainBeamFigure(
-    [property: JsonConverter(typeof(FourDigits))] double Value,
-    [property: JsonConverter(typeof(ThreeDigits))] double StandardUncertainty,
-    [property: JsonConverter(typeof(FourDigits))] double TrueOverPlainBeam);
+    double Value,
+    double StandardUncertainty,
+    double TrueOverPlainBeam);
 
 /// <summary>A property of the board beside its species; the name of the member that holds it says the unit.</summary>
 /// <param name="Value">At the board's own moisture.</param>
@@ -49,10 +47,10 @@ internal sealed record PlainBeamFigure(
 /// <param name="ZScore">Standard deviations above the species' published mean at 12 %.</param>
 /// <param name="Compared">The same in words.</param>
 internal sealed record BoardFigure(
-    [property: JsonConverter(typeof(FourDigits))] double Value,
-    [property: JsonConverter(typeof(ThreeDigits))] double StandardUncertainty,
-    [property: JsonConverter(typeof(FourDigits))] double At12Percent,
-    [property: JsonConverter(typeof(Hundredths))] double ZScore,
+    double Value,
+    double StandardUncertainty,
+    double At12Percent,
+    double ZScore,
     string Compared);
 
 /// <summary>A measured board as the member <c>wood</c> of a design request.</summary>
@@ -65,6 +63,6 @@ internal sealed record BoardFigure(
 /// </param>
 internal sealed record MeasuredWood(
     string Species,
-    [property: JsonConverter(typeof(Tenths))] double MoisturePercent,
-    [property: JsonConverter(typeof(FourDigits))] double MeasuredDensityKgM3,
-    [property: JsonConverter(typeof(FourDigits))] double? MeasuredModulusMPa);
+    double MoisturePercent,
+    double MeasuredDensityKgM3,
+    double? MeasuredModulusMPa);

@@ -1,6 +1,4 @@
-using System.Text.Json.Serialization;
 using Paddle.Design.Build;
-using PaddleApi.Contracts.Numbers;
 
 namespace PaddleApi.Contracts.Builds;
 
@@ -35,19 +33,19 @@ internal sealed record BalanceCorrectionResponse(
     string EngineVersion,
     string DesignCode,
     string Stage,
-    string Status,
+    CorrectionStatus Status,
     string Summary,
     IReadOnlyList<CorrectionDoubt> Doubts,
     string? FitsStage,
-    [property: JsonConverter(typeof(Tenths))] double? DensityKgM3,
+    double? DensityKgM3,
     CorrectionExplanation? Explanation,
-    [property: JsonConverter(typeof(Tenths))] double TargetMm,
-    [property: JsonConverter(typeof(Tenths))] double ToleranceMm,
-    CorrectionForecast? Finished,
+    double TargetMm,
+    double ToleranceMm,
+    Forecast? Finished,
     IReadOnlyList<CorrectionRemoval> Removals,
-    CorrectedPaddle? Corrected,
+    Corrected? Corrected,
     bool? Achievable,
-    CorrectionChoices? LeastBad,
+    LeastBad? LeastBad,
     IReadOnlyList<CodedNote> Advice);
 
 /// <summary>A reading that does not fit; where none is to blame by itself, the readings together, without figures.</summary>
@@ -67,13 +65,13 @@ internal sealed record CorrectionDoubt(
     string Code,
     string Text,
     string? Reading,
-    [property: JsonConverter(typeof(Tenths))] double? Value,
-    [property: JsonConverter(typeof(Tenths))] double? Expected,
-    [property: JsonConverter(typeof(Tenths))] double? Low,
-    [property: JsonConverter(typeof(Tenths))] double? High,
+    double? Value,
+    double? Expected,
+    double? Low,
+    double? High,
     string? Unit,
-    [property: JsonConverter(typeof(Tenths))] double? Deviations,
-    [property: JsonConverter(typeof(Tenths))] double? WouldFit);
+    double? Deviations,
+    double? WouldFit);
 
 /// <summary>What explains the readings.</summary>
 /// <param name="Code"><c>even-wood</c> where a density of its own is enough, else <c>uneven-wood</c>.</param>
@@ -85,28 +83,17 @@ internal sealed record CorrectionDoubt(
 /// <param name="Words">The same in words.</param>
 internal sealed record CorrectionExplanation(
     string Code,
-    [property: JsonConverter(typeof(Tenths))] double DensityUncertaintyKgM3,
-    [property: JsonConverter(typeof(Hundredths))] double EndToEndPercent,
+    double DensityUncertaintyKgM3,
+    double EndToEndPercent,
     bool UnevenNeeded,
-    [property: JsonConverter(typeof(Tenths))] double UnexplainedMm,
+    double UnexplainedMm,
     IReadOnlyList<ZoneThickness> ThicknessErrors,
     string Words);
 
 /// <summary>A thickness in a zone.</summary>
 /// <param name="Zone">The zone.</param>
 /// <param name="ThicknessMm">Full thickness, mm.</param>
-internal sealed record ZoneThickness(string Zone, [property: JsonConverter(typeof(Hundredths))] double ThicknessMm);
-
-/// <summary>A predicted finished paddle.</summary>
-/// <param name="MassG">Mass, g.</param>
-/// <param name="BalanceMm">Balance point, mm from the top of the grip.</param>
-/// <param name="StandardUncertaintyMm">Standard uncertainty of the balance point, mm.</param>
-/// <param name="ChanceInTolerance">Chance that it ends in tolerance, 0 to 1.</param>
-internal sealed record CorrectionForecast(
-    [property: JsonConverter(typeof(Tenths))] double MassG,
-    [property: JsonConverter(typeof(Tenths))] double BalanceMm,
-    [property: JsonConverter(typeof(Tenths))] double StandardUncertaintyMm,
-    [property: JsonConverter(typeof(Thousandths))] double ChanceInTolerance);
+internal sealed record ZoneThickness(string Zone, double ThicknessMm);
 
 /// <summary>Wood to take from one zone, beyond planing to plan.</summary>
 /// <param name="Zone">The zone.</param>
@@ -116,33 +103,7 @@ internal sealed record CorrectionForecast(
 /// <param name="How">Where and how to take it.</param>
 internal sealed record CorrectionRemoval(
     string Zone,
-    [property: JsonConverter(typeof(Tenths))] double MassG,
-    [property: JsonConverter(typeof(Hundredths))] double ThicknessMm,
-    [property: JsonConverter(typeof(Hundredths))] double PerFaceMm,
+    double MassG,
+    double ThicknessMm,
+    double PerFaceMm,
     string How);
-
-/// <summary>The paddle after the correction, its strength computed again on the thinned solid.</summary>
-/// <param name="MassG">Mass, g.</param>
-/// <param name="BalanceMm">Balance point, mm from the top of the grip.</param>
-/// <param name="ChanceInTolerance">Chance that it ends in tolerance, 0 to 1.</param>
-/// <param name="MinimumSafetyFactor">Least safety factor of all load cases.</param>
-/// <param name="GoverningCase">The case that has it.</param>
-/// <param name="BenchFlexMm">Bench flex, mm.</param>
-internal sealed record CorrectedPaddle(
-    [property: JsonConverter(typeof(Tenths))] double MassG,
-    [property: JsonConverter(typeof(Tenths))] double BalanceMm,
-    [property: JsonConverter(typeof(Thousandths))] double ChanceInTolerance,
-    [property: JsonConverter(typeof(Thousandths))] double MinimumSafetyFactor,
-    string GoverningCase,
-    [property: JsonConverter(typeof(Hundredths))] double BenchFlexMm);
-
-/// <summary>What is left when wood would have to be put back.</summary>
-/// <param name="AcceptOffsetMm">Offset from the aim to live with, mm; negative grip-heavy.</param>
-/// <param name="MoveLowerHandMm">How far to move the lower-hand mark, mm towards the tip; negative towards the grip.</param>
-/// <param name="AddAtTipG">Cloth and resin to add at the tip, g; null when it is blade-heavy.</param>
-/// <param name="AddAtGripG">Mass to add at the grip, g; null when it is grip-heavy.</param>
-internal sealed record CorrectionChoices(
-    [property: JsonConverter(typeof(Tenths))] double AcceptOffsetMm,
-    [property: JsonConverter(typeof(Tenths))] double MoveLowerHandMm,
-    [property: JsonConverter(typeof(Tenths))] double? AddAtTipG,
-    [property: JsonConverter(typeof(Tenths))] double? AddAtGripG);

@@ -21,7 +21,7 @@ internal static class BalanceCorrectionResponses
             engineVersion,
             designCode,
             BuildStages.Id(stage),
-            CorrectionStatuses.Id(correction.Status),
+            correction.Status,
             words.Summary,
             [.. words.Doubts.Select((note, i) => Doubt(note, correction.Doubt!.Readings.ElementAtOrDefault(i)))],
             correction.Doubt?.FitsStage is { } other ? BuildStages.Id(other) : null,
@@ -29,24 +29,14 @@ internal static class BalanceCorrectionResponses
             outlook is null ? null : Explanation(outlook.Explanation, words.Explanation!),
             correction.AimMm,
             correction.ToleranceMm,
-            outlook?.Finished is { } finished
-                ? new(finished.MassG, finished.BalanceMm, finished.StandardUncertaintyMm, finished.ChanceInTolerance)
-                : null,
+            outlook?.Finished,
             [
                 .. correction.Removals.Select(cut => new CorrectionRemoval(
                     CorrectionZones.Id(cut.Zone), cut.MassG, cut.ThicknessMm, cut.PerFaceMm, words.How(cut))),
             ],
-            outlook?.Corrected is { } corrected
-                ? new(
-                    corrected.MassG,
-                    corrected.BalanceMm,
-                    corrected.ChanceInTolerance,
-                    corrected.Weakest.SafetyFactor,
-                    corrected.Weakest.Case.Id,
-                    corrected.BenchFlexMm)
-                : null,
+            outlook?.Corrected,
             outlook?.Achievable,
-            outlook?.LeastBad is { } left ? new(left.AcceptOffsetMm, left.MoveLowerHandMm, left.AddAtTipG, left.AddAtGripG) : null,
+            outlook?.LeastBad,
             words.Advice);
     }
 

@@ -1,6 +1,6 @@
 using Paddle.Design.Comparison;
 using Paddle.Design.Request;
-using PaddleApi.Contracts.Designs;
+using Paddle.Design.Balance;
 
 namespace PaddleApi.Contracts.Comparisons;
 
@@ -53,4 +53,4 @@ internal sealed record ComparisonLinks(string Self, string Drawing);
 /// <param name="UnmetAims">The aims missed, the gravest first.</param>
 /// <param name="Warnings">Names of its checks that warn or fail.</param>
 internal sealed record ComparedDesign(
-    string Id, string? Label, string DesignCode, string Outcome, IReadOnlyList<DesignUnmetAim> UnmetAims, IReadOnlyList<string> Warnings);
+    string Id, string? Label, string DesignCode, string Outcome, IReadOnlyList<UnmetAim> UnmetAims, IReadOnlyList<string> Warnings);

@@ -1,6 +1,7 @@
 using System.Buffers;
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using Paddle.Design.Solid;
 using PaddleApi.Contracts.Numbers;
 
 namespace PaddleApi.Contracts.Designs;
@@ -20,7 +21,21 @@ internal readonly record struct DesignStation(
     double EdgeHalfThicknessMm,
     double CrownExponent,
     double CrownPower,
-    double CentreOffsetMm);
+    double CentreOffsetMm)
+{
+    /// <summary>Every printed place of a solid.</summary>
+    public static DesignStation[] Of(PaddleSolid solid)
+    {
+        var stations = new DesignStation[solid.Count];
+        for (var i = 0; i < stations.Length; i++)
+        {
+            var shape = solid.Grid.Patterns[i].Moments;
+            stations[i] = new(solid.X[i], solid.HalfWidth[i], solid.HalfThickness[i], solid.EdgeHalfThickness[i], shape.P, shape.R, solid.CentreOffsetMm(i));
+        }
+
+        return stations;
+    }
+}
 
 /// <summary>Writes all stations in one piece: they are nine tenths of the numbers of a report. mm to 0.01, exponents to 0.0001.</summary>
 internal sealed class StationsConverter : JsonConverter<IReadOnlyList<DesignStation>>

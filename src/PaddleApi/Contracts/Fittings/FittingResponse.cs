@@ -1,5 +1,5 @@
+using Paddle.Design.Fitting;
 using Paddle.Design.Request;
-using PaddleApi.Contracts.Designs;
 
 namespace PaddleApi.Contracts.Fittings;
 
@@ -35,7 +35,7 @@ internal sealed record FittingResponse(
     LengthRuleSpread LengthRules,
     IReadOnlyList<string> Reasons,
     IReadOnlyList<FittingAlternativeDesign> Alternatives,
-    IReadOnlyList<DesignCaution> Cautions,
+    IReadOnlyList<FittingCaution> Cautions,
     DesignRequest Design);
 
 /// <summary>A length with the band in which it lies for two people in three, mm.</summary>

@@ -1,6 +1,5 @@
 using Paddle.Design.Fitting;
 using Paddle.Design.Request;
-using PaddleApi.Contracts.Designs;
 
 namespace PaddleApi.Contracts.Fittings;
 
@@ -30,7 +29,7 @@ internal static class FittingResponses
             Spread(advice.Spread),
             advice.Reasons,
             [.. advice.Alternatives.Select(other => new FittingAlternativeDesign(other.Id, other.Reason, other.Design.ToRequest()))],
-            [.. advice.Cautions.Select(caution => new DesignCaution(caution.Id, caution.Text, caution.Source))],
+            advice.Cautions,
             advice.Design.ToRequest());
     }
 

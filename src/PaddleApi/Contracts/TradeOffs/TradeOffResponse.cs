@@ -1,5 +1,5 @@
 using System.Text.Json;
-using PaddleApi.Contracts.Designs;
+using Paddle.Design.Balance;
 
 namespace PaddleApi.Contracts.TradeOffs;
 
@@ -31,7 +31,7 @@ internal sealed record TradeOffDesign(
     IReadOnlyList<double>? Figures = null,
     string? DesignCode = null,
     int? BeatenBy = null,
-    IReadOnlyList<DesignUnmetAim>? UnmetAims = null,
+    IReadOnlyList<UnmetAim>? UnmetAims = null,
     IReadOnlyList<TradeOffRefusal>? Refused = null);
 
 /// <summary>Why a combination is refused.</summary>

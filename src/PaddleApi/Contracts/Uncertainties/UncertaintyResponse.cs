@@ -1,6 +1,4 @@
-using System.Text.Json.Serialization;
 using Paddle.Design.Uncertainty;
-using PaddleApi.Contracts.Numbers;
 
 namespace PaddleApi.Contracts.Uncertainties;
 
@@ -21,8 +19,8 @@ internal sealed record UncertaintyResponse(
     int Samples,
     int Seed,
     double PlaningErrorMm,
-    [property: JsonConverter(typeof(FourDigits))] double BreakChance,
-    [property: JsonConverter(typeof(ThreeDigits))] double BreakChanceStandardError,
+    double BreakChance,
+    double BreakChanceStandardError,
     IReadOnlyList<UncertainFigure> Figures,
     IReadOnlyList<UncertainCheck> Checks,
     IReadOnlyList<SourcedText> Assumptions)
@@ -46,7 +44,7 @@ internal sealed record UncertaintyResponse(
 
     /// <summary>The answer of the contract.</summary>
     public static UncertaintyResponse From(UncertaintyReport report, string designCode, int samples, int seed, double planingErrorMm) => new(
-        Hosting.EngineVersion.Text, designCode, samples, seed, planingErrorMm, report.AnyBreak.Value, report.AnyBreak.StandardError,
+        Contracts.EngineVersion.Text, designCode, samples, seed, planingErrorMm, report.AnyBreak.Value, report.AnyBreak.StandardError,
         [.. report.Figures.Select(figure => new UncertainFigure(
             figure.Pointer, figure.Unit, figure.Designed, figure.Mean, figure.StandardDeviation, figure.P05, figure.P50, figure.P95))],
         [.. report.Checks.Select(check => new UncertainCheck(check.Id, check.Fail.Value, check.Fail.StandardError, check.Break?.Value, check.Break?.StandardError))],
@@ -65,12 +63,12 @@ internal sealed record UncertaintyResponse(
 internal sealed record UncertainFigure(
     string Pointer,
     string Unit,
-    [property: JsonConverter(typeof(FourDigits))] double Designed,
-    [property: JsonConverter(typeof(FourDigits))] double Mean,
-    [property: JsonConverter(typeof(FourDigits))] double StandardDeviation,
-    [property: JsonConverter(typeof(FourDigits))] double P05,
-    [property: JsonConverter(typeof(FourDigits))] double P50,
-    [property: JsonConverter(typeof(FourDigits))] double P95);
+    double Designed,
+    double Mean,
+    double StandardDeviation,
+    double P05,
+    double P50,
+    double P95);
 
 /// <summary>How often a check fails.</summary>
 /// <param name="Id">Name of the check.</param>
@@ -80,7 +78,7 @@ internal sealed record UncertainFigure(
 /// <param name="BreakChanceStandardError">Standard error of that chance.</param>
 internal sealed record UncertainCheck(
     string Id,
-    [property: JsonConverter(typeof(FourDigits))] double FailChance,
-    [property: JsonConverter(typeof(ThreeDigits))] double FailChanceStandardError,
-    [property: JsonConverter(typeof(FourDigits))] double? BreakChance,
-    [property: JsonConverter(typeof(ThreeDigits))] double? BreakChanceStandardError);
+    double FailChance,
+    double FailChanceStandardError,
+    double? BreakChance,
+    double? BreakChanceStandardError);

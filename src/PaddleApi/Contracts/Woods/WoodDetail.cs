@@ -1,6 +1,4 @@
-using System.Text.Json.Serialization;
 using Paddle.Design.Wood;
-using PaddleApi.Contracts.Numbers;
 
 namespace PaddleApi.Contracts.Woods;
 
@@ -51,7 +49,7 @@ internal sealed record WoodDetail(
 internal sealed record WoodFigures(
     double SpecificGravity12,
     double? SpecificGravityGreen,
-    [property: JsonConverter(typeof(FourDigits))] double Modulus12MPa,
+    double Modulus12MPa,
     double ApparentModulus12MPa,
     double? ApparentModulusGreenMPa,
     double ModulusOfRupture12MPa,

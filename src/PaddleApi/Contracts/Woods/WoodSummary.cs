@@ -1,6 +1,4 @@
-using System.Text.Json.Serialization;
 using Paddle.Design.Wood;
-using PaddleApi.Contracts.Numbers;
 
 namespace PaddleApi.Contracts.Woods;
 
@@ -22,7 +20,7 @@ internal sealed record WoodSummary(
     string BotanicalName,
     bool IsSoftwood,
     double DensityAt12KgM3,
-    [property: JsonConverter(typeof(FourDigits))] double Modulus12MPa,
+    double Modulus12MPa,
     double ApparentModulus12MPa,
     double ModulusOfRupture12MPa,
     Suitability Suitability,

@@ -1,4 +1,5 @@
 using Paddle.Design.Layout;
+using PaddleApi.Contracts;
 using PaddleApi.Contracts.Designs;
 using PaddleApi.Endpoints.Designs;
 using PaddleApi.Hosting;

@@ -1,9 +1,9 @@
+using PaddleApi.Contracts;
 using System.Globalization;
 using Paddle.Design.Build;
 using Paddle.Design.Request;
 using PaddleApi.Contracts.Boards;
 using PaddleApi.Contracts.Problems;
-using PaddleApi.Hosting;
 using PaddleApi.Validation.Designs;
 
 namespace PaddleApi.Endpoints.Boards;
@@ -28,7 +28,7 @@ internal static class BoardTestAnswers
                 : null,
             test.Stiffness is { } stiff ? Figure(stiff.ModulusMPa) : null,
             test.Stiffness is { } apparent ? Figure(apparent.ApparentModulusMPa) : null,
-            new(reading.SpeciesId, reading.MoisturePercent, test.DensityKgM3.Value, test.Stiffness?.ApparentModulusMPa.Value),
+            new(reading.Species, reading.MoisturePercent, test.DensityKgM3.Value, test.Stiffness?.ApparentModulusMPa.Value),
             test.Corrections,
             [.. test.Warnings, .. Unpasteable(test, reading)]);
     }
@@ -38,7 +38,7 @@ internal static class BoardTestAnswers
     {
         var pasted = new WoodRequest
         {
-            Species = reading.SpeciesId,
+            Species = reading.Species,
             MoisturePercent = reading.MoisturePercent,
             MeasuredDensityKgM3 = test.DensityKgM3.Value,
             MeasuredModulusMPa = test.Stiffness?.ApparentModulusMPa.Value,

@@ -1,3 +1,4 @@
+using PaddleApi.Contracts;
 using System.Text;
 using Paddle.Design.Build;
 using Paddle.Drawings;

@@ -152,10 +152,9 @@ internal static class BuildEndpoints
     private static BuildResponse ToResponse(ComputedDesign design, BuildSheet sheet, BoardPlan? plan, BuildQuery query, PathString pathBase)
     {
         var root = $"{pathBase.ToUriComponent()}{DesignAddresses.Root}/{design.Code}";
-        return BuildResponses.From(
+        return BuildResponse.Of(
             sheet,
             design.Resolved.Request.Label,
-            EngineVersion.Text,
             design.Code,
             new(
                 $"{root}/{DesignAddresses.Build}{query.Canonical.ToUriComponent()}",

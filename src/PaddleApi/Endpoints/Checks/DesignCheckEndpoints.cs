@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.Extensions.Options;
+using PaddleApi.Contracts;
 using PaddleApi.Contracts.Checks;
 using PaddleApi.Endpoints.Designs;
 using PaddleApi.Hosting;

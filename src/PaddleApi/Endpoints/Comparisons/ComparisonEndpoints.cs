@@ -1,3 +1,4 @@
+using PaddleApi.Contracts;
 using System.Text;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Paddle.Design.Checks;
@@ -5,7 +6,6 @@ using Paddle.Design.Comparison;
 using Paddle.Design.Units;
 using Paddle.Drawings;
 using PaddleApi.Contracts.Comparisons;
-using PaddleApi.Contracts.Designs;
 using PaddleApi.Endpoints.Designs;
 
 using PaddleApi.Hosting;
@@ -124,7 +124,7 @@ internal static class ComparisonEndpoints
     }
 
     private static ComparedDesign Entry(ComparedPaddle paddle, ComputedDesign design) => new(
-        paddle.Id, design.Resolved.Request.Label, design.Code, DesignResponses.OutcomeName(paddle.Report.Outcome), DesignResponses.UnmetAims(paddle.Report.Outcome),
+        paddle.Id, design.Resolved.Request.Label, design.Code, paddle.Report.Outcome.Word, paddle.Report.Outcome.Unmet,
         [.. paddle.Report.Checks.Where(check => check.Status != CheckStatus.Pass).Select(check => check.Id)]);
 
     private static ContentHttpResult Draw(IEnumerable<string> ids, IReadOnlyList<ComputedDesign> designs, string? label) => TypedResults.Text(

@@ -1,3 +1,4 @@
+using PaddleApi.Contracts;
 using System.Text.Json.Serialization;
 using Paddle.Design.Copying;
 using Paddle.Design.Request;

@@ -2,7 +2,6 @@ using System.Text.Json;
 using Paddle.Design;
 using Paddle.Design.Request;
 using PaddleApi.Contracts.Designs;
-using PaddleApi.Hosting;
 using PaddleApi.Hosting.Caching;
 using PaddleApi.Hosting.Json;
 using PaddleApi.Hosting.Problems;
@@ -16,7 +15,7 @@ internal sealed record ComputedDesign(ResolvedDesign Resolved, DesignReport Repo
 {
     /// <summary>The answer of the contract.</summary>
     public DesignResponse ToResponse(PathString pathBase) =>
-        DesignResponses.From(Resolved, Report, EngineVersion.Text, Code, DesignAddresses.Links(pathBase, Code));
+        DesignResponse.Of(Resolved, Report, Code, DesignAddresses.Links(pathBase, Code));
 
     /// <summary>The answer as it is served, for who reads single figures out of it by JSON Pointer.</summary>
     public JsonElement ToJson() => JsonSerializer.SerializeToElement(ToResponse(default), StrictJson.Options);

@@ -1,4 +1,5 @@
 using Paddle.Design;
+using PaddleApi.Contracts;
 using PaddleApi.Contracts.Fittings;
 using PaddleApi.Hosting;
 using PaddleApi.Hosting.Callers;

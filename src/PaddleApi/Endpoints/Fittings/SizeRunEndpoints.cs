@@ -1,3 +1,4 @@
+using PaddleApi.Contracts;
 using System.Text;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.Extensions.Options;

@@ -1,3 +1,4 @@
+using PaddleApi.Contracts;
 using System.Globalization;
 using System.Text;
 using Paddle.Drawings;

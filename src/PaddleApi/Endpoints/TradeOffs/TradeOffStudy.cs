@@ -1,10 +1,9 @@
+using PaddleApi.Contracts;
 using System.Text.Json;
-using PaddleApi.Contracts.Designs;
 using PaddleApi.Contracts.Numbers;
 using PaddleApi.Contracts.Problems;
 using PaddleApi.Contracts.TradeOffs;
 using PaddleApi.Endpoints.Designs;
-using PaddleApi.Hosting;
 using PaddleApi.Validation;
 
 namespace PaddleApi.Endpoints.TradeOffs;
@@ -43,7 +42,7 @@ internal static class TradeOffStudy
                 return (null, [(place, new("A design's report has no number there.", FaultValue.Show(pointers[missing])))]);
             }
 
-            var unmet = DesignResponses.UnmetAims(design.Report.Outcome);
+            var unmet = design.Report.Outcome.Unmet;
             rows[n] = new(varied, "closest", [.. figures.Select(figure => figure!.Value)], design.Code, UnmetAims: unmet.Count > 0 ? unmet : null);
         }
 

@@ -1,3 +1,4 @@
+using PaddleApi.Contracts;
 using System.Buffers.Text;
 using System.Security.Cryptography;
 using System.Text;

@@ -3,6 +3,7 @@ using System.Text.Json;
 using System.Text.Json.Serialization;
 using System.Text.Json.Serialization.Metadata;
 using PaddleApi.Contracts.Designs;
+using PaddleApi.Contracts.Numbers;
 
 namespace PaddleApi.Hosting.Json;
 
@@ -49,6 +50,8 @@ internal static class StrictJson
         options.Converters.Add(new ExactEnumConverter());
         options.Converters.Add(new FilledListConverter());
         options.TypeInfoResolverChain.Insert(0, DesignJson.Default);
+        for (var i = 0; i < options.TypeInfoResolverChain.Count; i++)
+            options.TypeInfoResolverChain[i] = options.TypeInfoResolverChain[i].WithAddedModifier(PrintedNumbers.Round);
     }
 
     private static JsonSerializerOptions Create()

@@ -1,7 +1,7 @@
 using Paddle.Design.Request;
 using Paddle.Drawings;
+using PaddleApi.Contracts;
 using PaddleApi.Contracts.Designs;
-using PaddleApi.Hosting;
 using PaddleApi.Hosting.Problems;
 using PaddleApi.Hosting.Requests;
 using PaddleApi.Validation;

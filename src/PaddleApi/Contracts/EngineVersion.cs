@@ -2,7 +2,7 @@ using System.Reflection;
 using Paddle.Design;
 using Paddle.Drawings;
 
-namespace PaddleApi.Hosting;
+namespace PaddleApi.Contracts;
 
 /// <summary>Which engine computed an answer.</summary>
 internal static class EngineVersion
