@@ -1,6 +1,6 @@
+using Paddle.Design.Balance;
 using Paddle.Design.Comparison;
 using Paddle.Design.Request;
-using Paddle.Design.Balance;
 
 namespace PaddleApi.Contracts.Comparisons;
 

@@ -1,9 +1,9 @@
-using PaddleApi.Contracts;
 using System.Text;
 using System.Text.Json.Serialization;
 using Paddle.Design.Fitting;
 using Paddle.Design.Layout;
 using Paddle.Drawings;
+using PaddleApi.Contracts;
 using PaddleApi.Contracts.Problems;
 using PaddleApi.Endpoints.Designs;
 using PaddleApi.Hosting;

@@ -1,7 +1,7 @@
-using PaddleApi.Contracts;
 using System.Globalization;
 using Paddle.Design.Build;
 using Paddle.Design.Request;
+using PaddleApi.Contracts;
 using PaddleApi.Contracts.Boards;
 using PaddleApi.Contracts.Problems;
 using PaddleApi.Validation.Designs;

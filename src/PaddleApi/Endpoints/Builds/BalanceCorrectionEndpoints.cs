@@ -1,7 +1,7 @@
-using PaddleApi.Contracts;
 using System.Text;
 using Paddle.Design.Build;
 using Paddle.Drawings;
+using PaddleApi.Contracts;
 using PaddleApi.Contracts.Builds;
 using PaddleApi.Contracts.Problems;
 using PaddleApi.Endpoints.Designs;

@@ -1,13 +1,12 @@
-using PaddleApi.Contracts;
 using System.Text;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Paddle.Design.Checks;
 using Paddle.Design.Comparison;
 using Paddle.Design.Units;
 using Paddle.Drawings;
+using PaddleApi.Contracts;
 using PaddleApi.Contracts.Comparisons;
 using PaddleApi.Endpoints.Designs;
-
 using PaddleApi.Hosting;
 using PaddleApi.Hosting.Caching;
 using PaddleApi.Hosting.Callers;

@@ -1,7 +1,7 @@
-using PaddleApi.Contracts;
 using System.Text.Json.Serialization;
 using Paddle.Design.Copying;
 using Paddle.Design.Request;
+using PaddleApi.Contracts;
 using PaddleApi.Contracts.Problems;
 using PaddleApi.Endpoints.Designs;
 using PaddleApi.Hosting;

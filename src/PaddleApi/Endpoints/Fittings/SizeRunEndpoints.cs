@@ -1,4 +1,3 @@
-using PaddleApi.Contracts;
 using System.Text;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.Extensions.Options;
@@ -6,6 +5,7 @@ using Paddle.Design.Fitting;
 using Paddle.Design.Request;
 using Paddle.Design.Units;
 using Paddle.Drawings;
+using PaddleApi.Contracts;
 using PaddleApi.Contracts.SizeRuns;
 using PaddleApi.Hosting;
 using PaddleApi.Hosting.Callers;

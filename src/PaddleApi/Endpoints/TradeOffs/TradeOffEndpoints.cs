@@ -1,7 +1,7 @@
-using PaddleApi.Contracts;
 using System.Globalization;
 using System.Text;
 using Paddle.Drawings;
+using PaddleApi.Contracts;
 using PaddleApi.Contracts.Numbers;
 using PaddleApi.Contracts.TradeOffs;
 using PaddleApi.Hosting;

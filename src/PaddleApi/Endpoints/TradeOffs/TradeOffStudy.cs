@@ -1,5 +1,5 @@
-using PaddleApi.Contracts;
 using System.Text.Json;
+using PaddleApi.Contracts;
 using PaddleApi.Contracts.Numbers;
 using PaddleApi.Contracts.Problems;
 using PaddleApi.Contracts.TradeOffs;

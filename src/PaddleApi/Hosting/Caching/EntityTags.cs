@@ -1,7 +1,7 @@
-using PaddleApi.Contracts;
 using System.Buffers.Text;
 using System.Security.Cryptography;
 using System.Text;
+using PaddleApi.Contracts;
 
 namespace PaddleApi.Hosting.Caching;
 
