@@ -87,7 +87,7 @@ public partial class BuildSheetPageTests
         var sheet = BuildSheet.For(report).Stages[^1].Stations;
         var csv = Encoding.UTF8.GetString(Written("offsets.csv", report, context)).Split("\r\n")[1..^1].Select(line => line.Split(',')).ToList();
         Assert.Equal(csv.Select(row => row[inInches ? 5 : 1]), sheet.Select(station => inInches ? DrawnLength.Figure(station.XMm, units) : $"{station.XMm:0.00}"));
-        Assert.Equal(csv.Select(row => row[0]), sheet.Select(station => station.Mark));
+        Assert.Equal(csv.Select(row => row[0]), sheet.Select(station => station.Mark ?? ""));
 
         var letters = XDocument.Parse(Encoding.UTF8.GetString(Written("half-template.svg", report, context))).Descendants(SvgReader.Svg + "text").Select(text => text.Value).ToList();
         foreach (var station in sheet.Skip(1).SkipLast(1))

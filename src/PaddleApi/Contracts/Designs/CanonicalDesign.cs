@@ -1,4 +1,5 @@
 using System.Buffers;
+using System.Reflection;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using Paddle.Design.Request;
@@ -7,16 +8,36 @@ namespace PaddleApi.Contracts.Designs;
 
 /// <summary>
 /// The one spelling of a design: a JSON array of its values in a fixed order, nulls at the end left off. Names would cost more than the
-/// values; no default is left out, so that a code keeps its shape when a default changes. Members added to the contract later go at the
-/// end: older codes then still read, with null in their place.
+/// values; no default is left out, so that a code keeps its shape when a default changes.
 /// </summary>
 internal static class CanonicalDesign
 {
+    // Written and read in this order. Members added to the contract later go at the end: older codes then still read, with null in their place.
+    private static readonly Member[] Members =
+    [
+        .. """
+            HandSpacingMm FreeboardMm OverallLengthMm
+            Blade.Family Blade.LengthMm Blade.WidthMm Blade.WidestAt Blade.Fullness
+            Blade.ThroatThicknessMm Blade.MiddleThicknessMm Blade.TipThicknessMm Blade.EdgeThicknessMm
+            Shaft.WidthMm Shaft.ThicknessMm Shaft.UpperWidthMm Shaft.UpperThicknessMm Shaft.BendDegrees
+            Grip.Style Grip.WidthMm Grip.LengthMm Grip.ThicknessMm Grip.Faces Grip.HollowDepthMm
+            Wood.Species Wood.MoisturePercent Wood.SlopeOfGrain Wood.Treatment
+            Construction.Kind
+            Aims.BalanceAt Aims.BalanceToleranceMm Aims.MinimumSafetyFactor
+            Loads.BodyMassKg Loads.TouringStrokeN Loads.HardStrokeN Loads.BraceN Loads.PushOffAxialN Loads.PushOffSideN Loads.EdgePressN
+            Drawing.Units
+            Label Wood.MeasuredDensityKgM3 Wood.MeasuredModulusMPa Aims.BenchFlexMm.Min Aims.BenchFlexMm.Max Aims.MaximumMassG Blade.Offsets
+            Loads.Duty Finish.Blade Finish.BladeCoats Finish.Shaft Finish.ShaftCoats Finish.TipReinforcement SolvedBefore Wood.BoardThicknessMm
+            Construction.IsMirrored Construction.Adhesive Construction.Strips
+            Construction.TipPiece.Species Construction.TipPiece.LengthMm Construction.Facing.Species Construction.Facing.ThicknessMm
+            """.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries).Select(path => new Member(path)),
+    ];
+
     // A bit for each of the nine sizes is the largest whole number in a code.
     private const int MostCount = (1 << 9) - 1;
 
     // Offsets and strips are the only lists within the list.
-    private const int Depth = 2;
+    private static readonly JsonReaderOptions Reading = new() { MaxDepth = 2 };
 
     private static readonly JsonWriterOptions Writing = new()
     {
@@ -27,77 +48,11 @@ internal static class CanonicalDesign
 
     internal static byte[] Write(DesignRequest design)
     {
+        var values = Array.ConvertAll(Members, member => member.Of(design));
         var buffer = new ArrayBufferWriter<byte>(512);
         using var json = new Utf8JsonWriter(buffer, Writing);
-        var list = new ValueWriter(json);
-        var (blade, shaft, grip, wood) = (design.Blade!, design.Shaft!, design.Grip!, design.Wood!);
-        var (aims, loads) = (design.Aims!, design.Loads!);
         json.WriteStartArray();
-        list.Add(design.HandSpacingMm);
-        list.Add(design.FreeboardMm);
-        list.Add(design.OverallLengthMm);
-        list.Add(blade.Family);
-        list.Add(blade.LengthMm);
-        list.Add(blade.WidthMm);
-        list.Add(blade.WidestAt);
-        list.Add(blade.Fullness);
-        list.Add(blade.ThroatThicknessMm);
-        list.Add(blade.MiddleThicknessMm);
-        list.Add(blade.TipThicknessMm);
-        list.Add(blade.EdgeThicknessMm);
-        list.Add(shaft.WidthMm);
-        list.Add(shaft.ThicknessMm);
-        list.Add(shaft.UpperWidthMm);
-        list.Add(shaft.UpperThicknessMm);
-        list.Add(shaft.BendDegrees);
-        list.Add(grip.Style);
-        list.Add(grip.WidthMm);
-        list.Add(grip.LengthMm);
-        list.Add(grip.ThicknessMm);
-        list.Add(grip.Faces);
-        list.Add(grip.HollowDepthMm);
-        list.Add(wood.Species);
-        list.Add(wood.MoisturePercent);
-        list.Add(wood.SlopeOfGrain);
-        list.Add(wood.Treatment);
-        list.Add(design.Construction!.Kind);
-        list.Add(aims.BalanceAt);
-        list.Add(aims.BalanceToleranceMm);
-        list.Add(aims.MinimumSafetyFactor);
-        list.Add(loads.BodyMassKg);
-        list.Add(loads.TouringStrokeN);
-        list.Add(loads.HardStrokeN);
-        list.Add(loads.BraceN);
-        list.Add(loads.PushOffAxialN);
-        list.Add(loads.PushOffSideN);
-        list.Add(loads.EdgePressN);
-        list.Add(design.Drawing!.Units);
-        // Seldom given: at the end, where nulls cost nothing.
-        list.Add(design.Label);
-        list.Add(wood.MeasuredDensityKgM3);
-        list.Add(wood.MeasuredModulusMPa);
-        list.Add(aims.BenchFlexMm?.Min);
-        list.Add(aims.BenchFlexMm?.Max);
-        list.Add(aims.MaximumMassG);
-        list.Add(blade.Offsets);
-        // Since engine 0.2: a code without them takes today's defaults, its sizes stay.
-        list.Add(loads.Duty);
-        list.Add(design.Finish!.Blade);
-        list.Add(design.Finish.BladeCoats);
-        list.Add(design.Finish.Shaft);
-        list.Add(design.Finish.ShaftCoats);
-        list.Add(design.Finish.TipReinforcement);
-        list.Add(design.SolvedBefore);
-        list.Add(wood.BoardThicknessMm);
-        // Since engine 0.3: of a glued-up paddle only.
-        list.Add(design.Construction.IsMirrored is { } isMirrored ? isMirrored ? 1 : 0 : null);
-        list.Add(design.Construction.Adhesive);
-        list.Add(design.Construction.Strips);
-        // Since engine 0.4: what is glued onto the strips.
-        list.Add(design.Construction.TipPiece?.Species);
-        list.Add(design.Construction.TipPiece?.LengthMm);
-        list.Add(design.Construction.Facing?.Species);
-        list.Add(design.Construction.Facing?.ThicknessMm);
+        foreach (var value in values.AsSpan(0, 1 + Array.FindLastIndex(values, value => value is not null))) Write(json, value);
         json.WriteEndArray();
         json.Flush();
         return buffer.WrittenSpan.ToArray();
@@ -108,9 +63,30 @@ internal static class CanonicalDesign
     {
         try
         {
-            var list = new ValueReader(text, Depth);
-            var request = Read(ref list);
-            return list.IsAtEnd() ? request : null;
+            var json = new Utf8JsonReader(text, Reading);
+            Expect(json.Read() && json.TokenType == JsonTokenType.StartArray);
+            var design = new DesignRequest
+            {
+                Blade = new(),
+                Shaft = new(),
+                Grip = new(),
+                Wood = new(),
+                Finish = new(),
+                Construction = new(),
+                Aims = new() { BenchFlexMm = new() },
+                Loads = new(),
+                Drawing = new(),
+            };
+            Expect(json.Read());
+            foreach (var member in Members)
+            {
+                if (json.TokenType == JsonTokenType.EndArray) break;
+                if (json.TokenType != JsonTokenType.Null) member.Set(design, Value(ref json, member.Type));
+                Expect(json.Read());
+            }
+
+            // A value more than this version knows was written by a later one; to drop it would be to build another paddle.
+            return json.TokenType == JsonTokenType.EndArray && !json.Read() ? design : null;
         }
         catch (JsonException)
         {
@@ -118,269 +94,151 @@ internal static class CanonicalDesign
         }
     }
 
-    // The members of an initialiser are set in the order they stand in: it must be the order of Write.
-    private static DesignRequest Read(ref ValueReader list)
+    private static void Write(Utf8JsonWriter json, object? value)
     {
-        var (spacing, freeboard, overall) = (list.Number(), list.Number(), list.Number());
-        var blade = new BladeRequest
+        switch (value)
         {
-            Family = list.Text(),
-            LengthMm = list.Number(),
-            WidthMm = list.Number(),
-            WidestAt = list.Number(),
-            Fullness = list.Number(),
-            ThroatThicknessMm = list.Number(),
-            MiddleThicknessMm = list.Number(),
-            TipThicknessMm = list.Number(),
-            EdgeThicknessMm = list.Number(),
-        };
-        var shaft = new ShaftRequest
-        {
-            WidthMm = list.Number(),
-            ThicknessMm = list.Number(),
-            UpperWidthMm = list.Number(),
-            UpperThicknessMm = list.Number(),
-            BendDegrees = list.Number(),
-        };
-        var grip = new GripRequest
-        {
-            Style = list.Text(),
-            WidthMm = list.Number(),
-            LengthMm = list.Number(),
-            ThicknessMm = list.Number(),
-            Faces = list.Text(),
-            HollowDepthMm = list.Number(),
-        };
-        var wood = new WoodRequest
-        {
-            Species = list.Text(),
-            MoisturePercent = list.Number(),
-            SlopeOfGrain = list.Number(),
-            Treatment = list.Text(),
-        };
-        var construction = new ConstructionRequest { Kind = list.Text() };
-        var aims = new AimsRequest { BalanceAt = list.Text(), BalanceToleranceMm = list.Number(), MinimumSafetyFactor = list.Number() };
-        var loads = new LoadsRequest
-        {
-            BodyMassKg = list.Number(),
-            TouringStrokeN = list.Number(),
-            HardStrokeN = list.Number(),
-            BraceN = list.Number(),
-            PushOffAxialN = list.Number(),
-            PushOffSideN = list.Number(),
-            EdgePressN = list.Number(),
-        };
-        var drawing = new DrawingRequest { Units = list.Text() };
-        var label = list.Text();
-        var measured = (Density: list.Number(), Modulus: list.Number());
-        var flex = new BenchFlexRequest { Min = list.Number(), Max = list.Number() };
-        var maximumMass = list.Number();
-        var offsets = list.Offsets();
-        var duty = list.Text();
-        var finish = new FinishRequest
-        {
-            Blade = list.Text(),
-            BladeCoats = list.Count(),
-            Shaft = list.Text(),
-            ShaftCoats = list.Count(),
-            TipReinforcement = list.Text(),
-        };
-        var solvedBefore = list.Count();
-        var boardThickness = list.Number();
-        construction = construction with { IsMirrored = list.Flag(), Adhesive = list.Text(), Strips = list.Strips() };
-        var (tip, face) = (new TipPieceRequest { Species = list.Text(), LengthMm = list.Number() }, new FacingRequest { Species = list.Text(), ThicknessMm = list.Number() });
-        construction = construction with
-        {
-            TipPiece = tip is { Species: null, LengthMm: null } ? null : tip,
-            Facing = face is { Species: null, ThicknessMm: null } ? null : face,
-        };
-        return new()
-        {
-            Label = label,
-            HandSpacingMm = spacing,
-            FreeboardMm = freeboard,
-            OverallLengthMm = overall,
-            Blade = blade with { Offsets = offsets },
-            Shaft = shaft,
-            Grip = grip,
-            Wood = wood with { MeasuredDensityKgM3 = measured.Density, MeasuredModulusMPa = measured.Modulus, BoardThicknessMm = boardThickness },
-            Finish = finish,
-            Construction = construction,
-            Aims = aims with { BenchFlexMm = flex, MaximumMassG = maximumMass },
-            Loads = loads with { Duty = duty },
-            Drawing = drawing,
-            SolvedBefore = solvedBefore,
-        };
-    }
-
-    // Nulls wait until a value follows, so that those at the end are never written.
-    private struct ValueWriter(Utf8JsonWriter json)
-    {
-        private int nulls;
-
-        internal void Add(double? value)
-        {
-            if (value is null)
-            {
-                nulls++;
-                return;
-            }
-
-            WriteWaiting();
-            json.WriteNumberValue(value.Value + 0.0); // no negative zero
-        }
-
-        internal void Add(string? value)
-        {
-            if (value is null)
-            {
-                nulls++;
-                return;
-            }
-
-            WriteWaiting();
-            json.WriteStringValue(value);
-        }
-
-        internal void Add(IReadOnlyList<OffsetRequest>? offsets)
-        {
-            if (offsets is null)
-            {
-                nulls++;
-                return;
-            }
-
-            WriteWaiting();
-            json.WriteStartArray();
-            foreach (var offset in offsets)
-            {
-                json.WriteNumberValue(offset.XMm!.Value + 0.0);
-                json.WriteNumberValue(offset.HalfBreadthMm!.Value + 0.0);
-            }
-
-            json.WriteEndArray();
-        }
-
-        internal void Add(IReadOnlyList<StripRequest>? strips)
-        {
-            if (strips is null)
-            {
-                nulls++;
-                return;
-            }
-
-            WriteWaiting();
-            json.WriteStartArray();
-            foreach (var strip in strips)
-            {
-                json.WriteStringValue(strip.Species);
-                json.WriteNumberValue(strip.WidthMm!.Value + 0.0);
-            }
-
-            json.WriteEndArray();
-        }
-
-        private void WriteWaiting()
-        {
-            for (; nulls > 0; nulls--) json.WriteNullValue();
+            case null:
+                json.WriteNullValue();
+                break;
+            case string text:
+                json.WriteStringValue(text);
+                break;
+            case double number:
+                json.WriteNumberValue(number + 0.0); // no negative zero
+                break;
+            case int count:
+                json.WriteNumberValue(count);
+                break;
+            case bool flag:
+                json.WriteNumberValue(flag ? 1 : 0);
+                break;
+            case IReadOnlyList<OffsetRequest> offsets:
+                WritePairs(json, offsets.SelectMany(offset => new object?[] { offset.XMm, offset.HalfBreadthMm }));
+                break;
+            case IReadOnlyList<StripRequest> strips:
+                WritePairs(json, strips.SelectMany(strip => new object?[] { strip.Species, strip.WidthMm }));
+                break;
+            default:
+                throw new ArgumentOutOfRangeException(nameof(value), value, "No kind of value that a code holds.");
         }
     }
 
-    private ref struct ValueReader
+    private static void WritePairs(Utf8JsonWriter json, IEnumerable<object?> values)
     {
-        private Utf8JsonReader json;
-        private bool ended;
+        json.WriteStartArray();
+        foreach (var value in values) Write(json, value);
+        json.WriteEndArray();
+    }
 
-        internal ValueReader(ReadOnlySpan<byte> text, int depth)
+    private static object Value(ref Utf8JsonReader json, Type type)
+    {
+        if (type == typeof(string)) return Text(ref json);
+        if (type == typeof(double)) return Number(ref json);
+        if (type == typeof(int)) return Count(ref json);
+        if (type == typeof(bool)) return Count(ref json) is var flag && flag <= 1 ? flag == 1 : throw new JsonException();
+        Expect(json.TokenType == JsonTokenType.StartArray);
+        return type == typeof(IReadOnlyList<OffsetRequest>) ? Offsets(ref json) : Strips(ref json);
+    }
+
+    // The lists within the list hold pairs, and the second of each is a number.
+    private static List<OffsetRequest> Offsets(ref Utf8JsonReader json)
+    {
+        var offsets = new List<OffsetRequest>();
+        while (json.Read() && json.TokenType != JsonTokenType.EndArray)
         {
-            json = new(text, new JsonReaderOptions { MaxDepth = depth });
-            if (!json.Read() || json.TokenType != JsonTokenType.StartArray) throw new JsonException();
+            var x = Number(ref json);
+            Expect(json.Read());
+            offsets.Add(new() { XMm = x, HalfBreadthMm = Number(ref json) });
         }
 
-        internal double? Number() => Next() switch
+        return offsets;
+    }
+
+    private static List<StripRequest> Strips(ref Utf8JsonReader json)
+    {
+        var strips = new List<StripRequest>();
+        while (json.Read() && json.TokenType != JsonTokenType.EndArray)
         {
-            JsonTokenType.Null => null,
-            JsonTokenType.Number => json.GetDouble(),
-            _ => throw new JsonException(),
-        };
-
-        // Counts and sets are whole, small and not negative; anything else was not written here.
-        internal int? Count() => Number() is not { } value ? null
-            : value is >= 0 and <= MostCount && value == Math.Floor(value) ? (int)value : throw new JsonException();
-
-        internal string? Text() => Next() switch
-        {
-            JsonTokenType.Null => null,
-            JsonTokenType.String => ReadString(),
-            _ => throw new JsonException(),
-        };
-
-        internal List<OffsetRequest>? Offsets()
-        {
-            if (!BeginsList()) return null;
-            var offsets = new List<OffsetRequest>();
-            while (json.Read() && json.TokenType == JsonTokenType.Number)
-            {
-                var x = json.GetDouble();
-                offsets.Add(new() { XMm = x, HalfBreadthMm = SecondOfPair() });
-            }
-
-            return json.TokenType == JsonTokenType.EndArray ? offsets : throw new JsonException();
+            var species = Text(ref json);
+            Expect(json.Read());
+            strips.Add(new() { Species = species, WidthMm = Number(ref json) });
         }
 
-        internal bool? Flag() => Count() switch
-        {
-            null => null,
-            0 => false,
-            1 => true,
-            _ => throw new JsonException(),
-        };
+        return strips;
+    }
 
-        internal List<StripRequest>? Strips()
+    private static double Number(ref Utf8JsonReader json)
+    {
+        Expect(json.TokenType == JsonTokenType.Number);
+        return json.GetDouble();
+    }
+
+    // Counts and sets are whole, small and not negative; anything else was not written here.
+    private static int Count(ref Utf8JsonReader json)
+    {
+        var value = Number(ref json);
+        Expect(value is >= 0 and <= MostCount && value == Math.Floor(value));
+        return (int)value;
+    }
+
+    // Bytes that are no UTF-8 surface here and not while the tokens are read.
+    private static string Text(ref Utf8JsonReader json)
+    {
+        Expect(json.TokenType == JsonTokenType.String);
+        try
         {
-            if (!BeginsList()) return null;
-            var strips = new List<StripRequest>();
-            while (json.Read() && json.TokenType == JsonTokenType.String)
+            return json.GetString()!;
+        }
+        catch (InvalidOperationException notText)
+        {
+            throw new JsonException("Not a text.", notText);
+        }
+    }
+
+    private static void Expect(bool holds)
+    {
+        if (!holds) throw new JsonException();
+    }
+
+    // A value of a request by its path. A part that no code of that age names is made when its first value is read.
+    private sealed class Member
+    {
+        private const BindingFlags Any = BindingFlags.Instance | BindingFlags.Public | BindingFlags.NonPublic;
+        private readonly PropertyInfo[] path;
+
+        internal Member(string names)
+        {
+            var type = typeof(DesignRequest);
+            path = Array.ConvertAll(names.Split('.'), name =>
             {
-                var species = ReadString();
-                strips.Add(new() { Species = species, WidthMm = SecondOfPair() });
-            }
-
-            return json.TokenType == JsonTokenType.EndArray ? strips : throw new JsonException();
+                var step = type.GetProperty(name, Any) ?? throw new ArgumentException($"{type.Name} has no {name}.", nameof(names));
+                type = step.PropertyType;
+                return step;
+            });
+            Type = Nullable.GetUnderlyingType(type) ?? type;
         }
 
-        private bool BeginsList() => Next() switch
+        internal Type Type { get; }
+
+        internal object? Of(DesignRequest design)
         {
-            JsonTokenType.Null => false,
-            JsonTokenType.StartArray => true,
-            _ => throw new JsonException(),
-        };
-
-        // The lists within the list hold pairs, and the second of each is a number.
-        private double SecondOfPair() => json.Read() && json.TokenType == JsonTokenType.Number ? json.GetDouble() : throw new JsonException();
-
-        // A value more than this version knows was written by a later one; to drop it would be to build another paddle.
-        internal bool IsAtEnd() => (ended || (json.Read() && json.TokenType == JsonTokenType.EndArray)) && !json.Read();
-
-        private JsonTokenType Next()
-        {
-            if (ended) return JsonTokenType.Null;
-            if (!json.Read()) throw new JsonException();
-            ended = json.TokenType == JsonTokenType.EndArray;
-            return ended ? JsonTokenType.Null : json.TokenType;
+            object? value = design;
+            foreach (var step in path) value = value is null ? null : step.GetValue(value);
+            return value;
         }
 
-        // Bytes that are no UTF-8 surface here and not while the tokens are read.
-        private readonly string ReadString()
+        internal void Set(DesignRequest design, object value)
         {
-            try
+            object part = design;
+            foreach (var step in path.AsSpan(0, path.Length - 1))
             {
-                return json.GetString()!;
+                var inner = step.GetValue(part);
+                if (inner is null) step.SetValue(part, inner = Activator.CreateInstance(step.PropertyType)!);
+                part = inner;
             }
-            catch (InvalidOperationException notText)
-            {
-                throw new JsonException("Not a text.", notText);
-            }
+
+            path[^1].SetValue(part, value);
         }
     }
 }
