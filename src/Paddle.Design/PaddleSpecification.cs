@@ -35,11 +35,7 @@ public sealed record PaddleSpecification(PaddleForm Form, PinnedSizes Pinned, Wo
         this with { Laminate = laminate, Form = Form with { Strips = laminate?.Layup(Wood, Form.Places) } };
 
     /// <summary>The same with every size open again that a solver chose.</summary>
-    internal PaddleSpecification Reopened()
-    {
-        var f = Fixed;
-        return this with { Pinned = new(f[0], f[1], f[2], f[3], f[4], f[5], f[6], f[7], f[8]), SolvedBefore = default };
-    }
+    internal PaddleSpecification Reopened() => this with { Pinned = PinnedSizes.Of(Fixed), SolvedBefore = default };
 
     /// <summary>Thickness of the maker's board as it lies in the rack, mm; null when any board may be bought.</summary>
     public double? BoardThicknessMm { get; init; }
@@ -121,6 +117,11 @@ public sealed record PinnedSizes(
         ShaftWidthMm, ShaftThicknessMm, UpperWidthMm, UpperThicknessMm, ThroatThicknessMm, MiddleThicknessMm, TipThicknessMm,
         EdgeThicknessMm, GripThicknessMm,
     ];
+
+    /// <summary>Sizes in the order of <see cref="PaddleSizes"/>.</summary>
+    internal static PinnedSizes Of(double?[] v) => new(
+        v[PaddleSizes.ShaftWidth], v[PaddleSizes.Shaft], v[PaddleSizes.UpperWidth], v[PaddleSizes.Upper], v[PaddleSizes.Throat], v[PaddleSizes.Middle],
+        v[PaddleSizes.Tip], v[PaddleSizes.Edge], v[PaddleSizes.Grip]);
 
     /// <summary>Every size pinned to a solved design's.</summary>
     public static PinnedSizes To(PaddleSizes sizes) => new(

@@ -158,7 +158,7 @@ internal static class BindingLimitList
     {
         if (stood < problem.RowCount) return (problem.Limits[stood].Id, problem.Limits[stood].Unit, problem.Limits[stood].RowPerUnit);
         var (k, isLow) = ((stood - problem.RowCount) / 2, (stood - problem.RowCount) % 2 == 0);
-        var byBoard = !isLow && k is not 0 and not 2 && asked.UsableThicknessMm is { } usable && problem.High[k] >= SizeLimits.ThickestMm(usable, asked.LatticeMm);
+        var byBoard = !isLow && !SizeLimits.Rows[k].IsWidth && asked.UsableThicknessMm is { } usable && problem.High[k] >= SizeLimits.ThickestMm(usable, asked.LatticeMm);
         var id = asked.Fixed[k] is not null ? SizeLimits.Names[k] + ".pinned"
             : byBoard ? Board : SizeLimits.Names[k] + (isLow ? ".min" : ".max");
         return (id, "mm", 1);
@@ -174,7 +174,8 @@ internal readonly record struct SpineSensitivity(
     {
         const double Upper = SpineProfile.Throat, Middle = SpineProfile.Middle - SpineProfile.Throat;
         const double Lower = SpineProfile.Tip - SpineProfile.Middle;
-        double first = (v[4] - v[1]) / Upper, second = (v[5] - v[4]) / Middle, third = (v[6] - v[5]) / Lower;
+        double first = (v[PaddleSizes.Throat] - v[PaddleSizes.Shaft]) / Upper, second = (v[PaddleSizes.Middle] - v[PaddleSizes.Throat]) / Middle;
+        var third = (v[PaddleSizes.Tip] - v[PaddleSizes.Middle]) / Lower;
         var (a, b) = Gradient(first, second, Upper, Middle);
         var (c, d) = Gradient(second, third, Middle, Lower);
         return new(-a / Upper, a / Upper - b / Middle, b / Middle, -c / Middle, c / Middle - d / Lower, d / Lower);

@@ -106,8 +106,8 @@ internal sealed class DesignProblem
             var c = -node.Hollow / 2;
             for (var k = from; k < to; k++) c += thickness[k] * v[k];
 
-            var e = pattern.EdgeShare * v[7] / 2;
-            var w = node.WidthBase + node.WidthPerShaft * v[0] + node.WidthPerUpper * v[2];
+            var e = pattern.EdgeShare * v[PaddleSizes.Edge] / 2;
+            var w = node.WidthBase + node.WidthPerShaft * v[PaddleSizes.ShaftWidth] + node.WidthPerUpper * v[PaddleSizes.UpperWidth];
             ref readonly var m = ref node.Mass;
             var crown = c - e;
             var perWidth = e * m.G0 + crown * m.G1 - node.MassLess;
@@ -315,19 +315,19 @@ internal sealed class DesignProblem
         switch (pattern.Segment.Zone)
         {
             case Zone.Grip:
-                halves[3] = weights.Upper / 2;
-                halves[8] = weights.Grip / 2;
+                halves[PaddleSizes.Upper] = weights.Upper / 2;
+                halves[PaddleSizes.Grip] = weights.Grip / 2;
                 return (3, 9);
             case Zone.Shaft:
-                halves[1] = weights.Spine.Shaft / 2;
-                halves[3] = weights.Upper / 2;
+                halves[PaddleSizes.Shaft] = weights.Spine.Shaft / 2;
+                halves[PaddleSizes.Upper] = weights.Upper / 2;
                 return (1, 4);
             default:
                 var s = weights.Spine;
-                halves[1] = (s.Shaft + s.ThroatSlope * spine.ThroatByShaft) / 2;
-                halves[4] = (s.Throat + s.ThroatSlope * spine.ThroatByThroat + s.MiddleSlope * spine.MiddleByThroat) / 2;
-                halves[5] = (s.Middle + s.ThroatSlope * spine.ThroatByMiddle + s.MiddleSlope * spine.MiddleByMiddle) / 2;
-                halves[6] = (s.Tip + s.MiddleSlope * spine.MiddleByTip) / 2;
+                halves[PaddleSizes.Shaft] = (s.Shaft + s.ThroatSlope * spine.ThroatByShaft) / 2;
+                halves[PaddleSizes.Throat] = (s.Throat + s.ThroatSlope * spine.ThroatByThroat + s.MiddleSlope * spine.MiddleByThroat) / 2;
+                halves[PaddleSizes.Middle] = (s.Middle + s.ThroatSlope * spine.ThroatByMiddle + s.MiddleSlope * spine.MiddleByMiddle) / 2;
+                halves[PaddleSizes.Tip] = (s.Tip + s.MiddleSlope * spine.MiddleByTip) / 2;
                 return (1, 7);
         }
     }
@@ -335,9 +335,9 @@ internal sealed class DesignProblem
     private static void Spread(
         Span<double> gradient, in PlaceTerms node, double byWidth, double byThickness, double byEdge, ReadOnlySpan<double> thickness, int from, int to, double scale)
     {
-        gradient[0] += scale * byWidth * node.WidthPerShaft;
-        gradient[2] += scale * byWidth * node.WidthPerUpper;
-        gradient[7] += scale * byEdge;
+        gradient[PaddleSizes.ShaftWidth] += scale * byWidth * node.WidthPerShaft;
+        gradient[PaddleSizes.UpperWidth] += scale * byWidth * node.WidthPerUpper;
+        gradient[PaddleSizes.Edge] += scale * byEdge;
         var rate = scale * byThickness;
         for (var k = from; k < to; k++) gradient[k] += rate * thickness[k];
     }
@@ -434,8 +434,8 @@ internal sealed class DesignProblem
             if (fixedSizes[k] is { } size) (Low[k], High[k]) = (size, size);
         }
 
-        if (fixedSizes[5] is null) Low[5] = Math.Clamp(leastSpineMm, Low[5], High[5]);
-        if (fixedSizes[8] is null) Low[8] = Math.Clamp(SizeLimits.LeastGripCoreMm + asked.Form.Grip.HollowedFaces * asked.Form.Grip.HollowDepthMm, Low[8], High[8]);
+        if (fixedSizes[PaddleSizes.Middle] is null) Low[PaddleSizes.Middle] = Math.Clamp(leastSpineMm, Low[PaddleSizes.Middle], High[PaddleSizes.Middle]);
+        if (fixedSizes[PaddleSizes.Grip] is null) Low[PaddleSizes.Grip] = Math.Clamp(SizeLimits.LeastGripCoreMm + asked.Form.Grip.HollowedFaces * asked.Form.Grip.HollowDepthMm, Low[PaddleSizes.Grip], High[PaddleSizes.Grip]);
 
         // A pinned size bounds those that must be smaller from above and those that must be larger from below: down the blade, and from
         // the lower hand to the grip.

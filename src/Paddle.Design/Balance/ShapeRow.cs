@@ -1,11 +1,11 @@
+using static Paddle.Design.Solid.PaddleSizes;
+
 namespace Paddle.Design.Balance;
 
 /// <summary>A linear limit between two sizes: constant + a·v[first] + b·v[second] ≥ 0. Theory B3.</summary>
 internal readonly record struct ShapeRow(
     string Id, int First, double FirstWeight, int Second, double SecondWeight, double Constant, LimitGroup Group = LimitGroup.Comfort)
 {
-    private const int ShaftWidth = 0, Shaft = 1, UpperWidth = 2, Upper = 3, Throat = 4, Middle = 5, Tip = 6, Edge = 7;
-
     private static readonly ShapeRow[] All =
     [
         new("blade.throat-not-thicker-than-shaft", Shaft, 1, Throat, -1, 0, LimitGroup.Thinning),

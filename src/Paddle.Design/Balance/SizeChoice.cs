@@ -78,9 +78,8 @@ internal sealed record SizeChoice(
     // where the chosen blade falls short, the middle is asked to be thicker by as much, within what makers carve.
     private static double ThickerSpine(DesignProblem problem, SizeChoice choice, double leastSpineMm)
     {
-        const int Middle = 5;
         var margin = choice.Strength.Cases.Where(result => !result.Case.BendsAlongTheGrain).Min(result => result.Margin);
-        return margin >= 1 ? leastSpineMm : Math.Min(problem.High[Middle], 1.005 * choice.Sizes.MiddleThicknessMm / Math.Sqrt(margin));
+        return margin >= 1 ? leastSpineMm : Math.Min(problem.High[PaddleSizes.Middle], 1.005 * choice.Sizes.MiddleThicknessMm / Math.Sqrt(margin));
     }
 
     // Aims drawn in by as much as the rounded solid on the fine grid oversteps them; unchanged where it does not.

@@ -1,4 +1,18 @@
+using Paddle.Design.Solid;
+
 namespace Paddle.Design.Balance;
+
+/// <summary>One of the nine sizes: its name in the contract, and between what it may lie, mm.</summary>
+/// <param name="Hardwood">Limits for the solver in hardwood.</param>
+/// <param name="Softwood">Limits for the solver in softwood.</param>
+/// <param name="Pinned">Limits for a size that the caller pins: wider, but still a paddle.</param>
+internal sealed record SizeRow(string Name, Outline.Range Hardwood, Outline.Range Softwood, Outline.Range Pinned)
+{
+    /// <summary>Whether it is cut out of the board's face; everything else comes out of its thickness.</summary>
+    public bool IsWidth { get; init; }
+    /// <summary>Whether a small paddle has less of it at the upper end too: spine and edges; its shaft may be as thick as its loads ask.</summary>
+    public bool IsThinOnSmall { get; init; }
+}
 
 /// <summary>Between what the solver may choose each size: what hands like and tools can hold. Theory B2.</summary>
 /// <remarks>Shaft: 28–40 mm accepted for the hand, trade shafts 25.4–35 mm (Kong and Lowe 2005, abstract; common practice). Blade spine
@@ -7,25 +21,28 @@ namespace Paddle.Design.Balance;
 /// priced, not built in.</remarks>
 internal static class SizeLimits
 {
-    /// <summary>Names in the contract, in the order of <see cref="Solid.PaddleSizes"/>.</summary>
-    public static IReadOnlyList<string> Names { get; } =
+    /// <summary>The nine sizes, in the order of <see cref="PaddleSizes"/>.</summary>
+    public static IReadOnlyList<SizeRow> Rows { get; } =
     [
-        "shaft.widthMm", "shaft.thicknessMm", "shaft.upperWidthMm", "shaft.upperThicknessMm",
-        "blade.throatThicknessMm", "blade.middleThicknessMm", "blade.tipThicknessMm", "blade.edgeThicknessMm", "grip.thicknessMm",
+        new("shaft.widthMm", Hardwood: new(25, 34), Softwood: new(25, 36), Pinned: new(20, 45)) { IsWidth = true },
+        new("shaft.thicknessMm", Hardwood: new(26, 36), Softwood: new(26, 40), Pinned: new(20, 45)),
+        new("shaft.upperWidthMm", Hardwood: new(22, 30), Softwood: new(22, 30), Pinned: new(18, 45)) { IsWidth = true },
+        new("shaft.upperThicknessMm", Hardwood: new(22, 30), Softwood: new(22, 30), Pinned: new(18, 45)),
+        new("blade.throatThicknessMm", Hardwood: new(18, 34), Softwood: new(18, 36), Pinned: new(10, 45)),
+        new("blade.middleThicknessMm", Hardwood: new(9, 14), Softwood: new(9, 16), Pinned: new(4, 40)) { IsThinOnSmall = true },
+        new("blade.tipThicknessMm", Hardwood: new(5, 8.5), Softwood: new(5, 8.5), Pinned: new(3, 30)) { IsThinOnSmall = true },
+        new("blade.edgeThicknessMm", Hardwood: new(3.5, 5.5), Softwood: new(3.5, 5.5), Pinned: new(1.5, 20)) { IsThinOnSmall = true },
+        new("grip.thicknessMm", Hardwood: new(22, 30), Softwood: new(22, 30), Pinned: new(18, 50)),
     ];
 
-    private static readonly Outline.Range[] Hardwood =
-    [
-        new(25, 34), new(26, 36), new(22, 30), new(22, 30), new(18, 34), new(9, 14), new(5, 8.5), new(3.5, 5.5), new(22, 30),
-    ];
-
-    private static readonly Outline.Range[] Softwood =
-    [
-        new(25, 36), new(26, 40), new(22, 30), new(22, 30), new(18, 36), new(9, 16), new(5, 8.5), new(3.5, 5.5), new(22, 30),
-    ];
+    /// <summary>Names in the contract, in the same order.</summary>
+    public static IReadOnlyList<string> Names { get; } = [.. Rows.Select(row => row.Name)];
 
     /// <summary>Limits for the solver in hardwood, in the same order, mm; in softwood some go further up.</summary>
-    public static IReadOnlyList<Outline.Range> Solver => Hardwood;
+    public static IReadOnlyList<Outline.Range> Solver { get; } = [.. Rows.Select(row => row.Hardwood)];
+
+    /// <summary>Limits for sizes that the caller pins, in the same order, mm: wider, but still a paddle.</summary>
+    public static IReadOnlyList<Outline.Range> Pinned { get; } = [.. Rows.Select(row => row.Pinned)];
 
     /// <summary>Hand spacing below which a paddle is a child's, mm: the women's 5th percentile (ANSUR II, theory F1).</summary>
     public const double SmallSpacingMm = 742;
@@ -43,18 +60,16 @@ internal static class SizeLimits
     internal static Outline.Range[] For(bool isSoftwood, double smallShare, double? usableThicknessMm, double latticeMm)
     {
         double OnLattice(double size) => Math.Round(size / latticeMm) * latticeMm;
-        var limits = new Outline.Range[Names.Count];
-        for (var k = 0; k < limits.Length; k++)
+        Outline.Range Limits(SizeRow row)
         {
-            var adult = (isSoftwood ? Softwood : Hardwood)[k];
-            var isBlade = k is 5 or 6 or 7;
+            var adult = isSoftwood ? row.Softwood : row.Hardwood;
             var least = OnLattice(smallShare * adult.Min);
-            limits[k] = OnBoard(
-                new(least < Pinned[k].Min ? Math.Ceiling(Pinned[k].Min / latticeMm) * latticeMm : least, OnLattice(isBlade ? smallShare * adult.Max : adult.Max)),
-                k, usableThicknessMm, latticeMm);
+            return OnBoard(
+                new(least < row.Pinned.Min ? Math.Ceiling(row.Pinned.Min / latticeMm) * latticeMm : least, OnLattice(row.IsThinOnSmall ? smallShare * adult.Max : adult.Max)),
+                row, usableThicknessMm, latticeMm);
         }
 
-        return limits;
+        return [.. Rows.Select(Limits)];
     }
 
     /// <summary>Thickest size that a board holds, mm: the last step of the lattice in it.</summary>
@@ -62,26 +77,19 @@ internal static class SizeLimits
         Math.Round(Math.Floor(usableThicknessMm / latticeMm + 1e-6) * latticeMm, 6);
 
     /// <summary>Thickest that the solver may make the grip, mm.</summary>
-    internal static double ThickestGripMm(double? usableThicknessMm, double latticeMm) => OnBoard(Solver[^1], Names.Count - 1, usableThicknessMm, latticeMm).Max;
+    internal static double ThickestGripMm(double? usableThicknessMm, double latticeMm) => OnBoard(Solver[PaddleSizes.Grip], Rows[PaddleSizes.Grip], usableThicknessMm, latticeMm).Max;
 
     /// <summary>Limits of a pinned size, mm: a board that is thinner than its least gives what it has, and the design says what that is worth.</summary>
-    /// <param name="size">Its place in <see cref="Names"/>.</param>
+    /// <param name="size">Its place in <see cref="Rows"/>.</param>
     internal static Outline.Range PinnedOn(int size, double? usableThicknessMm, double latticeMm) =>
-        Pinned[size] with { Min = OnBoard(Pinned[size], size, usableThicknessMm, latticeMm).Min };
+        Pinned[size] with { Min = OnBoard(Pinned[size], Rows[size], usableThicknessMm, latticeMm).Min };
 
-    // Widths are cut out of the board's face; everything else out of its thickness.
-    private static Outline.Range OnBoard(Outline.Range limit, int size, double? usableThicknessMm, double latticeMm)
+    private static Outline.Range OnBoard(Outline.Range limit, SizeRow size, double? usableThicknessMm, double latticeMm)
     {
-        if (usableThicknessMm is not { } usable || size is 0 or 2) return limit;
+        if (usableThicknessMm is not { } usable || size.IsWidth) return limit;
         var most = ThickestMm(usable, latticeMm);
         return new(Math.Min(limit.Min, most), Math.Min(limit.Max, most));
     }
-
-    /// <summary>Limits for sizes that the caller pins, in the same order, mm: wider, but still a paddle.</summary>
-    public static IReadOnlyList<Outline.Range> Pinned { get; } =
-    [
-        new(20, 45), new(20, 45), new(18, 45), new(18, 45), new(10, 45), new(4, 40), new(3, 30), new(1.5, 20), new(18, 50),
-    ];
 
     /// <summary>Wood that must stay between the hollowed faces of a grip, mm: 3/8 in (common practice, no source).</summary>
     public const double LeastGripCoreMm = 9.5;

@@ -212,19 +212,19 @@ internal static class RemovalLimits
         {
             case Zone.Grip:
                 // Where cap and hollow thin the grip the crest's limit does not apply, but its share of the crest does.
-                return limits[8].Min * pattern.Weights.Grip + limits[3].Min * pattern.Weights.Upper
+                return limits[PaddleSizes.Grip].Min * pattern.Weights.Grip + limits[PaddleSizes.Upper].Min * pattern.Weights.Upper
                     - pattern.HollowShare * solid.Form.Grip.HollowedFaces * solid.Form.Grip.HollowDepthMm;
             case Zone.Shaft:
                 var share = pattern.LowerShare;
                 var mean = SizeLimits.SmallShare(solid.Form.Places.HandSpacingMm)
                     * (share * SizeLimits.LeastMeanAtLowerHandMm + (1 - share) * SizeLimits.LeastMeanAtGripMm);
                 return Math.Max(
-                    Math.Max(share * limits[1].Min + (1 - share) * limits[3].Min, 2 * mean - width), width / SizeLimits.MostOval);
+                    Math.Max(share * limits[PaddleSizes.Shaft].Min + (1 - share) * limits[PaddleSizes.Upper].Min, 2 * mean - width), width / SizeLimits.MostOval);
             default:
                 var t = pattern.Coordinate;
                 var least = t < SpineProfile.Middle
-                    ? Between(limits[4].Min, limits[5].Min, (t - SpineProfile.Throat) / (SpineProfile.Middle - SpineProfile.Throat))
-                    : Between(limits[5].Min, limits[6].Min, (t - SpineProfile.Middle) / (SpineProfile.Tip - SpineProfile.Middle));
+                    ? Between(limits[PaddleSizes.Throat].Min, limits[PaddleSizes.Middle].Min, (t - SpineProfile.Throat) / (SpineProfile.Middle - SpineProfile.Throat))
+                    : Between(limits[PaddleSizes.Middle].Min, limits[PaddleSizes.Tip].Min, (t - SpineProfile.Middle) / (SpineProfile.Tip - SpineProfile.Middle));
                 return Math.Max(least, 2 * solid.EdgeHalfThickness[i] + SizeLimits.LeastTipOverEdgeMm * pattern.EdgeShare);
         }
     }

@@ -22,7 +22,7 @@ internal static class CopyVariants
     // Less than this no rule shows, mm, and no scale, g.
     private const double Unseen = 0.4;
 
-    private const int Steps = 40, Throat = 4;
+    private const int Steps = 40;
 
     /// <summary>Changes that are known.</summary>
     public static IReadOnlyList<string> Changes { get; } = [Longer, Lighter, BalanceLower, Species, .. SizeLimits.Names];
@@ -101,16 +101,15 @@ internal static class CopyVariants
         var s = PaddleCopier.SizesInOrder(sizes);
         var grip = copy.Grip!;
         var faces = Names.GripFaces.Find(grip.Faces!) == Outline.GripFaces.OneSided ? 1 : 2;
-        return copy with
+        s[PaddleSizes.UpperWidth] = Math.Min(s[PaddleSizes.UpperWidth], grip.WidthMm!.Value);
+        var hollowed = copy with
         {
-            Shaft = copy.Shaft! with { WidthMm = s[0], ThicknessMm = s[1], UpperWidthMm = Math.Min(s[2], grip.WidthMm!.Value), UpperThicknessMm = s[3] },
-            Blade = copy.Blade! with { ThroatThicknessMm = s[4], MiddleThicknessMm = s[5], TipThicknessMm = s[6], EdgeThicknessMm = s[7] },
             Grip = grip with
             {
-                ThicknessMm = s[8],
-                HollowDepthMm = Math.Min(grip.HollowDepthMm!.Value, Math.Floor(10 * Math.Max(0, (s[8] - SizeLimits.LeastGripCoreMm) / faces)) / 10),
+                HollowDepthMm = Math.Min(grip.HollowDepthMm!.Value, Math.Floor(10 * Math.Max(0, (s[PaddleSizes.Grip] - SizeLimits.LeastGripCoreMm) / faces)) / 10),
             },
         };
+        return hollowed.Pin(PaddleSizes.FromVector(s));
     }
 
     /// <summary>The sizes nearest to the copy's with which a figure of the finished paddle is reached, each counted in the breadth of what makers
@@ -163,5 +162,5 @@ internal static class CopyVariants
 
     // The throat's is what makers let it thin, not how far throats differ: it carries the paddle.
     private static double Breadth(int size) =>
-        size == Throat ? SizeLimits.MostThroatThinningMm : SizeLimits.Solver[size].Max - SizeLimits.Solver[size].Min;
+        size == PaddleSizes.Throat ? SizeLimits.MostThroatThinningMm : SizeLimits.Solver[size].Max - SizeLimits.Solver[size].Min;
 }

@@ -71,11 +71,11 @@ public static class PaddleCopier
         var sizes = SizesInOrder(found.Sizes);
         var grip = request.Grip ?? new();
         var gripWidth = Within(grip.WidthMm ?? form.Grip.WidthMm, GripPattern.Of(form.Grip.Style).WidthLimitsMm);
-        sizes[2] = Math.Min(sizes[2], gripWidth);
+        sizes[PaddleSizes.UpperWidth] = Math.Min(sizes[PaddleSizes.UpperWidth], gripWidth);
         var offsets = form.Blade.Offsets!;
         var curve = new HalfBreadthCurve(form.BladePlan.Draw(0, found.Sizes.ShaftWidthMm / 2));
         var read = fit.Model.Readings;
-        return new()
+        return new DesignRequest
         {
             Label = request.Label,
             HandSpacingMm = Tenth(lower - top),
@@ -84,20 +84,15 @@ public static class PaddleCopier
             Blade = new()
             {
                 Offsets = [.. offsets.Select((offset, j) => Station(j == offsets.Count - 1, offset))],
-                ThroatThicknessMm = sizes[4],
-                MiddleThicknessMm = sizes[5],
-                TipThicknessMm = sizes[6],
-                EdgeThicknessMm = sizes[7],
             },
-            Shaft = new() { WidthMm = sizes[0], ThicknessMm = sizes[1], UpperWidthMm = sizes[2], UpperThicknessMm = sizes[3], BendDegrees = request.BendDegrees },
+            Shaft = new() { BendDegrees = request.BendDegrees },
             Grip = new()
             {
                 Style = Names.GripStyles.NameOf(form.Grip.Style),
                 WidthMm = gripWidth,
                 LengthMm = Within(form.Grip.LengthMm, GripPattern.Of(form.Grip.Style).LengthLimitsMm),
-                ThicknessMm = sizes[8],
                 Faces = Names.GripFaces.NameOf(form.Grip.Faces),
-                HollowDepthMm = Math.Floor(10 * Math.Clamp(form.Grip.HollowDepthMm, 0, Math.Max(0, (sizes[8] - SizeLimits.LeastGripCoreMm) / form.Grip.HollowedFaces)) + 1e-6) / 10,
+                HollowDepthMm = Math.Floor(10 * Math.Clamp(form.Grip.HollowDepthMm, 0, Math.Max(0, (sizes[PaddleSizes.Grip] - SizeLimits.LeastGripCoreMm) / form.Grip.HollowedFaces)) + 1e-6) / 10,
             },
             Wood = new()
             {
@@ -107,7 +102,7 @@ public static class PaddleCopier
             },
             Finish = request.Finish,
             Drawing = request.Drawing,
-        };
+        }.Pin(PaddleSizes.FromVector(sizes));
 
         double Within(double value, Outline.Range limits) => Tenth(Math.Clamp(value, limits.Min, limits.Max));
 
@@ -138,10 +133,10 @@ public static class PaddleCopier
     /// <summary>Lowers sizes to those that they thin from.</summary>
     internal static void InOrder(double[] sizes)
     {
-        sizes[2] = Math.Min(sizes[2], sizes[0]);
-        sizes[3] = Math.Min(sizes[3], sizes[1]);
-        sizes[4] = Math.Min(sizes[4], sizes[1]);
-        for (var k = 5; k < 8; k++) sizes[k] = Math.Min(sizes[k], sizes[k - 1]);
+        sizes[PaddleSizes.UpperWidth] = Math.Min(sizes[PaddleSizes.UpperWidth], sizes[PaddleSizes.ShaftWidth]);
+        sizes[PaddleSizes.Upper] = Math.Min(sizes[PaddleSizes.Upper], sizes[PaddleSizes.Shaft]);
+        sizes[PaddleSizes.Throat] = Math.Min(sizes[PaddleSizes.Throat], sizes[PaddleSizes.Shaft]);
+        for (var k = PaddleSizes.Middle; k <= PaddleSizes.Edge; k++) sizes[k] = Math.Min(sizes[k], sizes[k - 1]);
     }
 
     private static CopySize[] Sizes(CopyFit fit, DesignRequest design)

@@ -24,7 +24,7 @@ internal static class DesignRequestReader
         var bladeAreaMm2 = form.BladeAreaMm2();
         filled = DesignDefaults.FillInForces(filled, bladeAreaMm2);
         var units = Names.Units.Find(filled.Drawing!.Units!)!.Value;
-        var asked = new PaddleSpecification(form, Pinned(filled), Wood(filled.Wood!), Loads(filled, bladeAreaMm2), Aims(filled.Aims!))
+        var asked = new PaddleSpecification(form, PinnedSizes.Of(filled.Sizes()), Wood(filled.Wood!), Loads(filled, bladeAreaMm2), Aims(filled.Aims!))
         {
             Finish = Finish(filled.Finish!),
             BoardThicknessMm = filled.Wood!.BoardThicknessMm,
@@ -92,17 +92,6 @@ internal static class DesignRequestReader
         return new(null, lengthMm, blade.WidthMm!.Value, widest.XMm / lengthMm, 0, offsets);
     }
 
-    private static PinnedSizes Pinned(DesignRequest filled) => new(
-        filled.Shaft!.WidthMm,
-        filled.Shaft.ThicknessMm,
-        filled.Shaft.UpperWidthMm,
-        filled.Shaft.UpperThicknessMm,
-        filled.Blade!.ThroatThicknessMm,
-        filled.Blade.MiddleThicknessMm,
-        filled.Blade.TipThicknessMm,
-        filled.Blade.EdgeThicknessMm,
-        filled.Grip!.ThicknessMm);
-
     private static WoodInUse Wood(WoodRequest wood) => WoodInUse.Resolve(
         WoodCatalogue.Find(wood.Species!)!, wood.MoisturePercent!.Value, wood.SlopeOfGrain!.Value, wood.MeasuredDensityKgM3,
         wood.MeasuredModulusMPa);
@@ -131,23 +120,5 @@ internal sealed record ResolvedDesign(DesignRequest Request, PaddleSpecification
     public DrawingUnits Units => Names.Units.Find(Request.Drawing!.Units!)!.Value;
 
     /// <summary>The request with all nine sizes pinned: it evaluates to the same paddle without solving.</summary>
-    public DesignRequest Pin(PaddleSizes sizes) => Request with
-    {
-        Shaft = Request.Shaft! with
-        {
-            WidthMm = sizes.ShaftWidthMm,
-            ThicknessMm = sizes.ShaftThicknessMm,
-            UpperWidthMm = sizes.UpperWidthMm,
-            UpperThicknessMm = sizes.UpperThicknessMm,
-        },
-        Blade = Request.Blade! with
-        {
-            ThroatThicknessMm = sizes.ThroatThicknessMm,
-            MiddleThicknessMm = sizes.MiddleThicknessMm,
-            TipThicknessMm = sizes.TipThicknessMm,
-            EdgeThicknessMm = sizes.EdgeThicknessMm,
-        },
-        Grip = Request.Grip! with { ThicknessMm = sizes.GripThicknessMm },
-        SolvedBefore = Specification.Free.Bits,
-    };
+    public DesignRequest Pin(PaddleSizes sizes) => Request.Pin(sizes) with { SolvedBefore = Specification.Free.Bits };
 }

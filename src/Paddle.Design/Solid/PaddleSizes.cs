@@ -24,14 +24,16 @@ public sealed record PaddleSizes(
     /// <summary>How many sizes there are.</summary>
     public const int Count = 9;
 
+    /// <summary>Places of the sizes in a vector of them.</summary>
+    internal const int ShaftWidth = 0, Shaft = 1, UpperWidth = 2, Upper = 3, Throat = 4, Middle = 5, Tip = 6, Edge = 7, Grip = 8;
+
     /// <summary>The sizes in the order of the constructor.</summary>
-    public static PaddleSizes FromVector(ReadOnlySpan<double> v) => new(v[0], v[1], v[2], v[3], v[4], v[5], v[6], v[7], v[8]);
+    public static PaddleSizes FromVector(ReadOnlySpan<double> v) => new(v[ShaftWidth], v[Shaft], v[UpperWidth], v[Upper], v[Throat], v[Middle], v[Tip], v[Edge], v[Grip]);
 
     /// <summary>Writes the sizes in the order of the constructor.</summary>
     public void CopyTo(Span<double> v)
     {
-        (v[0], v[1], v[2]) = (ShaftWidthMm, ShaftThicknessMm, UpperWidthMm);
-        (v[3], v[4], v[5]) = (UpperThicknessMm, ThroatThicknessMm, MiddleThicknessMm);
-        (v[6], v[7], v[8]) = (TipThicknessMm, EdgeThicknessMm, GripThicknessMm);
+        (v[ShaftWidth], v[Shaft], v[UpperWidth], v[Upper]) = (ShaftWidthMm, ShaftThicknessMm, UpperWidthMm, UpperThicknessMm);
+        (v[Throat], v[Middle], v[Tip], v[Edge], v[Grip]) = (ThroatThicknessMm, MiddleThicknessMm, TipThicknessMm, EdgeThicknessMm, GripThicknessMm);
     }
 }

@@ -5,6 +5,7 @@ using Paddle.Design.Fitting;
 using Paddle.Design.Laminating;
 using Paddle.Design.Outline;
 using Paddle.Design.Request;
+using Paddle.Design.Solid;
 using Paddle.Design.Wood;
 
 namespace PaddleApi.Validation.Designs;
@@ -58,10 +59,10 @@ internal sealed class DesignRequestValidator : AbstractValidator<DesignRequest>
             var width = OffsetTable.WidthLimitsMm;
             RuleFor(b => b.WidthMm).InRange(width.Min, width.Max, "mm", $"Blade widths of single-blade paddles ({Own}).");
             RuleFor(b => b.Offsets).EngineCount(OffsetTable.FewestStations, OffsetTable.MostStations);
-            RuleFor(b => b.ThroatThicknessMm).Pinned("blade.throatThicknessMm");
-            RuleFor(b => b.MiddleThicknessMm).Pinned("blade.middleThicknessMm");
-            RuleFor(b => b.TipThicknessMm).Pinned("blade.tipThicknessMm");
-            RuleFor(b => b.EdgeThicknessMm).Pinned("blade.edgeThicknessMm");
+            RuleFor(b => b.ThroatThicknessMm).Pinned(PaddleSizes.Throat);
+            RuleFor(b => b.MiddleThicknessMm).Pinned(PaddleSizes.Middle);
+            RuleFor(b => b.TipThicknessMm).Pinned(PaddleSizes.Tip);
+            RuleFor(b => b.EdgeThicknessMm).Pinned(PaddleSizes.Edge);
         }
     }
 
@@ -78,10 +79,10 @@ internal sealed class DesignRequestValidator : AbstractValidator<DesignRequest>
     {
         public ShaftRules()
         {
-            RuleFor(s => s.WidthMm).Pinned("shaft.widthMm");
-            RuleFor(s => s.ThicknessMm).Pinned("shaft.thicknessMm");
-            RuleFor(s => s.UpperWidthMm).Pinned("shaft.upperWidthMm");
-            RuleFor(s => s.UpperThicknessMm).Pinned("shaft.upperThicknessMm");
+            RuleFor(s => s.WidthMm).Pinned(PaddleSizes.ShaftWidth);
+            RuleFor(s => s.ThicknessMm).Pinned(PaddleSizes.Shaft);
+            RuleFor(s => s.UpperWidthMm).Pinned(PaddleSizes.UpperWidth);
+            RuleFor(s => s.UpperThicknessMm).Pinned(PaddleSizes.Upper);
             RuleFor(s => s.BendDegrees).InRange(0, 15, "degrees", "Bent shafts of the trade bend 5 to 15 degrees (common practice, no source).");
         }
     }
@@ -95,7 +96,7 @@ internal sealed class DesignRequestValidator : AbstractValidator<DesignRequest>
             RuleFor(g => g.Faces).OneOf([.. Names.GripFaces.Names], "Both faces alike, or one hollowed for the palm.");
             RuleFor(g => g.WidthMm).EngineRange(GripPattern.All.Select(pattern => pattern.WidthLimitsMm));
             RuleFor(g => g.LengthMm).EngineRange(GripPattern.All.Select(pattern => pattern.LengthLimitsMm));
-            RuleFor(g => g.ThicknessMm).Pinned("grip.thicknessMm");
+            RuleFor(g => g.ThicknessMm).Pinned(PaddleSizes.Grip);
             var hollow = SizeAgreement.HollowLimitsMm;
             RuleFor(g => g.HollowDepthMm).InRange(hollow.Min, hollow.Max, "mm", $"A hollow deeper than this is no longer a grip ({Own}).");
         }

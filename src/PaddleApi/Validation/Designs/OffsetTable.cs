@@ -2,6 +2,7 @@ using FluentValidation;
 using Paddle.Design.Balance;
 using Paddle.Design.Fitting;
 using Paddle.Design.Request;
+using Paddle.Design.Solid;
 using PaddleApi.Contracts.Problems;
 using Range = Paddle.Design.Outline.Range;
 
@@ -88,7 +89,7 @@ internal static class OffsetTable
     private static void CheckShaftStation(DesignRequest request, BladeRequest blade, ValidationContext<DesignRequest> context)
     {
         if (DesignDefaults.ShaftWidthOfOffsets(blade) is not { } shaft) return;
-        var limits = SizeLimits.Pinned[PinnedSizeRule.IndexOf("shaft.widthMm")];
+        var limits = SizeLimits.Pinned[PaddleSizes.ShaftWidth];
         if (!limits.Contains(shaft))
         {
             context.AddFault("Blade.Offsets[0].HalfBreadthMm", new(

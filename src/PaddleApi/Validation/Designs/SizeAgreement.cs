@@ -4,6 +4,7 @@ using Paddle.Design.Balance;
 using Paddle.Design.Fitting;
 using Paddle.Design.Outline;
 using Paddle.Design.Request;
+using Paddle.Design.Solid;
 using Range = Paddle.Design.Outline.Range;
 
 namespace PaddleApi.Validation.Designs;
@@ -85,9 +86,9 @@ internal static class SizeAgreement
         var (thickness, deepest) = (DesignDefaults.GripThicknessMm(request), DesignDefaults.DeepestHollowMm(request));
         // A thickness or a hollow that is refused already needs no second reason.
         if (grip.HollowDepthMm is not { } hollow || !HollowLimitsMm.Contains(hollow) || hollow <= deepest + HairMm) return;
-        if (!PinnedSizeRule.Limits(PinnedSizeRule.IndexOf("grip.thicknessMm"), request).Contains(thickness)) return;
+        if (!PinnedSizeRule.Limits(PaddleSizes.Grip, request).Contains(thickness)) return;
         var whose = grip.ThicknessMm is not null ? "this grip"
-            : thickness < SizeLimits.Solver[^1].Max ? "a grip as thick as this board holds" : "a grip as thick as the solver may choose";
+            : thickness < SizeLimits.Solver[PaddleSizes.Grip].Max ? "a grip as thick as this board holds" : "a grip as thick as the solver may choose";
         var faces = grip.Faces is { } name && Names.GripFaces.Find(name) == GripFaces.OneSided ? "one face" : "two faces";
         context.AddFault("Grip.HollowDepthMm", new(
             $"{SizeLimits.LeastGripCoreMm} mm of wood must stay between the faces of {whose}, {thickness} mm, hollowed on {faces} (common practice, no source).",
