@@ -3,10 +3,10 @@ FROM mcr.microsoft.com/dotnet/sdk:10.0.401 AS build
 WORKDIR /source
 # What decides the packages comes first: a change of the sources alone finds them restored.
 COPY global.json Directory.Build.props Directory.Packages.props ./
-COPY src/Paddle.Design/Paddle.Design.csproj src/Paddle.Design/
-COPY src/Paddle.Drawings/Paddle.Drawings.csproj src/Paddle.Drawings/
-COPY src/PaddleApi/PaddleApi.csproj src/PaddleApi/
-RUN dotnet restore src/PaddleApi --use-current-runtime -p:PublishReadyToRun=true
+COPY src/Paddle.Design/Paddle.Design.csproj src/Paddle.Design/packages.lock.json src/Paddle.Design/
+COPY src/Paddle.Drawings/Paddle.Drawings.csproj src/Paddle.Drawings/packages.lock.json src/Paddle.Drawings/
+COPY src/PaddleApi/PaddleApi.csproj src/PaddleApi/packages.lock.json src/PaddleApi/
+RUN dotnet restore src/PaddleApi --locked-mode --use-current-runtime -p:PublishReadyToRun=true
 COPY . .
 RUN dotnet publish src/PaddleApi -c Release -o artifacts/app --no-restore --use-current-runtime --no-self-contained -p:PublishReadyToRun=true
 

@@ -19,14 +19,14 @@ internal static class BladeFamilyEndpoints
     public static RouteGroupBuilder MapBladeFamilies(this IEndpointRouteBuilder routes)
     {
         var group = routes.MapGroup(Address).WithTags("Blade families").Offers(MediaTypes.Json).HasFixedContent();
-        group.MapRead("/", List)
+        group.MapMethods("/", Routes.Reading, List)
             .Describe("listBladeFamilies", "The blade families that can be drawn",
                 "Every blade shape known by name, what water it is for, and its sizes when a design gives none.")
             .ResponseExample("families", "All families", () => ListAnswer());
-        group.MapRead("/{id}", Get)
+        group.MapMethods("/{id}", Routes.Reading, Get)
             .Describe("getBladeFamily", "One blade family",
                 "Everything known about one blade family: its default sizes, those usual in the trade, what its curve can carry, and the source.")
-            .Parameter("id", "Id of the family: lower-case words joined by hyphens, as in the list.", "ottertail")
+            .Parameter("id", "Id of the family: lower-case words joined by hyphens, as in the list.", static () => "ottertail")
             .ResponseExample("ottertail", "Ottertail", () => Detail(BladeFamilies.Find("ottertail")!))
             .Refuses(ProblemKinds.NotFound);
         return group;

@@ -14,13 +14,13 @@ internal static class ProblemEndpoints
     public static RouteGroupBuilder MapProblems(this IEndpointRouteBuilder routes)
     {
         var group = routes.MapGroup("/problems").WithTags("Problems").Offers(MediaTypes.Json).HasFixedContent();
-        group.MapRead("/", List)
+        group.MapMethods("/", Routes.Reading, List)
             .Describe("listProblemKinds", "All kinds of problem",
                 "Every kind of problem the service answers with: its address, its HTTP status, what it means and what to do.")
             .ResponseExample("all", "All kinds", () => new ProblemKindList(ProblemKinds.All));
-        group.MapRead("/{slug}", Get)
+        group.MapMethods("/{slug}", Routes.Reading, Get)
             .Describe("getProblemKind", "One kind of problem", "What the member type of a problem leads to: what it means and what to do.")
-            .Parameter("slug", "Last part of the problem's type.", "invalid-values")
+            .Parameter("slug", "Last part of the problem's type.", static () => "invalid-values")
             .ResponseExample("invalid-values", "Values out of range", () => ProblemKinds.InvalidValues)
             .Refuses(ProblemKinds.NotFound);
         return group;

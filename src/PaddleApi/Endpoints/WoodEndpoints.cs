@@ -18,15 +18,15 @@ internal static class WoodEndpoints
     public static RouteGroupBuilder MapWoods(this IEndpointRouteBuilder routes)
     {
         var group = routes.MapGroup(Address).WithTags("Woods").Offers(MediaTypes.Json).HasFixedContent();
-        group.MapRead("/", List)
+        group.MapMethods("/", Routes.Reading, List)
             .Describe("listWoods", "The woods a paddle can be designed in",
                 "Every wood with its main figures and a judgement for paddles, and what holds for any wood: limits on moisture and grain, "
                 + "knots, dust, and stock that is refused.")
             .ResponseExample("woods", "All woods", () => WoodAnswers.List(Address));
-        group.MapRead("/{id}", Get)
+        group.MapMethods("/{id}", Routes.Reading, Get)
             .Describe("getWood", "One wood",
                 "Everything known about one wood: each figure with its source, its suitability for a paddle, and cautions on its dust.")
-            .Parameter("id", "Id of the wood: lower-case words joined by hyphens, as in the list.", "white-ash")
+            .Parameter("id", "Id of the wood: lower-case words joined by hyphens, as in the list.", static () => "white-ash")
             .ResponseExample("white-ash", "White ash", () => WoodAnswers.Detail(WoodCatalogue.Find("white-ash")!))
             .Refuses(ProblemKinds.NotFound);
         return group;

@@ -29,6 +29,7 @@ internal static class Listening
 
         builder.Services.AddOptions<ServiceLimits>().BindConfiguration(
             ServiceLimits.Section, binder => binder.ErrorOnUnknownConfiguration = true).ValidateDataAnnotations().ValidateOnStart();
+        builder.WebHost.UseKestrelHttpsConfiguration();
         builder.WebHost.ConfigureKestrel((_, kestrel) =>
         {
             var limits = kestrel.ApplicationServices.GetRequiredService<IOptions<ServiceLimits>>().Value;

@@ -4,6 +4,7 @@ using Serilog;
 using Serilog.Core;
 using Serilog.Events;
 using Serilog.Formatting.Compact;
+using Serilog.Settings.Configuration;
 
 namespace PaddleApi.Hosting;
 
@@ -15,6 +16,9 @@ internal static class RequestLogging
 {
     private const string NoAddress = "(none)";
     private const string Address = "RequestPath";
+    // Named, or the start would look through every assembly for what could write a line.
+    private static readonly ConfigurationReaderOptions Sinks = new(typeof(ConsoleLoggerConfigurationExtensions).Assembly);
+
     private const string Template = $"{{RequestMethod}} {{{Address}}} answered {{StatusCode}} in {{Elapsed:0.0}} ms";
 
     /// <summary>
@@ -26,7 +30,7 @@ internal static class RequestLogging
         builder.Services.AddSerilog((services, logger) => logger
             .MinimumLevel.Information()
             .MinimumLevel.Override("Microsoft.AspNetCore", LogEventLevel.Warning)
-            .ReadFrom.Configuration(builder.Configuration)
+            .ReadFrom.Configuration(builder.Configuration, Sinks)
             .ReadFrom.Services(services)
             .Enrich.With<NoAddresses>()
             .Filter.ByExcluding(line => Listening.IsTaken(line.Exception)) // said in one line by who starts it

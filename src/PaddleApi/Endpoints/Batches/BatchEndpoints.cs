@@ -29,14 +29,14 @@ internal static class BatchEndpoints
             (pathBase, request, cancellation) => DesignService.Compute(request, cancellation).ToResponse(pathBase))
             .WithTags("Designs")
             .Describe("designBatch", "Design many paddles", "Designs as POST /v1/designs makes them." + How.Replace("MEMBER", "design", StringComparison.Ordinal))
-            .RequestExample("two", "Two designs, the second refused", "{\"handSpacingMm\":880,\"wood\":{\"species\":\"white-ash\"}}\n{\"handSpacingMm\":88}\n")
+            .RequestExample("two", "Two designs, the second refused", static () => "{\"handSpacingMm\":880,\"wood\":{\"species\":\"white-ash\"}}\n{\"handSpacingMm\":88}\n")
             .NeedsScope(Scopes.Design);
         Map<Contracts.Fittings.FittingRequest, FittingResponse>(
             routes, "/v1/fitting-batches", "fitting",
             (_, request, cancellation) => FittingEndpoints.Answer(request, cancellation))
             .WithTags("Fittings")
             .Describe("fittingBatch", "Fit many people", "Fittings as POST /v1/fittings makes them." + How.Replace("MEMBER", "fitting", StringComparison.Ordinal))
-            .RequestExample("two", "Two guests", "{\"paddler\":{\"statureMm\":1720}}\n{\"paddler\":{\"handSpacingMm\":880}}\n")
+            .RequestExample("two", "Two guests", static () => "{\"paddler\":{\"statureMm\":1720}}\n{\"paddler\":{\"handSpacingMm\":880}}\n")
             .NeedsScope(Scopes.Fit);
     }
 

@@ -43,7 +43,7 @@ internal static class BoardFitEndpoints
             + "beside shaft within its width. The blade is made narrower, and longer where its length was left open, to keep its area. The answer "
             + "says what the board changed, and holds the design and the layout. Of a paddle glued up of strips, those of the board's wood are laid on it, "
             + "the outermost giving way with the blade, and those of other woods are listed to be bought.")
-        .RequestExample("pair", "Two paddles out of one narrow board", Pair)
+        .RequestExample("pair", "Two paddles out of one narrow board", static () => Pair)
         .ResponseExample("pair", "The pair", static () => Respond(Pair, default, default) with { Design = null })
         .Offers(MediaTypes.Json)
         .NeedsScope(Scopes.Workshop)

@@ -35,12 +35,12 @@ internal static class BoardLayoutEndpoints
             + "as can be, then the optional ones, on the least area of board. Every outline keeps its distance from the others, from defects and "
             + "from the board's edges, and lies along the board, since grain decides strength. A paddle glued up of strips is laid out strip by strip, each on a board of its wood. What finds no place is answered with what stopped it and "
             + "the smallest board that would do. Ask for image/svg+xml to have every board drawn to chalk from.")
-            .RequestExample("rack", "Two sizes of a hire fleet out of three boards, one with a knot", BoardExamples.Rack)
+            .RequestExample("rack", "Two sizes of a hire fleet out of three boards, one with a knot", static () => BoardExamples.Rack)
             .ResponseExample("rack", "Where they lie", static () => new BoardLayoutResponse(EngineVersion.Text, Lay(BoardExamples.Rack, false)));
         Map(routes, "/v1/shopping-lists", isShopping: true).Describe("createShoppingList", "Which boards to buy?",
             "The cheapest boards, of those that a shop offers, that an order comes out of, and where each paddle lies on them. Boards without a "
             + "count may be bought as often as they are needed; every board has a price.")
-            .RequestExample("fleet", "Boards for a hire fleet", BoardExamples.Shop)
+            .RequestExample("fleet", "Boards for a hire fleet", static () => BoardExamples.Shop)
             .ResponseExample("fleet", "What to buy", static () => new BoardLayoutResponse(EngineVersion.Text, Lay(BoardExamples.Shop, true)));
     }
 

@@ -20,8 +20,8 @@ internal static class BoardTestEndpoints
                 + "the species' published mean and spread. The modulus is given three times, each under its own name: plainBeamModulusMPa as the "
                 + "plain beam formula has it, modulusMPa with shear taken out (the true one), apparentModulusMPa on the books' basis of a span of "
                 + "14 depths. The member wood is ready to paste into a design request: its measuredModulusMPa is the apparent one.")
-            .RequestExample("sag", "A board for the Heron Lake hire fleet, sagged", Sagged)
-            .RequestExample("tap", "Another board of the fleet, tapped, its scale coarser than usual", Tapped)
+            .RequestExample("sag", "A board for the Heron Lake hire fleet, sagged", static () => Sagged)
+            .RequestExample("tap", "Another board of the fleet, tapped, its scale coarser than usual", static () => Tapped)
             .ResponseExample("sag", "A board for the Heron Lake hire fleet, sagged", () => BoardTestAnswers.Answer(Sagged))
             .Offers(MediaTypes.Json)
             .NeedsScope(Scopes.Workshop)

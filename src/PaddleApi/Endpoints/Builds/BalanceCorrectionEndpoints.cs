@@ -34,7 +34,7 @@ internal static class BalanceCorrectionEndpoints
                 + "answered with the status measure-again and named in doubts, without a cut. When wood would have to be added, achievable is "
                 + "false and leastBad says what is left to choose from. Ask for image/svg+xml to have it drawn: the paddle with the zones that wood "
                 + "is to come off, and how deep.")
-            .RequestExample("hire-paddle", Summary, BuildExamples.Weighed)
+            .RequestExample("hire-paddle", Summary, static () => BuildExamples.Weighed)
             .ResponseExample("hire-paddle", Summary, static () => Answer(BuildExamples.Weighed))
             .Offers(Offered)
             .NeedsScope(Scopes.Workshop)

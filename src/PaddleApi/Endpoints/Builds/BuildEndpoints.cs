@@ -46,7 +46,7 @@ internal static class BuildEndpoints
     public static RouteGroupBuilder MapBuilds(this IEndpointRouteBuilder routes)
     {
         var group = routes.MapGroup(DesignAddresses.Root).WithTags("Builds");
-        group.MapRead("/{designCode}/" + DesignAddresses.Build, Report)
+        group.MapMethods("/{designCode}/" + DesignAddresses.Build, Routes.Reading, Report)
             .Describe("getBuild", "From board to finished paddle",
                 "For each stage of the work the wood left on, the thickness at numbered stations, the mass and the balance point to expect with "
                 + "their bands, what to mark and measure, when to stop and what can hurt; with the board, the shaft's lines, the gauge, the "
@@ -65,7 +65,7 @@ internal static class BuildEndpoints
             .Offers(MediaTypes.Json)
             .Produces<BuildResponse>();
 
-        group.MapRead("/{designCode}/" + DesignAddresses.BuildSheet, Page)
+        group.MapMethods("/{designCode}/" + DesignAddresses.BuildSheet, Routes.Reading, Page)
             .Describe("getBuildSheet", "The build sheet to print",
                 "The same to tape to the wall, six sides of A4 or Letter at most: the paddle in one picture, the figures to stop by with room for your own, tools to have at "
                 + "hand, every caution with its source, each stage with its own drawing, what to mark and measure and the sign to stop, the stations. All in the units of the "
@@ -74,7 +74,7 @@ internal static class BuildEndpoints
             .Offers(HtmlPage)
             .Produces<string>(StatusCodes.Status200OK, HtmlPage);
 
-        group.MapRead("/{designCode}/" + DesignAddresses.BuildSheetPdf, Pdf)
+        group.MapMethods("/{designCode}/" + DesignAddresses.BuildSheetPdf, Routes.Reading, Pdf)
             .Describe("getBuildSheetPdf", "The build sheet as a PDF", "The words and drawings of the page, laid out for A4 or Letter on six pages at most, with text to mark and search.")
             .SheetOf()
             .Query(DesignFileQuery.Paper, "Paper to print on; a4 when left out.", "letter", PaperNames.Desk.Names)

@@ -19,7 +19,7 @@ internal static class DesignCheckEndpoints
 
     private static readonly string[] Offered = [MediaTypes.Json, Xml];
 
-    private static readonly DesignCheckRequest Catalogue = DocumentedExample.Read<DesignCheckRequest>("catalogue.json");
+    private static DesignCheckRequest Catalogue => DocumentedExample.Read<DesignCheckRequest>("catalogue.json");
 
     /// <summary>Maps the endpoint.</summary>
     public static RouteHandlerBuilder MapDesignChecks(this IEndpointRouteBuilder routes)
@@ -32,7 +32,7 @@ internal static class DesignCheckEndpoints
                 "Makes every design of a catalogue and holds its report against what is expected of single figures, or against a report that was "
                 + "approved. The answer is 200 when all could be looked at, and failed counts the designs that moved. Ask for application/xml "
                 + "to have the outcome as JUnit's XML, which build servers show. A catalogue of which a design cannot be made is refused (422).")
-            .RequestExample("fleet", "Two paddles of a hire fleet: figures of one, the approved report of the other", Catalogue)
+            .RequestExample("fleet", "Two paddles of a hire fleet: figures of one, the approved report of the other", static () => Catalogue)
             .ResponseExample("fleet", "How they came out", static () => Outcome(Catalogue, [.. Catalogue.Cases!.Select(one => DesignService.Compute(one.Design!))]))
             .Offers(Offered)
             .NeedsScope(Scopes.Design)

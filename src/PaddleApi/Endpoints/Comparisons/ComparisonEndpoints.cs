@@ -51,7 +51,7 @@ internal static class ComparisonEndpoints
             .Describe("compareDesigns", "Which of these paddles?",
                 "Sets 2 to 12 designs side by side: every figure with the best and the worst, and in plain words what sets each apart from the first. "
                 + "Ask for image/svg+xml to have their outlines and thicknesses laid over one another.")
-            .RequestExample("woods", "One paddle in three woods", Woods)
+            .RequestExample("woods", "One paddle in three woods", static () => Woods)
             .ResponseExample("woods", "Beside the one of ash", static () => Response(Woods.Designs!.Select(one => one.Id!), Example.Value, default))
             .Offers(Offered)
             .NeedsScope(Scopes.Design)
@@ -59,7 +59,7 @@ internal static class ComparisonEndpoints
             .Solves()
             .Produces<ComparisonResponse>(StatusCodes.Status200OK, MediaTypes.Json, MediaTypes.Svg);
 
-        Coded(group.MapRead("/{designCodes}", (string designCodes, HttpContext context) => Read(designCodes, (ids, designs) =>
+        Coded(group.MapMethods("/{designCodes}", Routes.Reading, (string designCodes, HttpContext context) => Read(designCodes, (ids, designs) =>
                 TypedResults.Ok(Response(ids, designs, context.Request.PathBase)))))
             .Describe("getComparison", "Designs side by side, by their codes",
                 "The same for designs that have codes. They are called by their labels, or else A, B, C in the order of the codes.")
@@ -67,14 +67,14 @@ internal static class ComparisonEndpoints
             .Offers(MediaTypes.Json)
             .Produces<ComparisonResponse>();
 
-        Coded(group.MapRead("/{designCodes}/" + Drawing, (string designCodes) => Read(designCodes, (ids, designs) => Draw(ids, designs, null))))
+        Coded(group.MapMethods("/{designCodes}/" + Drawing, Routes.Reading, (string designCodes) => Read(designCodes, (ids, designs) => Draw(ids, designs, null))))
             .Describe("getComparisonSvg", "Designs laid over one another, by their codes", "Outlines and thicknesses. The address is fit for an img tag.")
             .Offers(MediaTypes.Svg)
             .Produces<string>(StatusCodes.Status200OK, MediaTypes.Svg);
     }
 
     private static RouteHandlerBuilder Coded(RouteHandlerBuilder endpoint) => endpoint
-        .Parameter("designCodes", Codes, $"{DesignEndpoints.ExampleCode.Value}{Between}{Example.Value[0].Code}")
+        .Parameter("designCodes", Codes, static () => $"{DesignEndpoints.ExampleCode.Value}{Between}{Example.Value[0].Code}")
         .HasFixedContent()
         .Refuses(ProblemKinds.InvalidDesignCode);
 

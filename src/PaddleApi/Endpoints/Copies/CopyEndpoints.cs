@@ -32,7 +32,7 @@ internal static class CopyEndpoints
             + "where it can be had the give on a bench or the note when it is tapped. Every reading stands beside what the design would read; one that "
             + "fits no paddle with the others is named to be measured again and does not count. Density and stiffness of the wood come with their standard "
             + "errors. The design is a request to be sent to /v1/designs as it is; the variants change one thing of it and say what that costs.")
-        .RequestExample("favourite", "A paddle of a hire fleet that the guests ask for", CopyExamples.Favourite)
+        .RequestExample("favourite", "A paddle of a hire fleet that the guests ask for", static () => CopyExamples.Favourite)
         .ResponseExample("favourite", "The design that explains it; of readings and outline every eighth is shown, of the variants no designs", static () => Shortened(Respond(CopyExamples.Favourite, default).Response!))
         .Offers(MediaTypes.Json)
         .NeedsScope(Scopes.Design)

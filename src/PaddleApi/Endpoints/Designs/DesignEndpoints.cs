@@ -34,9 +34,9 @@ internal static class DesignEndpoints
                 "Chooses every size left null so that the paddle is light, strong and balanced, and reports on it. Nothing is kept here: the "
                 + "answer's designCode is the design. When the aims cannot all be met the answer is the closest design, with balance.achieved "
                 + "false and what to change. Ask for image/svg+xml to have the outline at once.")
-            .RequestExample("hire-paddle", "A paddle of a hire fleet, every member written out", DesignExamples.HirePaddle)
-            .RequestExample("laminated-paddle", "Glued up of strips: a light shaft, hard wings", DesignExamples.LaminatedPaddle)
-            .RequestExample("least", "The least that can be asked", DesignExamples.Least)
+            .RequestExample("hire-paddle", "A paddle of a hire fleet, every member written out", static () => DesignExamples.HirePaddle)
+            .RequestExample("laminated-paddle", "Glued up of strips: a light shaft, hard wings", static () => DesignExamples.LaminatedPaddle)
+            .RequestExample("least", "The least that can be asked", static () => DesignExamples.Least)
             .ResponseExample("hire-paddle", ExampleSummary, static () => Shortened(DesignService.Compute(DesignExamples.HirePaddle)))
             .Offers(Offered)
             .NeedsScope(Scopes.Design)
@@ -45,7 +45,7 @@ internal static class DesignEndpoints
             .Produces<DesignResponse>(StatusCodes.Status200OK, MediaTypes.Json, MediaTypes.Svg)
             .Refuses(ProblemKinds.MalformedJson);
 
-        FieldSelection.TakesFields(Code(group.MapRead("/{designCode}", Report)))
+        FieldSelection.TakesFields(Code(group.MapMethods("/{designCode}", Routes.Reading, Report)))
             .Describe("getDesign", "A design by its code",
                 "The report of a design whose every size is in its code: nothing is solved, and the same code keeps its shape when the solver improves.")
             .ResponseExample(
@@ -60,7 +60,7 @@ internal static class DesignEndpoints
     /// <summary>Describes an address that holds a design's code.</summary>
     internal static RouteHandlerBuilder Code(RouteHandlerBuilder endpoint) => endpoint
         .Parameter(
-            "designCode", "The member designCode of an answer.", ExampleCode.Value,
+            "designCode", "The member designCode of an answer.", static () => ExampleCode.Value,
             typeof(BalanceCorrectionRequest).GetProperty(nameof(BalanceCorrectionRequest.DesignCode)))
         .WithMetadata(FixedContentMark.Instance)
         .Produces(StatusCodes.Status304NotModified)

@@ -21,8 +21,8 @@ internal static class FittingEndpoints
             "Lengths, blade, grip and wood for a person, a seat and a water, with every method that applied, its error and its source. The "
             + "member design of the answer is a request ready for /v1/designs. A measured hand spacing beats every estimate; people who "
             + "cannot be are refused with what to measure instead, and /v1/measurements says how.")
-        .RequestExample("guest", "A guest of a hire fleet, every member written out", FittingExamples.Guest)
-        .RequestExample("least", "The least that can be asked", FittingExamples.Least)
+        .RequestExample("guest", "A guest of a hire fleet, every member written out", static () => FittingExamples.Guest)
+        .RequestExample("least", "The least that can be asked", static () => FittingExamples.Least)
         .ResponseExample("guest", "The guest's paddle", static () => Answer(FittingExamples.Guest, default))
         .Offers(MediaTypes.Json)
         .NeedsScope(Scopes.Fit)

@@ -15,7 +15,7 @@ internal static class MeasurementEndpoints
 
     /// <summary>Maps the endpoint.</summary>
     public static RouteHandlerBuilder MapMeasurements(this IEndpointRouteBuilder routes) => routes
-        .MapRead("/v1/measurements", List)
+        .MapMethods("/v1/measurements", Routes.Reading, List)
         .WithTags("Fittings")
         .Offers(MediaTypes.Json)
         .HasFixedContent()

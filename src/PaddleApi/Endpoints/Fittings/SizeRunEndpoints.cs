@@ -34,8 +34,8 @@ internal static class SizeRunEndpoints
                 "The lengths that make the mean misfit of the customers least, exactly; the share of customers near their size, the paddles of each "
                 + "size in the fleet, and what one more size would buy. Up to 100 000 customers may be listed: this address takes bodies of "
                 + "4 MiB unless its host says otherwise. Ask for image/svg+xml to have the histogram with the sizes drawn on it.")
-            .RequestExample("fleet", "A hire fleet with guests as in the survey", FittingExamples.Fleet)
-            .RequestExample("club", "A club that knows its members", FittingExamples.Club)
+            .RequestExample("fleet", "A hire fleet with guests as in the survey", static () => FittingExamples.Fleet)
+            .RequestExample("club", "A club that knows its members", static () => FittingExamples.Club)
             .ResponseExample("fleet", "The fleet's sizes", static () => SizeRunResponses.From(Advise(FittingExamples.Fleet, default).Advice!, EngineVersion.Text))
             .Offers(Offered)
             .NeedsScope(Scopes.Fit)

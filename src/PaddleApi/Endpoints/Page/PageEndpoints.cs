@@ -44,7 +44,7 @@ internal static class PageEndpoints
         {
             var bytes = Read(resource);
             var tag = EntityTags.Of(Convert.ToHexString(SHA256.HashData(bytes)));
-            routes.MapRead(address, (HttpContext context) => Answer(context, bytes, tag, mediaType)).ExcludeFromDescription();
+            routes.MapMethods(address, Routes.Reading, (HttpContext context) => Answer(context, bytes, tag, mediaType)).ExcludeFromDescription();
         }
     }
 

@@ -26,7 +26,7 @@ internal static class TradeOffEndpoints
             "Designs every combination of up to three varied inputs and tells which of them no other beats: as good in every wish and better in one. A "
             + "design that misses an aim is held against none, and one that cannot be asked for is told with the reason. Ask for image/svg+xml to have "
             + "them drawn, the first wish across and the second upward.")
-        .RequestExample("fleet", "Width, length and wood of a fleet's blade", Fleet)
+        .RequestExample("fleet", "Width, length and wood of a fleet's blade", static () => Fleet)
         .ResponseExample("fleet", "What each costs", static () => TradeOffStudy.Of(Fleet, default).Answer!)
         .Offers(Offered)
         .NeedsScope(Scopes.Design)
@@ -35,7 +35,7 @@ internal static class TradeOffEndpoints
         .Produces<TradeOffResponse>(StatusCodes.Status200OK, MediaTypes.Json, MediaTypes.Svg);
 
     /// <summary>A blade of an invented hire fleet; the same as docs/examples/trade-off.json.</summary>
-    internal static TradeOffRequest Fleet { get; } = DocumentedExample.Read<TradeOffRequest>("trade-off.json");
+    internal static TradeOffRequest Fleet => DocumentedExample.Read<TradeOffRequest>("trade-off.json");
 
     private static IResult Answer(TradeOffRequest request, HttpContext context)
     {

@@ -22,7 +22,7 @@ internal static class UncertaintyEndpoints
             "Makes a design thousands of times over, each time of another stick of its wood and with other slips of the plane, and reports how its figures "
             + "spread and how often each check fails. Nothing is solved again. The points are Sobol's, scrambled by the seed: the same seed gives the same "
             + "answer. Paddles of one piece.")
-        .RequestExample("fleet", "A paddle of a hire fleet", Fleet)
+        .RequestExample("fleet", "A paddle of a hire fleet", static () => Fleet)
         .ResponseExample("fleet", "How it spreads", static () => Respond(DesignService.Compute(Fleet.Design!), Fleet, default))
         .Offers(MediaTypes.Json)
         .NeedsScope(Scopes.Design)
@@ -31,7 +31,7 @@ internal static class UncertaintyEndpoints
         .Refuses(ProblemKinds.Busy);
 
     /// <summary>A paddle of an invented hire fleet; the same as docs/examples/uncertainty.json.</summary>
-    internal static UncertaintyRequest Fleet { get; } = DocumentedExample.Read<UncertaintyRequest>("uncertainty.json");
+    internal static UncertaintyRequest Fleet => DocumentedExample.Read<UncertaintyRequest>("uncertainty.json");
 
     private static Gated Answer(UncertaintyRequest request, HttpContext context) => new(() =>
     {

@@ -19,14 +19,22 @@ internal sealed class Readiness
 /// Does one real design when the service starts: it compiles the code that the first caller would otherwise wait for, and it shows that
 /// this build can design at all. A service whose trial fails stays up, but never becomes ready.
 /// </summary>
-internal sealed partial class WarmUp(WarmUpWork trial, Readiness readiness, ILogger<WarmUp> log) : BackgroundService
+internal sealed partial class WarmUp(WarmUpWork trial, Readiness readiness, IHostApplicationLifetime life, EndpointDataSource addresses, ILogger<WarmUp> log)
+    : BackgroundService
 {
-    protected override Task ExecuteAsync(CancellationToken stoppingToken) => Task.Run(Try, stoppingToken);
+    // Behind the start, which needs the processors too: whether it lives can be asked at once.
+    protected override Task ExecuteAsync(CancellationToken stoppingToken)
+    {
+        life.ApplicationStarted.Register(() => Task.Run(Try, stoppingToken));
+        return Task.CompletedTask;
+    }
 
     private void Try()
     {
         try
         {
+            // The first caller would wait for these too.
+            _ = addresses.Endpoints;
             trial.Work();
             readiness.MarkReady();
         }

@@ -22,10 +22,10 @@ public static class Documented
     /// <param name="builder">The endpoint or group.</param>
     /// <param name="name">Name of the parameter.</param>
     /// <param name="description">What it is.</param>
-    /// <param name="example">A value that works.</param>
+    /// <param name="example">Makes a value that works.</param>
     /// <param name="text">The member whose validator says the letters and the length of a text, if there is one.</param>
     /// <returns>The same builder.</returns>
-    public static TBuilder Parameter<TBuilder>(this TBuilder builder, string name, string description, string example, PropertyInfo? text = null)
+    public static TBuilder Parameter<TBuilder>(this TBuilder builder, string name, string description, Func<string> example, PropertyInfo? text = null)
         where TBuilder : IEndpointConventionBuilder =>
         builder.WithMetadata(new ParameterNote(name, description, example, text));
 
@@ -55,9 +55,12 @@ public static class Documented
     /// <param name="endpoint">The endpoint.</param>
     /// <param name="name">Name of the example: lower-case words joined by hyphens.</param>
     /// <param name="summary">What the example shows.</param>
-    /// <param name="body">The body: a contract object, or JSON in an anonymous object to leave members out.</param>
+    /// <param name="body">
+    /// Makes the body: a contract object, or JSON in an anonymous object to leave members out. It is read when the description is written: it
+    /// would be a good part of the time that the service takes to start.
+    /// </param>
     /// <returns>The same endpoint.</returns>
-    public static RouteHandlerBuilder RequestExample(this RouteHandlerBuilder endpoint, string name, string summary, object body) =>
+    public static RouteHandlerBuilder RequestExample(this RouteHandlerBuilder endpoint, string name, string summary, Func<object> body) =>
         endpoint.WithMetadata(new RequestExample(name, summary, body));
 
     /// <summary>Shows a good answer. It is computed when the description is written, so it is never out of date.</summary>
@@ -85,7 +88,7 @@ public static class Documented
 }
 
 /// <summary>A parameter described.</summary>
-internal sealed record ParameterNote(string Name, string Description, string Example, PropertyInfo? Text);
+internal sealed record ParameterNote(string Name, string Description, Func<string> Example, PropertyInfo? Text);
 
 /// <summary>An optional query parameter described. Parameters that no note of the endpoint names are refused.</summary>
 /// <param name="Name">Its name.</param>
@@ -100,7 +103,7 @@ internal sealed record QueryNote(
 internal sealed record DownloadMark;
 
 /// <summary>A body that works.</summary>
-internal sealed record RequestExample(string Name, string Summary, object Body);
+internal sealed record RequestExample(string Name, string Summary, Func<object> Body);
 
 /// <summary>A good answer.</summary>
 internal sealed record ResponseExample(string Name, string Summary, Func<object> Body);

@@ -64,7 +64,7 @@ public static class OpenApiSetup
     /// <returns>The endpoint.</returns>
     public static IEndpointConventionBuilder MapDescription(this IEndpointRouteBuilder routes) =>
         // It is written once, and whoever asks first on a busy machine had better wait than be told that it took too long.
-        routes.MapRead(Address, Description).ExcludeFromDescription().DisableRequestTimeout();
+        routes.MapMethods(Address, Routes.Reading, Description).ExcludeFromDescription().DisableRequestTimeout();
 
     /// <summary>Serves the page at <c>/docs</c>; it brings all it needs with it.</summary>
     /// <param name="app">The application.</param>

@@ -59,7 +59,7 @@ internal sealed class OperationNotes(ValidatorRules rules) : IOperationFilter
             if (notes.OfType<ParameterNote>().LastOrDefault(note => note.Name == parameter.Name) is { } note)
             {
                 parameter.Description = note.Description;
-                parameter.Example = IsNumber(parameter.Schema) ? JsonNode.Parse(note.Example) : JsonValue.Create(note.Example);
+                parameter.Example = IsNumber(parameter.Schema) ? JsonNode.Parse(note.Example()) : JsonValue.Create(note.Example());
                 if (note.Text is not null && parameter.Schema is OpenApiSchema schema) SchemaNotes.StateText(schema, note.Text, rules);
             }
         }
@@ -107,7 +107,7 @@ internal sealed class OperationNotes(ValidatorRules rules) : IOperationFilter
             if (body is not OpenApiMediaType content) continue;
             if (IsFile(mediaType)) content.Schema = FileSchema();
             content.Examples = notes.OfType<RequestExample>()
-                .ToDictionary(example => example.Name, example => (IOpenApiExample)Example(example.Summary, example.Body), StringComparer.Ordinal);
+                .ToDictionary(example => example.Name, example => (IOpenApiExample)Example(example.Summary, example.Body()), StringComparer.Ordinal);
         }
     }
 

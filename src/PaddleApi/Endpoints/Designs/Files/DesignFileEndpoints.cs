@@ -18,7 +18,7 @@ internal static class DesignFileEndpoints
     {
         foreach (var file in DesignFiles.All)
         {
-            var endpoint = designs.MapRead($"/{{designCode}}/{file.FileName}", (string designCode, HttpContext context) =>
+            var endpoint = designs.MapMethods($"/{{designCode}}/{file.FileName}", Routes.Reading, (string designCode, HttpContext context) =>
                 DesignFileAnswer.For(file, designCode, context, DesignService.Evaluate));
             describeCode(endpoint)
                 .Describe(DesignFileNames.Operation(file), file.Description, About(file))
@@ -37,7 +37,7 @@ internal static class DesignFileEndpoints
             }
         }
 
-        designs.MapRead("/{designCode}/{fileName}", (string fileName) => NoSuchFile(fileName)).ExcludeFromDescription();
+        designs.MapMethods("/{designCode}/{fileName}", Routes.Reading, (string fileName) => NoSuchFile(fileName)).ExcludeFromDescription();
     }
 
     private static string About(IDesignFile file) =>
