@@ -127,7 +127,7 @@ public class ReadingTestTests
         }
     }
 
-    [Theory]
+    [Theory, Trait(Sweep.Name, Sweep.Full)]
     [InlineData(0.1)]
     [InlineData(10)]
     [InlineData(1.0 / 3)] // 1 for 3
@@ -138,7 +138,7 @@ public class ReadingTestTests
         foreach (var stage in BuildSheet.For(report).Stages)
         {
             ThicknessReading[] right = [.. stage.Stations.Select(station => new ThicknessReading(station.XMm, station.ThicknessMm))];
-            for (var k = 1; k < right.Length - 1; k += 3)
+            for (var k = 1; k < right.Length - 1; k += Sweep.Of(11, 3))
             {
                 ThicknessReading[] read = [.. right];
                 read[k] = right[k] with { ThicknessMm = right[k].ThicknessMm * slip };

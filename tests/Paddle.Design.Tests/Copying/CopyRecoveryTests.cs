@@ -46,12 +46,12 @@ public class CopyRecoveryTests(ITestOutputHelper output)
             fit.ChiSquare, fit.DegreesOfFreedom);
     }
 
-    [Fact]
-    public void Two_hundred_paddles_are_found_within_the_errors_stated()
+    [Fact, Trait(Sweep.Name, Sweep.Full)]
+    public void Paddles_are_found_within_the_errors_stated()
     {
-        const int Count = 200;
-        var found = new Found[Count];
-        Parallel.For(0, Count, n => found[n] = Find(1000 + n));
+        var count = Sweep.Of(16, 200);
+        var found = new Found[count];
+        Parallel.For(0, count, n => found[n] = Find(1000 + n));
         string[] names =
         [
             "shaft width", "shaft thickness", "upper width", "upper thickness", "throat", "middle", "tip", "edge", "grip", "density", "modulus", "throat's place", "overall",
@@ -61,10 +61,10 @@ public class CopyRecoveryTests(ITestOutputHelper output)
         {
             var z = found.Select(one => one.Z[k]).ToList();
             var inside = z.Count(v => Math.Abs(v) <= Inside);
-            output.WriteLine($"{names[k]}: {inside} of {Count} inside, mean {z.Average():0.00}, rms {Math.Sqrt(z.Average(v => v * v)):0.00}");
+            output.WriteLine($"{names[k]}: {inside} of {count} inside, mean {z.Average():0.00}, rms {Math.Sqrt(z.Average(v => v * v)):0.00}");
 
-            // Binomial: 190 of 200 expected, and never fewer than luck allows.
-            Assert.True((0.95 * Count - inside) / Math.Sqrt(Count * 0.95 * 0.05) <= NoLuck, names[k]);
+            // Binomial: 19 of 20 expected, and never fewer than luck allows.
+            Assert.True((0.95 * count - inside) / Math.Sqrt(count * 0.95 * 0.05) <= NoLuck, names[k]);
         }
 
         var all = found.SelectMany(one => one.Z).ToList();
@@ -81,15 +81,15 @@ public class CopyRecoveryTests(ITestOutputHelper output)
         // One sound set of readings in a hundred has a reading named.
         var alarms = found.Count(one => one.Copy.MeasureAgain.Count > 0);
         output.WriteLine($"named in sound readings: {alarms}");
-        Assert.True((alarms - CopyFitter.FalseAlarm * Count) / Math.Sqrt(CopyFitter.FalseAlarm * Count) <= NoLuck, $"{alarms} named");
+        Assert.True((alarms - CopyFitter.FalseAlarm * count) / Math.Sqrt(CopyFitter.FalseAlarm * count) <= NoLuck, $"{alarms} named");
     }
 
-    [Fact]
+    [Fact, Trait(Sweep.Name, Sweep.Full)]
     public void A_slip_of_five_millimetres_is_named_and_does_not_count()
     {
-        const int Count = 40;
-        var right = new bool[Count];
-        Parallel.For(0, Count, n =>
+        var count = Sweep.Of(8, 40);
+        var right = new bool[count];
+        Parallel.For(0, count, n =>
         {
             var random = new Random(7000 + n);
             var request = CopySamples.Read(CopySamples.Draw(random), random);
@@ -107,18 +107,18 @@ public class CopyRecoveryTests(ITestOutputHelper output)
             right[n] = copy.MeasureAgain.Count > 0 && copy.MeasureAgain.MaxBy(one => Math.Abs(copy.Readings.Single(row => row.JsonPointer == one.JsonPointer).Studentised!.Value))!.JsonPointer == pointer;
             if (!right[n]) output.WriteLine($"{n}: {pointer} {by:+0;-0}: {string.Join(", ", copy.MeasureAgain.Select(one => one.JsonPointer))}");
         });
-        output.WriteLine($"named: {right.Count(one => one)} of {Count}");
-        Assert.True(right.Count(one => one) >= 0.95 * Count);
+        output.WriteLine($"named: {right.Count(one => one)} of {count}");
+        Assert.True(right.Count(one => one) >= 0.95 * count);
     }
 
-    /// <summary>The stated errors follow from slopes; the same paddle read a hundred times has the scatter itself.</summary>
-    [Fact]
+    /// <summary>The stated errors follow from slopes; the same paddle read again and again has the scatter itself.</summary>
+    [Fact, Trait(Sweep.Name, Sweep.Full)]
     public void Errors_are_the_scatter_of_the_same_paddle_read_again_and_again()
     {
-        const int Count = 100;
+        var count = Sweep.Of(16, 100);
         var truth = CopySamples.Draw(new(11));
-        var found = new CopyFit[Count];
-        Parallel.For(0, Count, n =>
+        var found = new CopyFit[count];
+        Parallel.For(0, count, n =>
         {
             var request = CopySamples.Read(truth, new(300 + n)) with { Grip = new() { Style = Names.GripStyles.NameOf(truth.Specification.Form.Grip.Style) } };
             found[n] = CopyFitter.Find(request, CopyReadings.Of(request), WoodPrior.Of(request.Species), default);
@@ -127,12 +127,13 @@ public class CopyRecoveryTests(ITestOutputHelper output)
         {
             var values = found.Select(fit => fit.Model.Value(fit.Fit.Parameters, k)).ToList();
             var mean = values.Average();
-            var scatter = Math.Sqrt(values.Sum(v => (v - mean) * (v - mean)) / (Count - 1));
+            var scatter = Math.Sqrt(values.Sum(v => (v - mean) * (v - mean)) / (count - 1));
             var stated = found.Average(fit => fit.ErrorOf(k));
             output.WriteLine($"{k}: scatter {scatter:0.0000}, stated {stated:0.0000}");
 
-            // A standard deviation of 100 is itself good to 1/√(2·99), 7 %.
-            Assert.InRange(scatter / stated, 1 - NoLuck * 0.071, 1 + NoLuck * 0.071);
+            // A standard deviation of n is itself good to 1/√(2(n − 1)): of 100, 7 %.
+            var good = 1 / Math.Sqrt(2 * (count - 1));
+            Assert.InRange(scatter / stated, 1 - NoLuck * good, 1 + NoLuck * good);
         }
     }
 
@@ -169,12 +170,12 @@ public class CopyRecoveryTests(ITestOutputHelper output)
         Assert.InRange(wood.ModulusErrorMPa / wood.ModulusMPa, 0.2199, 0.255);
     }
 
-    [Fact]
+    [Fact, Trait(Sweep.Name, Sweep.Full)]
     public void A_wood_that_nobody_knows_is_among_the_likely_ones()
     {
-        const int Count = 40;
+        var count = Sweep.Of(6, 40);
         var (first, chance) = (0, 0.0);
-        for (var n = 0; n < Count; n++)
+        for (var n = 0; n < count; n++)
         {
             var random = new Random(900 + n);
             var truth = CopySamples.Draw(random);
@@ -184,14 +185,14 @@ public class CopyRecoveryTests(ITestOutputHelper output)
             Assert.Equal(100, woods.Sum(wood => wood.ChancePercent), 0);
             var own = woods.Single(wood => wood.Species == truth.Specification.Wood.Species);
             first += woods[0] == own ? 1 : 0;
-            chance += own.ChancePercent / 100 / Count;
+            chance += own.ChancePercent / 100 / count;
         }
 
-        output.WriteLine($"likeliest {first} of {Count}; mean chance of the true one {chance:0.000}");
+        output.WriteLine($"likeliest {first} of {count}; mean chance of the true one {chance:0.000}");
 
         // Blind guesses among all woods would be right as often as there are woods.
         var blind = 1.0 / Paddle.Design.Wood.WoodCatalogue.All.Count;
-        Assert.True(chance > 1.5 * blind && first > Count * blind);
+        Assert.True(chance > 1.5 * blind && first > count * blind);
     }
 
     [Fact]

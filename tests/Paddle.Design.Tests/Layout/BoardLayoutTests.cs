@@ -26,11 +26,11 @@ public class BoardLayoutTests
     }
 
     // As many kinds as paddles: an outfitter's customers, each with a paddle of their own.
-    [Fact]
+    [Fact, Trait(Sweep.Name, Sweep.Full)]
     public void So_do_they_where_every_paddle_is_its_own()
     {
         var families = Families.ToArray();
-        AssertSaves(Order(Rack(40, 1), [.. Enumerable.Range(0, 60).Select(k => NewPaddle($"p{k}", 760 + 37 * k % 200, families[k % families.Length]))], seconds: 2));
+        AssertSaves(Order(Rack(Sweep.Of(14, 40), 1), [.. Enumerable.Range(0, Sweep.Of(20, 60)).Select(k => NewPaddle($"p{k}", 760 + 37 * k % 200, families[k % families.Length]))], seconds: 2));
     }
 
     private static void AssertSaves(LayoutOrder order)
@@ -41,10 +41,9 @@ public class BoardLayoutTests
         Assert.InRange(layout.Totals.BoardAreaM2, 0, 0.85 * BoundingBoxes(order));
     }
 
-    [Theory]
-    [InlineData(3)]
-    [InlineData(7)]
-    [InlineData(12)]
+    public static TheoryData<int> Seeds => [.. Sweep.Of<int[]>([3], [3, 7, 12])];
+
+    [Theory, Trait(Sweep.Name, Sweep.Full), MemberData(nameof(Seeds))]
     public void Few_paddles_take_no_more_than_three_hundredths_over_the_best_of_all_ways(int seed)
     {
         var random = new Random(seed);

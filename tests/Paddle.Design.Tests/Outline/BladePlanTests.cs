@@ -52,7 +52,7 @@ public class BladePlanTests
 
     // Property: what a fair blade is, over the whole range that a request may ask (lengths 350–1000, widths 70–240 mm, shafts
     // 20–45 mm, every family's own range of widest point and fullness).
-    [Theory]
+    [Theory, Trait(Sweep.Name, Sweep.Full)]
     [MemberData(nameof(Families))]
     public void Property_every_blade_is_fair(string id)
     {
@@ -83,7 +83,7 @@ public class BladePlanTests
 
     // Property: the asked fullness comes out to 1e-6 (Brent to 1e-10 on a fraction of order one), or, where the curve cannot carry
     // it, the nearest that it can: the ends of its reach are found by asking for nothing and for everything.
-    [Theory]
+    [Theory, Trait(Sweep.Name, Sweep.Full)]
     [MemberData(nameof(Families))]
     public void Property_asked_fullness_or_the_nearest_is_drawn(string id)
     {
@@ -121,15 +121,15 @@ public class BladePlanTests
     internal static IEnumerable<(BladeShape Blade, double Shaft)> Grid(string id)
     {
         var f = BladeFamilies.Find(id)!;
-        foreach (var length in new[] { 350.0, 500, f.DefaultLengthMm, 800, 1000 })
+        foreach (var length in Sweep.Of<double[]>([350, f.DefaultLengthMm, 1000], [350.0, 500, f.DefaultLengthMm, 800, 1000]))
         {
-            foreach (var width in new[] { 70.0, 110, f.DefaultWidthMm, 240 })
+            foreach (var width in Sweep.Of<double[]>([70, f.DefaultWidthMm, 240], [70.0, 110, f.DefaultWidthMm, 240]))
             {
                 foreach (var at in Spread(f.WidestAtLimits, f.DefaultWidestAt))
                 {
                     foreach (var fullness in Spread(f.FullnessLimits, f.DefaultFullness))
                     {
-                        foreach (var shaft in new[] { 10.0, 15, 22.5 })
+                        foreach (var shaft in Sweep.Of<double[]>([10, 22.5], [10.0, 15, 22.5]))
                             yield return (TestPaddles.Blade(id, length, width, at, fullness), shaft);
                     }
                 }
@@ -142,7 +142,7 @@ public class BladePlanTests
         / ((1 - blade.WidestAt) * blade.LengthMm * blade.HalfWidthMm);
 
     private static double[] Spread(Paddle.Design.Outline.Range range, double usual) =>
-        [range.Min, 0.5 * (range.Min + usual), usual, 0.5 * (range.Max + usual), range.Max];
+        Sweep.Of<double[]>([range.Min, usual, range.Max], [range.Min, 0.5 * (range.Min + usual), usual, 0.5 * (range.Max + usual), range.Max]);
 
     private static Polygon Polygon(HalfBreadthCurve curve, int perPiece)
     {

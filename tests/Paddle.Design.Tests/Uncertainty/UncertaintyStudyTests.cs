@@ -16,11 +16,17 @@ public class UncertaintyStudyTests
     private static readonly DesignRequest Tested =
         Cherry with { Wood = new() { Species = "black-cherry", MeasuredDensityKgM3 = 570, MeasuredModulusMPa = 10_500 } };
 
+    private const double SmallSlip = 0.1;
+
+    // Studies that several tests look at.
+    private static readonly Lazy<(UncertaintyReport Report, DesignReport Designed)> SmallSlips = new(() => Run(Tested, 2048, 1, SmallSlip)),
+        PerfectHand = new(() => Run(Cherry, 16_384, 1, 0));
+
     // Source: variance of a linear function: V(c·x) = c²·V(x), exact. Mass is density times volume; the finish weighs what it weighs.
     [Fact]
     public void Of_a_perfect_hand_the_mass_scatters_as_the_density()
     {
-        var (report, designed) = Run(Cherry, 8192, 1, 0);
+        var (report, designed) = PerfectHand.Value;
         Assert.Equal(designed.Mass.TotalG, report.Figure(Mass).Designed);
         Assert.Equal(designed.Mass.TotalG, report.Figure(Mass).Mean, 0.05);
         Assert.Equal(0.10 * designed.Mass.TotalG, report.Figure(Mass).StandardDeviation, 0.1);
@@ -38,8 +44,8 @@ public class UncertaintyStudyTests
     [InlineData(Hertz)]
     public void Small_slips_spread_a_figure_as_its_slopes_say(string figure)
     {
-        const double Error = 0.1, Step = 0.05;
-        var (report, designed) = Run(Tested, 8192, 1, Error);
+        const double Step = 0.05;
+        var (report, designed) = SmallSlips.Value;
         var specification = Tested.Complete().Specification;
         double At(int size, double by)
         {
@@ -50,7 +56,7 @@ public class UncertaintyStudyTests
         }
 
         var square = Enumerable.Range(0, PaddleSizes.Count).Sum(size => Math.Pow((At(size, Step) - At(size, -Step)) / (2 * Step), 2));
-        var expected = Error * Math.Sqrt(square);
+        var expected = SmallSlip * Math.Sqrt(square);
         Assert.Equal(expected, report.Figure(figure).StandardDeviation, 0.01 * expected);
         Assert.Equal(Read(designed, figure), report.Figure(figure).Mean, 0.05 * expected);
     }
@@ -60,7 +66,7 @@ public class UncertaintyStudyTests
     [Fact]
     public void Bench_flex_is_on_average_more_than_designed_since_it_goes_as_one_over_the_modulus()
     {
-        var (report, designed) = Run(Cherry, 16_384, 1, 0);
+        var (report, designed) = PerfectHand.Value;
         const double Square = 0.22 * 0.22;
         Assert.Equal(designed.Flex.BenchFlexMm * (1 + Square), report.Figure(Bench).Mean, 0.003);
         Assert.Equal(designed.Flex.BenchFlexMm * Math.Sqrt(1 + Square), report.Figure(Bench).P50, 0.005);
@@ -74,7 +80,7 @@ public class UncertaintyStudyTests
     public void The_chance_of_a_normal_strength_under_a_known_load_is_the_closed_form(double leastFactor)
     {
         var request = Cherry with { Aims = new() { MinimumSafetyFactor = leastFactor } };
-        var (report, designed) = Run(request, 16_384, 1, 0);
+        var (report, designed) = Run(request, 8192, 1, 0);
         var hard = designed.Strength.Cases[1];
         double Below(double factor) => Normal.CDF(0, 1, -(hard.SafetyFactorOnMean - factor) / (0.16 * hard.SafetyFactorOnMean));
         var chance = report.Check(HardStroke);
@@ -84,14 +90,14 @@ public class UncertaintyStudyTests
         Assert.Equal(hard.SafetyFactor, report.Figure(HardFactor).P05, 0.005);
     }
 
-    [Fact]
+    [Fact, Trait(Sweep.Name, Sweep.Full)]
     public void Plain_Monte_Carlo_agrees_within_its_own_error()
     {
-        const int Count = 20_000;
-        var (sobol, _) = Run(Cherry, 16_384, 1, 0.4);
-        var monteCarlo = Random(Cherry, Count, 11, 0.4);
+        var count = Sweep.Of(2000, 20_000);
+        var (sobol, _) = Run(Cherry, Sweep.Of(2048, 16_384), 1, 0.4);
+        var monteCarlo = Random(Cherry, count, 11, 0.4);
         foreach (var (ours, theirs) in sobol.Figures.Zip(monteCarlo.Figures))
-            Assert.Equal(theirs.Mean, ours.Mean, 4 * theirs.StandardDeviation / Math.Sqrt(Count));
+            Assert.Equal(theirs.Mean, ours.Mean, 4 * theirs.StandardDeviation / Math.Sqrt(count));
         foreach (var (ours, theirs) in sobol.Checks.Zip(monteCarlo.Checks))
         {
             Assert.Equal(theirs.Id, ours.Id);
@@ -100,33 +106,33 @@ public class UncertaintyStudyTests
     }
 
     // Source: the error of plain Monte Carlo goes as n^-1/2 (central limit), that of scrambled Sobol points on smooth functions nearly as n^-3/2
-    // (Owen 1997); held against a run of 2^17 points.
-    [Fact]
+    // (Owen 1997); held against a run of many times as many points.
+    [Fact, Trait(Sweep.Name, Sweep.Full)]
     public void It_converges_faster_than_Monte_Carlo()
     {
-        const int Few = 256, Many = 4096, Seeds = 6;
-        var best = Run(Cherry, 1 << 17, 99, 0.4).Report;
+        var (few, many, seeds, all) = Sweep.Of((64, 512, 4, 1 << 13), (256, 4096, 6, 1 << 17));
+        var best = Run(Cherry, all, 99, 0.4).Report;
         Dictionary<string, double> Errors(Func<int, UncertaintyReport> run)
         {
-            var runs = Enumerable.Range(1, Seeds).Select(run).ToList();
+            var runs = Enumerable.Range(1, seeds).Select(run).ToList();
             return best.Figures.ToDictionary(
                 exact => exact.Pointer, exact => Math.Sqrt(runs.Average(one => Math.Pow(one.Figure(exact.Pointer).Mean - exact.Mean, 2))));
         }
 
-        var (few, many) = (Errors(seed => Run(Cherry, Few, seed, 0.4).Report), Errors(seed => Run(Cherry, Many, seed, 0.4).Report));
-        var monteCarlo = Errors(seed => Random(Cherry, Many, seed, 0.4));
+        var (ofFew, ofMany) = (Errors(seed => Run(Cherry, few, seed, 0.4).Report), Errors(seed => Run(Cherry, many, seed, 0.4).Report));
+        var monteCarlo = Errors(seed => Random(Cherry, many, seed, 0.4));
         // The least factor of all has a kink wherever another case takes over.
         foreach (var figure in new[] { Mass, Finished, Swing, Offset, Bench, Hertz, HardFactor })
         {
-            Assert.True(many[figure] < few[figure] / Math.Pow(Many / Few, 0.75), $"{figure}: {few[figure]} at {Few}, {many[figure]} at {Many}: no better than Monte Carlo's n^-1/2");
-            Assert.True(many[figure] < monteCarlo[figure] / 5, $"{figure}: {many[figure]} against {monteCarlo[figure]} of Monte Carlo");
+            Assert.True(ofMany[figure] < ofFew[figure] / Math.Pow(many / few, 0.75), $"{figure}: {ofFew[figure]} at {few}, {ofMany[figure]} at {many}: no better than Monte Carlo's n^-1/2");
+            Assert.True(ofMany[figure] < monteCarlo[figure] / 5, $"{figure}: {ofMany[figure]} against {monteCarlo[figure]} of Monte Carlo");
         }
     }
 
     [Fact]
     public void The_same_seed_gives_the_same_answer_whichever_thread_is_first()
     {
-        var (one, again, other) = (Run(Cherry, 2000, 5, 0.4).Report, Run(Cherry, 2000, 5, 0.4).Report, Run(Cherry, 2000, 6, 0.4).Report);
+        var (one, again, other) = (Run(Cherry, 500, 5, 0.4).Report, Run(Cherry, 500, 5, 0.4).Report, Run(Cherry, 500, 6, 0.4).Report);
         Assert.Equal(one.Figures, again.Figures);
         Assert.Equal(one.Checks, again.Checks);
         Assert.NotEqual(one.Figures, other.Figures);
@@ -144,12 +150,13 @@ public class UncertaintyStudyTests
         Assert.Equal(new Beta(count + 1, samples - count + 1).StdDev, chance.StandardError, 1e-12);
     }
 
-    [Fact]
+    [Fact, Trait(Sweep.Name, Sweep.Full)]
     public void A_clumsier_hand_misses_the_balance_more_often_and_a_weaker_design_breaks_more_often()
     {
-        double Off(double error) => Run(Cherry, 4096, 1, error).Report.Check("balance.offset").Fail.Value;
+        var samples = Sweep.Of(768, 4096);
+        double Off(double error) => Run(Cherry, samples, 1, error).Report.Check("balance.offset").Fail.Value;
         Assert.True(Off(0) <= Off(0.3) && Off(0.3) < Off(0.6) && Off(0.6) < Off(1));
-        double Breaks(double factor) => Run(Cherry with { Aims = new() { MinimumSafetyFactor = factor } }, 4096, 1, 0.4).Report.AnyBreak.Value;
+        double Breaks(double factor) => Run(Cherry with { Aims = new() { MinimumSafetyFactor = factor } }, samples, 1, 0.4).Report.AnyBreak.Value;
         Assert.True(Breaks(1.6) < Breaks(1.3) && Breaks(1.3) < Breaks(1));
     }
 

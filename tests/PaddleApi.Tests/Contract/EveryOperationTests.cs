@@ -12,7 +12,7 @@ namespace PaddleApi.Tests.Contract;
 /// committed description, which another test keeps equal to the code's.
 /// </summary>
 [Collection(HttpTests.Name)]
-public sealed class EveryOperationTests(ApiFixture api)
+public sealed class EveryOperationTests(ApiFixture api, OwnServices own) : IClassFixture<OwnServices>
 {
     public static TheoryData<string> Reads => Those(operation => operation.Method == "GET");
 
@@ -105,8 +105,7 @@ public sealed class EveryOperationTests(ApiFixture api)
     public async Task An_oversize_body_is_refused(string id)
     {
         // Size runs may be longer than other bodies; here they get the same limit.
-        using var factory = new ApiFactory(new Dictionary<string, string> { ["Limits:MaxSizeRunBodyBytes"] = "65536" });
-        using var client = factory.SocketClient();
+        var (_, client) = own.With(overSockets: true, ("Limits:MaxSizeRunBodyBytes", "65536"));
 
         using var answer = await SendAsync(client, Find(id), $"{{\"label\":\"{new string('x', 70 * 1024)}\"}}");
 
@@ -257,14 +256,8 @@ public sealed class EveryOperationTests(ApiFixture api)
     [Theory, MemberData(nameof(Gated))]
     public async Task When_all_places_are_taken_the_caller_is_told_when_to_come_back(string id)
     {
-        using var factory = new ApiFactory(new Dictionary<string, string>
-        {
-            ["Limits:ConcurrentSolves"] = "1",
-            ["Limits:QueuedSolves"] = "0",
-            ["Limits:ConcurrentFiles"] = "1",
-            ["Limits:QueuedFiles"] = "0",
-        });
-        using var client = factory.Client();
+        var (factory, client) = own.With(
+            overSockets: false, ("Limits:ConcurrentSolves", "1"), ("Limits:QueuedSolves", "0"), ("Limits:ConcurrentFiles", "1"), ("Limits:QueuedFiles", "0"));
         using var solving = await factory.Services.GetRequiredService<SolveGate>().EnterAsync(CancellationToken.None);
         using var making = await factory.Services.GetRequiredService<FileGate>().EnterAsync(CancellationToken.None);
 

@@ -25,6 +25,30 @@ public sealed class ApiFixture : IDisposable
     }
 }
 
+/// <summary>Services with settings of their own, each started once for the tests of a class.</summary>
+public sealed class OwnServices : IDisposable
+{
+    private readonly Dictionary<string, (ApiFactory Factory, HttpClient Client)> started = [];
+
+    /// <summary>The service with these settings, and a client for it, over real sockets where only the real server will do.</summary>
+    public (ApiFactory Factory, HttpClient Client) With(bool overSockets, params (string Key, string Value)[] settings)
+    {
+        var name = $"{overSockets} {string.Join(' ', settings)}";
+        if (started.TryGetValue(name, out var known)) return known;
+        var factory = new ApiFactory(settings.ToDictionary(setting => setting.Key, setting => setting.Value));
+        return started[name] = (factory, overSockets ? factory.SocketClient() : factory.Client());
+    }
+
+    public void Dispose()
+    {
+        foreach (var (factory, client) in started.Values)
+        {
+            client.Dispose();
+            factory.Dispose();
+        }
+    }
+}
+
 /// <summary>Every test class that sends requests belongs here: <c>[Collection(HttpTests.Name)]</c>.</summary>
 [CollectionDefinition(Name)]
 public sealed class HttpTests : ICollectionFixture<ApiFixture>

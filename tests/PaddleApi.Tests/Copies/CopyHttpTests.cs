@@ -113,11 +113,10 @@ public sealed class CopyHttpTests(ApiFixture api)
         Assert.True(unknown["wood"]!["candidates"]!.AsArray().Count > 1);
     }
 
+    public static TheoryData<int> Seeds => [.. Sweep.Of<int[]>([1], [1, 2, 3])];
+
     /// <summary>Readings of no paddle: whatever comes, it is an answer or a refusal.</summary>
-    [Theory]
-    [InlineData(1)]
-    [InlineData(2)]
-    [InlineData(3)]
+    [Theory, Trait(Sweep.Name, Sweep.Full), MemberData(nameof(Seeds))]
     public async Task Nonsense_within_the_limits_is_answered_or_refused(int seed)
     {
         var random = new Random(seed);

@@ -19,7 +19,7 @@ public sealed class EveryCodeOpensTests(ITestOutputHelper output)
 
     // Longer runs by hand: CODES_COUNT=100000 dotnet test tests/PaddleApi.Tests --filter EveryCodeOpens
     private static readonly int Count =
-        Environment.GetEnvironmentVariable("CODES_COUNT") is { Length: > 0 } given ? int.Parse(given, System.Globalization.CultureInfo.InvariantCulture) : 2500;
+        Environment.GetEnvironmentVariable("CODES_COUNT") is { Length: > 0 } given ? int.Parse(given, System.Globalization.CultureInfo.InvariantCulture) : Sweep.Of(300, 2500);
 
     private static readonly DesignRequestValidator Rules = new();
     private static readonly string[] Woods = [.. WoodCatalogue.All.Select(wood => wood.Id)];
@@ -33,7 +33,7 @@ public sealed class EveryCodeOpensTests(ITestOutputHelper output)
     [InlineData("""{"handSpacingMm":880,"wood":{"species":"white-ash"},"shaft":{"thicknessMm":25.1234567}}""")]
     public void What_could_not_be_opened_once_opens(string json) => Assert.Null(Fault(Requests.Read(json)));
 
-    [Fact]
+    [Fact, Trait(Sweep.Name, Sweep.Full)]
     public void Every_code_that_is_handed_out_opens_as_the_same_paddle()
     {
         var valid = 0;

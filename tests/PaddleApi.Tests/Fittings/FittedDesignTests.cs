@@ -9,12 +9,12 @@ namespace PaddleApi.Tests.Fittings;
 [Collection(HttpTests.Name)]
 public sealed class FittedDesignTests(ApiFixture api)
 {
-    private const int People = 2000;
+    private static readonly int People = Sweep.Of(100, 2000);
 
     // Without the harness that holds each answer against its schema: thousands of the same kind tell nothing new.
     private readonly HttpClient client = api.Factory.CreateClient();
 
-    [Fact]
+    [Fact, Trait(Sweep.Name, Sweep.Full)]
     public async Task Whoever_is_fitted_can_have_the_paddle_designed()
     {
         var random = new Random(31415);

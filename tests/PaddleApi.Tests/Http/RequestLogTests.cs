@@ -16,7 +16,7 @@ using Serilog.Formatting.Compact;
 namespace PaddleApi.Tests.Http;
 
 [Collection(HttpTests.Name)]
-public sealed class RequestLogTests
+public sealed class RequestLogTests(RequestLogTests.LoggedService logged) : IClassFixture<RequestLogTests.LoggedService>
 {
     private static readonly string Code = BuildExamples.Weighed.DesignCode!;
 
@@ -63,9 +63,7 @@ public sealed class RequestLogTests
     [Theory, MemberData(nameof(Private))]
     public async Task A_log_holds_no_design_no_measure_and_no_word_of_the_caller(string method, string address, string? body, string pattern)
     {
-        var lines = new Lines();
-        using var factory = Logged(lines);
-        using var client = factory.CreateClient();
+        var (lines, client) = logged.Fresh();
         using var ask = new HttpRequestMessage(new HttpMethod(method), address);
         if (body is not null) ask.Content = new StringContent(body, Encoding.UTF8, "application/json");
 
@@ -110,28 +108,34 @@ public sealed class RequestLogTests
         Assert.All(["private", "1733", "statureMm"], word => Assert.DoesNotContain(word, text, StringComparison.Ordinal));
     }
 
-    [Theory]
-    [InlineData("POST /v1/designs", "Content-Type: application/json\r\nContent-Length: 1000\r\n\r\n{\"label\":")]
-    [InlineData("POST /v1/designs", "Content-Type: application/json\r\nContent-Length: 1000\r\n\r\n{\"x\":1,")]
-    [InlineData("POST /v1/designs", "Content-Type: application/json\r\nTransfer-Encoding: chunked\r\n\r\n8\r\n{\"x\":1,")]
-    [InlineData("GET {design}/solid.stl", "\r\n")]
-    [InlineData("GET {design}/templates.pdf", "Accept-Encoding: br\r\n\r\n")]
-    [InlineData("GET {design}/outline.svg", "Accept-Encoding: br\r\n\r\n")]
-    public async Task A_caller_who_hangs_up_is_no_error_of_the_service(string line, string rest)
+    private static readonly (string Line, string Further)[] HungUp =
+    [
+        ("POST /v1/designs", "Content-Type: application/json\r\nContent-Length: 1000\r\n\r\n{\"label\":"),
+        ("POST /v1/designs", "Content-Type: application/json\r\nContent-Length: 1000\r\n\r\n{\"x\":1,"),
+        ("POST /v1/designs", "Content-Type: application/json\r\nTransfer-Encoding: chunked\r\n\r\n8\r\n{\"x\":1,"),
+        ($"GET /v1/designs/{Code}/solid.stl", "\r\n"),
+        ($"GET /v1/designs/{Code}/templates.pdf", "Accept-Encoding: br\r\n\r\n"),
+        ($"GET /v1/designs/{Code}/outline.svg", "Accept-Encoding: br\r\n\r\n"),
+    ];
+
+    [Fact]
+    public async Task A_caller_who_hangs_up_is_no_error_of_the_service()
     {
         var lines = new Lines();
         using var factory = Logged(lines);
         using var client = factory.SocketClient();
         var server = client.BaseAddress!;
-        for (var i = 0; i < 5; i++)
+        foreach (var (line, further) in HungUp)
         {
-            using var caller = new TcpClient { LingerState = new LingerOption(enable: true, seconds: 0) };
-            await caller.ConnectAsync(server.Host, server.Port);
-            var target = line.Replace("{design}", $"/v1/designs/{Code}", StringComparison.Ordinal);
-            await caller.GetStream().WriteAsync(Encoding.Latin1.GetBytes($"{target} HTTP/1.1\r\nHost: {server.Authority}\r\n{rest}"));
+            for (var i = 0; i < 5; i++)
+            {
+                using var caller = new TcpClient { LingerState = new LingerOption(enable: true, seconds: 0) };
+                await caller.ConnectAsync(server.Host, server.Port);
+                await caller.GetStream().WriteAsync(Encoding.Latin1.GetBytes($"{line} HTTP/1.1\r\nHost: {server.Authority}\r\n{further}"));
 
-            // Some hang up at once and some in the midst of the answer, where there is one.
-            if (i > 0 && line.StartsWith("GET", StringComparison.Ordinal)) _ = await caller.GetStream().ReadAsync(new byte[100 * i]);
+                // Some hang up at once and some in the midst of the answer, where there is one.
+                if (i > 0 && line.StartsWith("GET", StringComparison.Ordinal)) _ = await caller.GetStream().ReadAsync(new byte[100 * i]);
+            }
         }
 
         // Once the server has ended them all, their lines are written.
@@ -217,7 +221,33 @@ public sealed class RequestLogTests
         };
     }
 
-    private sealed class Lines : ILogEventSink
+    /// <summary>One service for all whose lines can be told apart by what was written since they came.</summary>
+    public sealed class LoggedService : IDisposable
+    {
+        private readonly Lines lines = new();
+        private readonly ApiFactory factory;
+        private readonly HttpClient client;
+
+        public LoggedService()
+        {
+            factory = Logged(lines);
+            client = factory.CreateClient();
+        }
+
+        internal (Lines Lines, HttpClient Client) Fresh()
+        {
+            lines.Written.Clear();
+            return (lines, client);
+        }
+
+        public void Dispose()
+        {
+            client.Dispose();
+            factory.Dispose();
+        }
+    }
+
+    internal sealed class Lines : ILogEventSink
     {
         public ConcurrentQueue<LogEvent> Written { get; } = new();
 

@@ -9,7 +9,7 @@ namespace PaddleApi.Tests.PlainForm;
 
 /// <summary>One answer, one address; one body, one reading.</summary>
 [Collection(HttpTests.Name)]
-public sealed class PlainRequestTests(ApiFixture api)
+public sealed class PlainRequestTests(ApiFixture api, OwnServices own) : IClassFixture<OwnServices>
 {
     [Theory]
     [InlineData("gzip")]
@@ -78,8 +78,7 @@ public sealed class PlainRequestTests(ApiFixture api)
     [InlineData("/openapi/v2.json", 404)]
     public async Task An_address_has_one_spelling(string target, int status)
     {
-        using var factory = new ApiFactory();
-        using var client = factory.SocketClient();
+        var (_, client) = own.With(overSockets: true);
 
         var answer = await Wire.AskAsync(client.BaseAddress!, $"GET {target.Replace("{host}", client.BaseAddress!.Authority, StringComparison.Ordinal)} HTTP/1.1");
 
