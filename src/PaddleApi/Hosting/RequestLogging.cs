@@ -53,8 +53,9 @@ internal static class RequestLogging
         ];
     });
 
+    /// <summary>The pattern of a request's address, which holds nothing of the caller's.</summary>
     // A handler of errors takes the endpoint from the request and keeps it beside the error.
-    private static string PatternOf(HttpContext context) =>
+    internal static string PatternOf(HttpContext context) =>
         (context.GetEndpoint() ?? context.Features.Get<IExceptionHandlerFeature>()?.Endpoint) is RouteEndpoint endpoint
             ? "/" + endpoint.RoutePattern.RawText!.Trim('/')
             : NoAddress;

@@ -1,7 +1,11 @@
+using System.Collections.Concurrent;
+using System.Diagnostics;
 using System.Diagnostics.Metrics;
 using System.Net;
 using System.Text;
 using Microsoft.Extensions.DependencyInjection;
+using OpenTelemetry;
+using OpenTelemetry.Trace;
 using PaddleApi.Endpoints.Builds;
 using PaddleApi.Endpoints.Designs;
 using PaddleApi.Hosting.Telemetry;
@@ -58,6 +62,49 @@ public sealed class TelemetryTests
         place.Dispose();
         using var answer = await waits;
         Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
+    }
+
+    [Fact]
+    public async Task A_request_is_a_trace_of_its_steps_and_no_span_holds_a_design()
+    {
+        var spans = new Spans();
+        // Nobody listens there; what the service's own reader is sent is what this one sees.
+        using var plain = new ApiFactory(new Dictionary<string, string> { ["Telemetry:Otlp"] = "true", ["OTEL_EXPORTER_OTLP_ENDPOINT"] = "http://127.0.0.1:1" });
+        using var factory = plain.WithWebHostBuilder(host => host.ConfigureServices(services =>
+            services.ConfigureOpenTelemetryTracerProvider(traces => traces.AddProcessor(new SimpleActivityExportProcessor(spans)))));
+        using var client = factory.CreateClient();
+
+        await PostAsync(client, Requests.Least);
+        using var drawing = await client.GetAsync($"{Address}/outline.svg?units=inch");
+
+        Assert.Equal(
+            ["paddle.read", "paddle.solve outcome=met", "paddle.report", "request route=/v1/designs",
+                "paddle.read", "paddle.validate outcome=passed", "paddle.evaluate outcome=met", "paddle.draw file=outline.svg", "request route=/v1/designs/{designCode}/outline.svg"],
+            spans.Seen);
+        var all = string.Join('\n', spans.Whole);
+        Assert.DoesNotContain(BuildExamples.Weighed.DesignCode!, all, StringComparison.Ordinal);
+        Assert.DoesNotContain("880", all, StringComparison.Ordinal);
+        Assert.DoesNotContain("inch", all, StringComparison.Ordinal);
+    }
+
+    // What would be sent: short, and with every tag.
+    private sealed class Spans : BaseExporter<Activity>
+    {
+        public ConcurrentQueue<string> Seen { get; } = new();
+
+        public ConcurrentQueue<string> Whole { get; } = new();
+
+        public override ExportResult Export(in Batch<Activity> batch)
+        {
+            foreach (var span in batch)
+            {
+                var isOurs = span.Source.Name == ServiceTraces.Name;
+                Seen.Enqueue(isOurs ? string.Join(' ', [span.DisplayName, .. span.TagObjects.Select(tag => $"{tag.Key}={tag.Value}")]) : $"request route={span.GetTagItem("http.route")}");
+                Whole.Enqueue($"{span.DisplayName} {span.TraceStateString} {string.Join(' ', span.TagObjects)} {string.Join(' ', span.Events.Select(one => one.Name))}");
+            }
+
+            return ExportResult.Success;
+        }
     }
 
     [Fact]

@@ -5,6 +5,7 @@ using PaddleApi.Contracts.Designs;
 using PaddleApi.Hosting.Caching;
 using PaddleApi.Hosting.Json;
 using PaddleApi.Hosting.Problems;
+using PaddleApi.Hosting.Telemetry;
 using PaddleApi.Validation;
 using PaddleApi.Validation.Designs;
 
@@ -30,13 +31,20 @@ internal static class DesignService
     public static ComputedDesign Compute(DesignRequest request, CancellationToken cancellation = default)
     {
         var resolved = request.Complete();
+        using var step = ServiceTraces.Begin("solve");
         var report = PaddleDesigner.Design(resolved.Specification, cancellation);
+        step?.SetTag("outcome", DesignResponses.OutcomeName(report.Outcome));
         return new(resolved, report, DesignCodes.Encode(resolved.Pin(report.Sizes)));
     }
 
     /// <summary>Evaluates the design of a code that <see cref="Read"/> has passed; nothing is left to solve.</summary>
-    public static ComputedDesign Evaluate(ResolvedDesign resolved, string code) =>
-        new(resolved, PaddleDesigner.Design(resolved.Specification), code);
+    public static ComputedDesign Evaluate(ResolvedDesign resolved, string code)
+    {
+        using var step = ServiceTraces.Begin("evaluate");
+        var report = PaddleDesigner.Design(resolved.Specification);
+        step?.SetTag("outcome", DesignResponses.OutcomeName(report.Outcome));
+        return new(resolved, report, code);
+    }
 
     /// <summary>Reads a design code.</summary>
     /// <returns>The design with every size pinned, or the problem to answer with.</returns>
@@ -50,6 +58,7 @@ internal static class DesignService
     /// <returns>The request in the code, or the problem to answer with.</returns>
     public static (DesignRequest? Request, ProblemResult? Problem) Decode(string code)
     {
+        using var step = ServiceTraces.Begin("read");
         var decoded = DesignCodes.Decode(code);
         return decoded.Fault is { } fault ? (null, new(ProblemKinds.InvalidDesignCode, Explain(fault))) : (decoded.Request, null);
     }
@@ -58,7 +67,9 @@ internal static class DesignService
     /// <returns>The design with every size pinned, or the problem to answer with.</returns>
     public static (ResolvedDesign? Design, ProblemResult? Problem) Check(DesignRequest request)
     {
+        using var step = ServiceTraces.Begin("validate");
         var outcome = Rules.Validate(request);
+        step?.SetTag("outcome", outcome.IsValid ? "passed" : "refused");
         if (!outcome.IsValid)
         {
             return (null, new(

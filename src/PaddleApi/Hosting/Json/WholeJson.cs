@@ -1,4 +1,5 @@
 using System.Text.Json;
+using PaddleApi.Hosting.Telemetry;
 
 namespace PaddleApi.Hosting.Json;
 
@@ -12,12 +13,18 @@ internal sealed class WholeJson<T>(T value, FieldSelection? fields = null) : IRe
     /// <inheritdoc/>
     public async Task ExecuteAsync(HttpContext httpContext)
     {
-        var bytes = JsonSerializer.SerializeToUtf8Bytes(value, StrictJson.Options);
-        if (fields is not null) bytes = fields.Shorten(bytes);
+        var bytes = Write();
         var response = httpContext.Response;
         response.StatusCode = StatusCodes.Status200OK;
         response.ContentType = "application/json; charset=utf-8";
         response.ContentLength = bytes.Length;
         await response.Body.WriteAsync(bytes, httpContext.RequestAborted);
+    }
+
+    private byte[] Write()
+    {
+        using var step = ServiceTraces.Begin("report");
+        var bytes = JsonSerializer.SerializeToUtf8Bytes(value, StrictJson.Options);
+        return fields is null ? bytes : fields.Shorten(bytes);
     }
 }

@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Http.Metadata;
 using Microsoft.Extensions.Options;
 using PaddleApi.Hosting.Problems;
+using PaddleApi.Hosting.Telemetry;
 
 namespace PaddleApi.Hosting.Requests;
 
@@ -24,6 +25,7 @@ internal static class WholeBodies
 
     private static async Task<bool> TakeAsync(HttpContext context, TimeSpan most)
     {
+        using var step = ServiceTraces.Begin("read");
         using var patience = CancellationTokenSource.CreateLinkedTokenSource(context.RequestAborted);
         patience.CancelAfter(most);
         try

@@ -1,6 +1,8 @@
 using System.ComponentModel.DataAnnotations;
+using System.Diagnostics;
 using Microsoft.Extensions.DependencyInjection.Extensions;
 using OpenTelemetry.Metrics;
+using OpenTelemetry.Trace;
 
 namespace PaddleApi.Hosting.Telemetry;
 
@@ -10,7 +12,7 @@ internal sealed class TelemetryOptions
     /// <summary>Name of the configuration section.</summary>
     public const string Section = "Telemetry";
 
-    /// <summary>Sends the counts by OTLP; where to, the variables <c>OTEL_EXPORTER_OTLP_…</c> say.</summary>
+    /// <summary>Sends counts and traces by OTLP; where to, the variables <c>OTEL_EXPORTER_OTLP_…</c> say.</summary>
     public bool Otlp { get; init; }
 
     /// <summary>
@@ -43,13 +45,17 @@ internal static class Telemetry
         return builder;
     }
 
-    private static void Export(WebApplicationBuilder builder, TelemetryOptions options) =>
-        builder.Services.AddOpenTelemetry().WithMetrics(metrics =>
+    private static void Export(WebApplicationBuilder builder, TelemetryOptions options)
+    {
+        var telemetry = builder.Services.AddOpenTelemetry().WithMetrics(metrics =>
         {
             metrics.AddMeter([ServiceMeters.Name, .. Platform]);
             if (options.Otlp) metrics.AddOtlpExporter();
             if (options.PrometheusPort > 0) metrics.AddPrometheusExporter();
         });
+        if (options.Otlp)
+            telemetry.WithTracing(traces => traces.AddSource(ServiceTraces.Name, ServiceTraces.Platform).AddProcessor(new ServiceTraces.Discreet()).AddOtlpExporter());
+    }
 
     /// <summary>Counts answers held, and answers Prometheus on its own port, where there is one: elsewhere the address is not there.</summary>
     public static WebApplication UseTelemetry(this WebApplication app)
@@ -61,7 +67,9 @@ internal static class Telemetry
             app.UseOpenTelemetryPrometheusScrapingEndpoint(context => context.Connection.LocalPort == port && context.Request.Path == Address);
         app.Use(async (context, next) =>
         {
+            var request = Activity.Current;
             await next(context);
+            if (request is { IsAllDataRequested: true }) ServiceTraces.Describe(request, context);
             if (context.Response.StatusCode == StatusCodes.Status304NotModified) meters.Held();
         });
         return app;

@@ -5,6 +5,7 @@ using Paddle.Design;
 using Paddle.Drawings;
 using PaddleApi.Hosting;
 using PaddleApi.Hosting.Problems;
+using PaddleApi.Hosting.Telemetry;
 using PaddleApi.Hosting.Work;
 
 namespace PaddleApi.Endpoints.Designs.Files;
@@ -16,6 +17,7 @@ internal sealed class DesignFileResult(IDesignFile file, string label, Stream co
     /// <param name="drawing">What the drawing needs to know beside the design.</param>
     public static DesignFileResult Make(IDesignFile file, DesignReport report, DrawingContext drawing, CancellationToken cancellation)
     {
+        using var step = ServiceTraces.Begin("draw")?.SetTag("file", file.FileName);
         if (file is IBlockwiseDesignFile blockwise)
         {
             cancellation.ThrowIfCancellationRequested();
