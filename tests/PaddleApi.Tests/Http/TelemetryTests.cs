@@ -78,7 +78,7 @@ public sealed class TelemetryTests
         using var drawing = await client.GetAsync($"{Address}/outline.svg?units=inch");
 
         Assert.Equal(
-            ["paddle.read", "paddle.solve outcome=met", "paddle.report", "request route=/v1/designs",
+            ["paddle.read", "paddle.validate outcome=passed", "paddle.solve outcome=met", "paddle.report", "request route=/v1/designs",
                 "paddle.read", "paddle.validate outcome=passed", "paddle.evaluate outcome=met", "paddle.draw file=outline.svg", "request route=/v1/designs/{designCode}/outline.svg"],
             spans.Seen);
         var all = string.Join('\n', spans.Whole);

@@ -33,7 +33,7 @@ internal static class DesignService
         var resolved = request.Complete();
         using var step = ServiceTraces.Begin("solve");
         var report = PaddleDesigner.Design(resolved.Specification, cancellation);
-        step?.SetTag("outcome", DesignResponses.OutcomeName(report.Outcome));
+        step?.SetTag("outcome", report.Outcome.Word);
         return new(resolved, report, DesignCodes.Encode(resolved.Pin(report.Sizes)));
     }
 
@@ -42,7 +42,7 @@ internal static class DesignService
     {
         using var step = ServiceTraces.Begin("evaluate");
         var report = PaddleDesigner.Design(resolved.Specification);
-        step?.SetTag("outcome", DesignResponses.OutcomeName(report.Outcome));
+        step?.SetTag("outcome", report.Outcome.Word);
         return new(resolved, report, code);
     }
 
