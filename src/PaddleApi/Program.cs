@@ -21,7 +21,6 @@ using PaddleApi.Hosting.Problems;
 using PaddleApi.Hosting.Requests;
 using PaddleApi.Hosting.Telemetry;
 using PaddleApi.Hosting.Work;
-using PaddleApi.Validation;
 
 // The slim one: what it lacks is for servers and settings that are not used here, and each costs a part of the start.
 var builder = WebApplication.CreateSlimBuilder(args);

@@ -1,3 +1,7 @@
+using System.Text.Json;
+using FluentValidation.Results;
+using PaddleApi.Contracts.Problems;
+
 namespace PaddleApi.Validation;
 
 /// <summary>What of a refused value is shown to the caller.</summary>
@@ -11,9 +15,12 @@ internal static class FaultValue
         double number => double.IsFinite(number) ? number : null,
         int or bool => value,
         string text => Shorten(text),
-        Enum name => Hosting.Json.ExactEnumConverter.NameOf(name.ToString()),
+        Enum name => JsonNamingPolicy.KebabCaseLower.ConvertName(name.ToString()),
         _ => null,
     };
+
+    /// <summary>The fault of a broken rule.</summary>
+    public static Fault ToFault(this ValidationFailure failure) => failure.CustomState as Fault ?? new(failure.ErrorMessage, Show(failure.AttemptedValue));
 
     /// <summary>A text cut to a length that is fit to show.</summary>
     public static string Shorten(string text)

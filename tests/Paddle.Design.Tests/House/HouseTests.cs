@@ -23,6 +23,19 @@ public partial class HouseTests
         }
     }
 
+    [Theory]
+    [InlineData("Contracts", "Validation", "Hosting", "Endpoints")]
+    [InlineData("Validation", "Hosting", "Endpoints")]
+    [InlineData("Hosting", "Endpoints")]
+    public void A_folder_of_the_service_uses_only_those_before_it(string folder, params string[] later)
+    {
+        foreach (var file in Repository.Sources($"src/PaddleApi/{folder}"))
+        {
+            var text = File.ReadAllText(file);
+            Assert.Empty(later.Where(name => Regex.IsMatch(text, $@"(?:PaddleApi\.|[ (<]){name}\.[A-Z]")).Select(name => $"{Path.GetFileName(file)} uses {name}"));
+        }
+    }
+
     [Fact]
     public void Every_folder_of_the_computation_is_a_step_in_the_order()
     {

@@ -1,4 +1,5 @@
 using Paddle.Design.Fitting;
+using PaddleApi.Hosting.Problems;
 using PaddleApi.Validation;
 
 namespace PaddleApi.Tests.Hosting;
@@ -14,7 +15,7 @@ public sealed class InputRefusalsTests
             new("", RefusalCodes.NoWayToHandSpacing, "Nothing to go by.", MeasureInstead: ["armSpanMm", "statureMm"]),
         ];
 
-        var problem = refusals.ToProblem();
+        var problem = Validated.Refusal([.. refusals.Select(refusal => (refusal.JsonPointer, refusal.ToFault()))]);
 
         Assert.Equal(422, problem.StatusCode);
         Assert.Equal(["", "/paddler/armSpanMm"], problem.Errors!.Keys);

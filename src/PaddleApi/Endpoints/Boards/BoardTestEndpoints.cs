@@ -3,7 +3,7 @@ using PaddleApi.Contracts.Boards;
 using PaddleApi.Hosting;
 using PaddleApi.Hosting.Callers;
 using PaddleApi.Hosting.OpenApi;
-using PaddleApi.Validation;
+using PaddleApi.Hosting.Problems;
 
 namespace PaddleApi.Endpoints.Boards;
 

@@ -18,7 +18,6 @@ using PaddleApi.Hosting.OpenApi;
 using PaddleApi.Hosting.Problems;
 using PaddleApi.Hosting.Requests;
 using PaddleApi.Hosting.Work;
-using PaddleApi.Validation;
 using PaddleApi.Validation.Builds;
 
 namespace PaddleApi.Endpoints.Builds;

@@ -6,8 +6,8 @@ using PaddleApi.Endpoints.Designs;
 using PaddleApi.Hosting;
 using PaddleApi.Hosting.Callers;
 using PaddleApi.Hosting.OpenApi;
+using PaddleApi.Hosting.Problems;
 using PaddleApi.Hosting.Work;
-using PaddleApi.Validation;
 
 namespace PaddleApi.Endpoints.Checks;
 

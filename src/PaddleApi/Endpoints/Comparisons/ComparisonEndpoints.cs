@@ -13,7 +13,6 @@ using PaddleApi.Hosting.Callers;
 using PaddleApi.Hosting.OpenApi;
 using PaddleApi.Hosting.Problems;
 using PaddleApi.Hosting.Work;
-using PaddleApi.Validation;
 using PaddleApi.Validation.Comparisons;
 
 namespace PaddleApi.Endpoints.Comparisons;

@@ -9,7 +9,6 @@ using PaddleApi.Hosting.Callers;
 using PaddleApi.Hosting.OpenApi;
 using PaddleApi.Hosting.Problems;
 using PaddleApi.Hosting.Work;
-using PaddleApi.Validation;
 
 namespace PaddleApi.Endpoints.Copies;
 

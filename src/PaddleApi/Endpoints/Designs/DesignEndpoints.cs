@@ -12,7 +12,6 @@ using PaddleApi.Hosting.OpenApi;
 using PaddleApi.Hosting.Problems;
 using PaddleApi.Hosting.Telemetry;
 using PaddleApi.Hosting.Work;
-using PaddleApi.Validation;
 
 namespace PaddleApi.Endpoints.Designs;
 

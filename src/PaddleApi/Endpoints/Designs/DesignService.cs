@@ -6,7 +6,6 @@ using PaddleApi.Hosting.Caching;
 using PaddleApi.Hosting.Json;
 using PaddleApi.Hosting.Problems;
 using PaddleApi.Hosting.Telemetry;
-using PaddleApi.Validation;
 using PaddleApi.Validation.Designs;
 
 namespace PaddleApi.Endpoints.Designs;

@@ -45,5 +45,5 @@ internal static class GivenDesigns
 
     /// <summary>What is wrong with a request for a design that stands in another body.</summary>
     public static IReadOnlyList<(string Place, Fault Fault)> Faults(DesignRequest design, string place) =>
-        [.. Rules.Validate(design).Errors.Select(failure => (place + JsonPointers.FromPropertyPath(failure.PropertyName), Validated.ToFault(failure)))];
+        [.. Rules.Validate(design).Errors.Select(failure => (place + JsonPointers.FromPropertyPath(failure.PropertyName), failure.ToFault()))];
 }

@@ -5,8 +5,8 @@ using PaddleApi.Hosting;
 using PaddleApi.Hosting.Callers;
 using PaddleApi.Hosting.Json;
 using PaddleApi.Hosting.OpenApi;
+using PaddleApi.Hosting.Problems;
 using PaddleApi.Hosting.Work;
-using PaddleApi.Validation;
 
 namespace PaddleApi.Endpoints.Fittings;
 

@@ -1,3 +1,4 @@
+using PaddleApi.Hosting.Problems;
 using System.Text;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.Extensions.Options;
@@ -51,7 +52,7 @@ internal static class SizeRunEndpoints
         if (outcome.Advice is not { } advice)
         {
             InputRefusal[] refusals = [.. outcome.Refusals.Select(refusal => SizeRunReader.InContract(refusal, request))];
-            return refusals.ToProblem();
+            return Validated.Refusal([.. refusals.Select(refusal => (refusal.JsonPointer, refusal.ToFault()))]);
         }
 
         return wanted == Svg

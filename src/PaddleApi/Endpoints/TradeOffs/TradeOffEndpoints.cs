@@ -1,3 +1,4 @@
+using PaddleApi.Hosting.Problems;
 using System.Globalization;
 using System.Text;
 using Paddle.Drawings;
@@ -8,7 +9,6 @@ using PaddleApi.Hosting;
 using PaddleApi.Hosting.Callers;
 using PaddleApi.Hosting.OpenApi;
 using PaddleApi.Hosting.Work;
-using PaddleApi.Validation;
 
 namespace PaddleApi.Endpoints.TradeOffs;
 

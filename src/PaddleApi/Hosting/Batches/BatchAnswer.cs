@@ -7,7 +7,6 @@ using Microsoft.Extensions.Options;
 using PaddleApi.Hosting.Json;
 using PaddleApi.Hosting.Problems;
 using PaddleApi.Hosting.Work;
-using PaddleApi.Validation;
 
 namespace PaddleApi.Hosting.Batches;
 

@@ -41,7 +41,7 @@ internal sealed class BoardFitValidator : AbstractValidator<BoardFitRequest>
                     "Steeper than 1 in 12 no paddle is designed: its shaft would break along the grain.", board.GrainDegrees, 0, Math.Round(Math.Atan(SteepestGrain) * 180 / Math.PI, 2), "degrees"));
             }
 
-            foreach (var failure in DesignRules.Validate(OfBoard(request)).Errors) context.AddFault($"Design.{failure.PropertyName}", Validated.ToFault(failure));
+            foreach (var failure in DesignRules.Validate(OfBoard(request)).Errors) context.AddFault($"Design.{failure.PropertyName}", failure.ToFault());
         });
     }
 

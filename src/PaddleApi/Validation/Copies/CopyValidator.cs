@@ -61,7 +61,7 @@ internal sealed class CopyValidator : AbstractValidator<CopyRequest>
         var alone = new DesignRequest { HandSpacingMm = PaddleLengths.HandSpacingLimitsMm.Max - 200, Wood = new() { Species = Woods[0] }, Grip = request.Grip };
         foreach (var failure in DesignRules.Validate(alone).Errors)
         {
-            var fault = Validated.ToFault(failure);
+            var fault = failure.ToFault();
             if (failure.PropertyName is "Grip.WidthMm" or "Grip.LengthMm" or "Grip.ThicknessMm" || (failure.PropertyName == "Grip.HollowDepthMm" && fault.Code == RefusalCodes.SizesDisagree))
                 context.AddFault(failure.PropertyName, fault);
         }

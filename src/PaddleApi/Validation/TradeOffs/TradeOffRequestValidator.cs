@@ -29,7 +29,7 @@ internal sealed class TradeOffRequestValidator : AbstractValidator<TradeOffReque
 
     private static void Together(TradeOffRequest request, ValidationContext<TradeOffRequest> context)
     {
-        foreach (var failure in request.Base is { } design ? DesignRules.Validate(design).Errors : []) context.AddFault($"Base.{failure.PropertyName}", Validated.ToFault(failure));
+        foreach (var failure in request.Base is { } design ? DesignRules.Validate(design).Errors : []) context.AddFault($"Base.{failure.PropertyName}", failure.ToFault());
         string[] wishes = [.. request.Minimise ?? [], .. request.Maximise ?? []];
         if (wishes.Length is < 2 or > MostObjectives)
             context.AddFault("Minimise", new($"A trade-off is between two wishes or more, up to {MostObjectives} in minimise and maximise together ({Own}).", wishes.Length, 2, MostObjectives, "wishes", Code: "two-wishes"));

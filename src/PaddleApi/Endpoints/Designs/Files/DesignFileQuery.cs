@@ -4,7 +4,6 @@ using PaddleApi.Contracts;
 using PaddleApi.Contracts.Designs;
 using PaddleApi.Hosting.Problems;
 using PaddleApi.Hosting.Requests;
-using PaddleApi.Validation;
 
 namespace PaddleApi.Endpoints.Designs.Files;
 

@@ -2,10 +2,10 @@ using FluentValidation;
 using FluentValidation.Results;
 using PaddleApi.Contracts.Problems;
 using PaddleApi.Hosting.OpenApi;
-using PaddleApi.Hosting.Problems;
 using PaddleApi.Hosting.Telemetry;
+using PaddleApi.Validation;
 
-namespace PaddleApi.Validation;
+namespace PaddleApi.Hosting.Problems;
 
 /// <summary>Refuses a request that breaks a rule, naming all broken rules at once, before the handler sees it.</summary>
 internal sealed class ValidationFilter<T>(IValidator<T> validator) : IEndpointFilter
@@ -47,7 +47,7 @@ internal static class Validated
     /// <returns>A problem with each fault under its JSON Pointer.</returns>
     public static ProblemResult Refusal(IReadOnlyList<ValidationFailure> failures)
     {
-        return Refusal([.. failures.Select(failure => (JsonPointers.FromPropertyPath(failure.PropertyName), ToFault(failure)))]);
+        return Refusal([.. failures.Select(failure => (JsonPointers.FromPropertyPath(failure.PropertyName), failure.ToFault()))]);
     }
 
     /// <summary>The refusal of a request.</summary>
@@ -65,8 +65,4 @@ internal static class Validated
             : string.Create(null, $"{faults.Count} values cannot be used; the first {Problem.MostFaults} are in errors.");
         return new ProblemResult(ProblemKinds.InvalidValues, detail, errors);
     }
-
-    /// <summary>The fault of a broken rule.</summary>
-    public static Fault ToFault(ValidationFailure failure) =>
-        failure.CustomState as Fault ?? new Fault(failure.ErrorMessage, FaultValue.Show(failure.AttemptedValue));
 }
