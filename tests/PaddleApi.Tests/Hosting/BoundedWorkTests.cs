@@ -1,9 +1,9 @@
-using PaddleApi.Hosting.Problems;
 using System.Text;
 using System.Text.Json;
 using PaddleApi.Contracts.Builds;
 using PaddleApi.Contracts.Problems;
 using PaddleApi.Hosting.Json;
+using PaddleApi.Hosting.Problems;
 using PaddleApi.Validation.Builds;
 
 namespace PaddleApi.Tests.Hosting;

@@ -1,4 +1,3 @@
-using PaddleApi.Hosting.Problems;
 using System.Text;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.Extensions.Options;
@@ -11,6 +10,7 @@ using PaddleApi.Contracts.SizeRuns;
 using PaddleApi.Hosting;
 using PaddleApi.Hosting.Callers;
 using PaddleApi.Hosting.OpenApi;
+using PaddleApi.Hosting.Problems;
 using PaddleApi.Hosting.Work;
 using PaddleApi.Validation;
 

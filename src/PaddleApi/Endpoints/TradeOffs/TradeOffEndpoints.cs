@@ -1,4 +1,3 @@
-using PaddleApi.Hosting.Problems;
 using System.Globalization;
 using System.Text;
 using Paddle.Drawings;
@@ -8,6 +7,7 @@ using PaddleApi.Contracts.TradeOffs;
 using PaddleApi.Hosting;
 using PaddleApi.Hosting.Callers;
 using PaddleApi.Hosting.OpenApi;
+using PaddleApi.Hosting.Problems;
 using PaddleApi.Hosting.Work;
 
 namespace PaddleApi.Endpoints.TradeOffs;
