@@ -15,7 +15,6 @@ using PaddleApi.Hosting.Problems;
 using PaddleApi.Hosting.Requests;
 using PaddleApi.Hosting.Telemetry;
 using PaddleApi.Hosting.Work;
-using PaddleApi.Validation;
 
 namespace PaddleApi.Benchmarks;
 
