@@ -66,9 +66,7 @@ internal static class DesignService
     /// <returns>The design with every size pinned, or the problem to answer with.</returns>
     public static (ResolvedDesign? Design, ProblemResult? Problem) Check(DesignRequest request)
     {
-        using var step = ServiceTraces.Begin("validate");
-        var outcome = Rules.Validate(request);
-        step?.SetTag("outcome", outcome.IsValid ? "passed" : "refused");
+        var outcome = Rules.Check(request);
         if (!outcome.IsValid)
         {
             return (null, new(

@@ -14,14 +14,7 @@ internal sealed class ValidationFilter<T>(IValidator<T> validator) : IEndpointFi
     public async ValueTask<object?> InvokeAsync(EndpointFilterInvocationContext context, EndpointFilterDelegate next)
     {
         var request = context.Arguments.OfType<T>().Single();
-        // No rule waits for anything: the plain way costs a third of the asynchronous one.
-        ValidationResult outcome;
-        using (var step = ServiceTraces.Begin("validate"))
-        {
-            outcome = validator.Validate(request);
-            step?.SetTag("outcome", outcome.IsValid ? "passed" : "refused");
-        }
-
+        var outcome = validator.Check(request);
         return outcome.IsValid ? await next(context) : Validated.Refusal(outcome.Errors);
     }
 }
@@ -42,6 +35,16 @@ internal static class Validated
             .Refuses(ProblemKinds.TooLarge)
             .Refuses(ProblemKinds.UnsupportedMediaType)
             .Refuses(ProblemKinds.InvalidValues);
+
+    /// <summary>Holds a request against its rules, as a step of its own in traces.</summary>
+    public static ValidationResult Check<T>(this IValidator<T> rules, T request)
+    {
+        using var step = ServiceTraces.Begin("validate");
+        // No rule waits for anything: the plain way costs a third of the asynchronous one.
+        var outcome = rules.Validate(request);
+        step?.SetTag("outcome", outcome.IsValid ? "passed" : "refused");
+        return outcome;
+    }
 
     /// <summary>The refusal of a request by its validator.</summary>
     /// <returns>A problem with each fault under its JSON Pointer.</returns>
