@@ -10,15 +10,14 @@ internal static class BalanceCorrectionResponses
     /// <param name="report">The design.</param>
     /// <param name="correction">The correction.</param>
     /// <param name="stage">The stage it was asked at.</param>
-    /// <param name="engineVersion">Version of the engine.</param>
     /// <param name="designCode">Code of the design.</param>
     public static BalanceCorrectionResponse From(
-        DesignReport report, BalanceCorrection correction, BuildStage stage, string engineVersion, string designCode)
+        DesignReport report, BalanceCorrection correction, BuildStage stage, string designCode)
     {
         var words = new CorrectionWords(report, stage, correction);
         var outlook = correction.Outlook;
         return new(
-            engineVersion,
+            EngineVersion.Text,
             designCode,
             BuildStages.Id(stage),
             correction.Status,

@@ -10,11 +10,10 @@ internal static class FittingResponses
 
     /// <summary>The answer.</summary>
     /// <param name="advice">The advice.</param>
-    /// <param name="engineVersion">Version of the engine.</param>
-    public static FittingResponse From(FittingAdvice advice, string engineVersion)
+    public static FittingResponse From(FittingAdvice advice)
     {
         return new(
-            engineVersion,
+            EngineVersion.Text,
             Band(advice.OverallLengthMm),
             Band(advice.HandSpacingMm),
             advice.FreeboardMm,

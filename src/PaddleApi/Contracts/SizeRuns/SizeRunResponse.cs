@@ -49,11 +49,10 @@ internal static class SizeRunResponses
 
     /// <summary>The answer.</summary>
     /// <param name="advice">The advice.</param>
-    /// <param name="engineVersion">Version of the engine.</param>
-    public static SizeRunResponse From(SizeRunAdvice advice, string engineVersion)
+    public static SizeRunResponse From(SizeRunAdvice advice)
     {
         return new(
-            engineVersion,
+            EngineVersion.Text,
             [.. advice.Sizes.Select(size => new SizeOfRun(size.OverallLengthMm, size.HandSpacingMm, Share(size.Share), size.Count))],
             Length(advice.MeanMisfitMm),
             Share(advice.ShareWithin25Mm),

@@ -1,7 +1,6 @@
 using System.Text;
 using Paddle.Design.Build;
 using Paddle.Drawings;
-using PaddleApi.Contracts;
 using PaddleApi.Contracts.Builds;
 using PaddleApi.Contracts.Problems;
 using PaddleApi.Endpoints.Designs;
@@ -61,7 +60,7 @@ internal static class BalanceCorrectionEndpoints
     private static BalanceCorrectionResponse Answer(BalanceCorrectionRequest request) => ToResponse(Solve(request).Solved!);
 
     private static BalanceCorrectionResponse ToResponse(SolvedCorrection solved) =>
-        BalanceCorrectionResponses.From(solved.Design.Report, solved.Correction, solved.Stage, EngineVersion.Text, solved.Design.Code);
+        BalanceCorrectionResponses.From(solved.Design.Report, solved.Correction, solved.Stage, solved.Design.Code);
 
     private static (SolvedCorrection? Solved, ProblemResult? Problem) Solve(BalanceCorrectionRequest request)
     {

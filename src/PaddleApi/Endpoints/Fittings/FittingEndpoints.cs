@@ -1,5 +1,4 @@
 using Paddle.Design;
-using PaddleApi.Contracts;
 using PaddleApi.Contracts.Fittings;
 using PaddleApi.Hosting;
 using PaddleApi.Hosting.Callers;
@@ -38,5 +37,5 @@ internal static class FittingEndpoints
 
     /// <summary>The answer to a request that its validator has passed: that has put the engine's own checks in front.</summary>
     internal static FittingResponse Answer(Contracts.Fittings.FittingRequest request, CancellationToken cancellation) =>
-        FittingResponses.From(PaddleFitter.Fit(FittingReader.Read(request), cancellation).Advice!, EngineVersion.Text);
+        FittingResponses.From(PaddleFitter.Fit(FittingReader.Read(request), cancellation).Advice!);
 }
