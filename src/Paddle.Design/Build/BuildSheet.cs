@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Text.Json.Serialization;
 using Paddle.Design.Balance;
-using Paddle.Design.Checks;
 using Paddle.Design.Finishing;
 using Paddle.Design.Solid;
 using Paddle.Design.Units;
@@ -53,17 +52,21 @@ internal sealed record StageSheet(
 /// <summary>From board to finished paddle.</summary>
 /// <param name="Units">Units of every sentence, and of the even stations.</param>
 /// <param name="Outcome">How the design's aims came out: a paddle that is too weak is not to be built.</param>
-/// <param name="Stages">Every stage in order.</param>
+/// <param name="Blank">The board.</param>
+/// <param name="Stages">Every stage in the order of the work.</param>
 /// <param name="ShaftLines">Eight- and sixteen-side lines at the shaft's stations.</param>
-/// <param name="RoundOvers">Round-over bits that may be used.</param>
-/// <param name="Finish">What goes on, with quantities and days.</param>
-/// <param name="WithFinish">Mass and balance with it on: those of the last stage.</param>
-/// <param name="Tip">A reinforced tip of usual cloth.</param>
+/// <param name="Gauge">A spar gauge for them.</param>
+/// <param name="RoundOvers">Round-over bits that may be used instead, largest first.</param>
+/// <param name="Kerf">The saw kerf across the grip that says how deep to pare.</param>
+/// <param name="Sanding">Sanding by zone.</param>
+/// <param name="Finish">The design's finish, with quantities and days.</param>
+/// <param name="WithFinish">Mass and balance with it on; the last stage, <c>finished</c>, has the same with their bands.</param>
+/// <param name="Tip">A reinforced tip of usual cloth, chosen or offered.</param>
 /// <param name="Assumptions">What the figures rest on, with sources.</param>
 /// <param name="Tools">What to have at hand.</param>
-internal sealed record BuildSheet(
-    DrawingUnits Units,
-    DesignOutcome Outcome,
+internal record BuildSheet(
+    [property: JsonIgnore] DrawingUnits Units,
+    [property: JsonIgnore] DesignOutcome Outcome,
     Blank Blank,
     IReadOnlyList<StageSheet> Stages,
     IReadOnlyList<ShaftLine> ShaftLines,
@@ -75,9 +78,10 @@ internal sealed record BuildSheet(
     Laden WithFinish,
     TipReinforcement Tip,
     IReadOnlyList<string> Assumptions,
-    IReadOnlyList<string> Tools)
+    [property: JsonIgnore] IReadOnlyList<string> Tools)
 {
     /// <summary>What comes before the first stage where it is glued up of strips; nothing of one piece.</summary>
+    [JsonIgnore]
     public IReadOnlyList<string> GlueUp { get; init; } = [];
 
     /// <summary>Works the sheet out, step by step in the order of the work.</summary>

@@ -1,5 +1,4 @@
 using System.Text.Json.Serialization;
-using Paddle.Design.Checks;
 
 namespace Paddle.Design.Build;
 

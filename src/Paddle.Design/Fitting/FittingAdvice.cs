@@ -53,12 +53,6 @@ public sealed record BladeInWater(
 /// <param name="Design">Its design.</param>
 public sealed record FittingAlternative(string Id, string Reason, SuggestedDesign Design);
 
-/// <summary>Something that can hurt, and how not to be hurt.</summary>
-/// <param name="Id">Name of the caution.</param>
-/// <param name="Text">The caution.</param>
-/// <param name="Source">Where it comes from.</param>
-public sealed record FittingCaution(string Id, string Text, string Source);
-
 /// <summary>The answer to a fitting.</summary>
 /// <param name="FreeboardMm">Clear shaft between lower hand and throat, mm.</param>
 /// <param name="Shaft">Shaft section that fits the hand.</param>
@@ -83,7 +77,7 @@ public sealed record FittingAdvice(
     RuleSpread Spread,
     IReadOnlyList<string> Reasons,
     IReadOnlyList<FittingAlternative> Alternatives,
-    IReadOnlyList<FittingCaution> Cautions,
+    IReadOnlyList<Caution> Cautions,
     SuggestedDesign Design);
 
 /// <summary>Either an answer or the reasons for a refusal, never both.</summary>

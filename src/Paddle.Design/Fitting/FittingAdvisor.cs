@@ -39,7 +39,7 @@ internal static class FittingAdvisor
     }
 
     private static FittingAdvice Answer(
-        FittingRequest request, IReadOnlyList<FittingCaution> doubts, Func<SuggestedDesign, SuggestedDesign> settle)
+        FittingRequest request, IReadOnlyList<Caution> doubts, Func<SuggestedDesign, SuggestedDesign> settle)
     {
         var paddler = request.Paddler;
         var seat = request.Seat ?? new SeatPlan();

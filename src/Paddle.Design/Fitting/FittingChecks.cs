@@ -25,7 +25,7 @@ internal static class FittingChecks
     ];
 
     /// <returns>Refusals (empty when the request can be answered) and cautions about doubtful measurements.</returns>
-    public static (IReadOnlyList<InputRefusal> Refusals, IReadOnlyList<FittingCaution> Cautions) Check(FittingRequest request)
+    public static (IReadOnlyList<InputRefusal> Refusals, IReadOnlyList<Caution> Cautions) Check(FittingRequest request)
     {
         if (request.Paddler is not { } paddler) return ([Missing("/paddler")], []);
 
@@ -159,7 +159,7 @@ internal static class FittingChecks
         Unit: "mm",
         MeasureInstead: [p.Doubted.Id, p.Against.Id]);
 
-    private static FittingCaution Doubt(Pair p, DrawingUnits units) => new(
+    private static Caution Doubt(Pair p, DrawingUnits units) => new(
         "doubtful-" + p.Doubted.Id,
         p.Doubted == p.Against
             ? FormattableString.Invariant($"{p.Doubted.Name} {DrawnLength.Rough(p.ValueMm, units)} is far from the {DrawnLength.Rough(p.ExpectedMm, units)} of the people surveyed: measure it again. It is not used for hand spacing.")
@@ -187,7 +187,7 @@ internal static class FittingChecks
         }
     }
 
-    private static IEnumerable<FittingCaution> Extrapolations(PaddlerMeasurements p, DrawingUnits units)
+    private static IEnumerable<Caution> Extrapolations(PaddlerMeasurements p, DrawingUnits units)
     {
         if (p.StatureMm is { } stature && stature is < Survey.ShortestStatureMm or > Survey.TallestStatureMm)
             yield return Outside(FormattableString.Invariant($"A stature of {DrawnLength.Rough(stature, units)}"), p.StatureMm < Survey.ShortestStatureMm, p.HandSpacingMm is null, units);
@@ -197,7 +197,7 @@ internal static class FittingChecks
             yield return Outside(FormattableString.Invariant($"An arm span of {DrawnLength.Rough(span, units)}"), span < spanLine.At(Survey.ShortestStatureMm), p.HandSpacingMm is null, units);
     }
 
-    private static FittingCaution Outside(string what, bool below, bool spacingEstimated, DrawingUnits units) => new(
+    private static Caution Outside(string what, bool below, bool spacingEstimated, DrawingUnits units) => new(
         "outside-survey",
         what + FormattableString.Invariant($" lies {(below ? "below" : "beyond")} the adults surveyed ({DrawnLength.RoughFigure(Survey.ShortestStatureMm, units)} to {DrawnLength.Rough(Survey.TallestStatureMm, units)} tall): what is estimated from it carries their proportions on.")
         + (below ? " There are no children among them, and a child soon outgrows a paddle: measure again each season." : string.Empty)

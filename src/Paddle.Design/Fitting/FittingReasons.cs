@@ -110,13 +110,13 @@ internal static class FittingCautions
     /// <summary>Water temperature below which the cold-water rule is printed, °C. Source: US Coast Guard page (about 70 °F).</summary>
     private const double ColdWaterC = 21;
 
-    public static IEnumerable<FittingCaution> Of(
+    public static IEnumerable<Caution> Of(
         FittingStory story, double fittedMm, RuleSpread spread, SeatedBody? seated, double seatHeightMm, IReadOnlyList<MethodResult> lengths) =>
         Length(story, fittedMm, spread, lengths).Concat(Reach(story, seated, seatHeightMm)).Concat(Blade(story))
             .Concat(Strokes(story))
             .Concat(OnTheWater(story.Water));
 
-    private static IEnumerable<FittingCaution> Length(FittingStory story, double fittedMm, RuleSpread spread, IReadOnlyList<MethodResult> lengths)
+    private static IEnumerable<Caution> Length(FittingStory story, double fittedMm, RuleSpread spread, IReadOnlyList<MethodResult> lengths)
     {
         var design = story.Design;
         if (Math.Abs(fittedMm - design.HandSpacingMm) > 0.5)
@@ -136,7 +136,7 @@ internal static class FittingCautions
         }
     }
 
-    private static IEnumerable<FittingCaution> Reach(FittingStory story, SeatedBody? seated, double seatHeightMm)
+    private static IEnumerable<Caution> Reach(FittingStory story, SeatedBody? seated, double seatHeightMm)
     {
         if (seated is null) yield break;
         var design = story.Design;
@@ -151,7 +151,7 @@ internal static class FittingCautions
         }
     }
 
-    private static IEnumerable<FittingCaution> Blade(FittingStory story)
+    private static IEnumerable<Caution> Blade(FittingStory story)
     {
         var (immersion, blade) = (story.Immersion, story.Immersion.Blade);
         if (immersion.ImmersedShare < 1)
@@ -171,7 +171,7 @@ internal static class FittingCautions
         }
     }
 
-    private static IEnumerable<FittingCaution> Strokes(FittingStory story)
+    private static IEnumerable<Caution> Strokes(FittingStory story)
     {
         var demand = story.Demand;
         var sustained = EffortArea.SustainedPullN(demand.BodyMassKg);
@@ -188,7 +188,7 @@ internal static class FittingCautions
         yield return new("water-model", "Slip and efficiency come from steady flow with a low and a high drag coefficient: use them to compare blades, not to predict speed.", "Hoerner's plate data; Caplan and Gardner's flume data; published paddling efficiency is 67 to 76 % (Ho, Smith and O'Meara 2009)");
     }
 
-    private static IEnumerable<FittingCaution> OnTheWater(WaterPlan water)
+    private static IEnumerable<Caution> OnTheWater(WaterPlan water)
     {
         if (water.TemperatureC is < ColdWaterC)
         {

@@ -2,7 +2,6 @@ using System.Globalization;
 using Paddle.Design;
 using Paddle.Design.Boards;
 using Paddle.Design.Build;
-using Paddle.Design.Checks;
 using Paddle.Design.Finishing;
 using Paddle.Design.Layout;
 using Paddle.Design.Units;

@@ -1,4 +1,4 @@
-using Paddle.Design.Fitting;
+using Paddle.Design;
 using Paddle.Design.Request;
 
 namespace PaddleApi.Contracts.Fittings;
@@ -35,7 +35,7 @@ internal sealed record FittingResponse(
     LengthRuleSpread LengthRules,
     IReadOnlyList<string> Reasons,
     IReadOnlyList<FittingAlternativeDesign> Alternatives,
-    IReadOnlyList<FittingCaution> Cautions,
+    IReadOnlyList<Caution> Cautions,
     DesignRequest Design);
 
 /// <summary>A length with the band in which it lies for two people in three, mm.</summary>

@@ -151,17 +151,18 @@ internal static class BuildEndpoints
     private static BuildResponse ToResponse(ComputedDesign design, BuildSheet sheet, BoardPlan? plan, BuildQuery query, PathString pathBase)
     {
         var root = $"{pathBase.ToUriComponent()}{DesignAddresses.Root}/{design.Code}";
-        return BuildResponse.Of(
-            sheet,
-            design.Resolved.Request.Label,
-            design.Code,
-            new(
+        return new(sheet)
+        {
+            Label = design.Resolved.Request.Label,
+            DesignCode = design.Code,
+            Links = new(
                 $"{root}/{DesignAddresses.Build}{query.Canonical.ToUriComponent()}",
                 $"{root}/{DesignAddresses.BuildSheet}{query.OfSheet.ToUriComponent()}",
                 $"{root}/{DesignAddresses.BuildSheetPdf}{query.OfSheet.ToUriComponent()}",
                 root),
-            BuildReading.InService(query.Climate, design.Report),
-            plan?.Layout);
+            InService = BuildReading.InService(query.Climate, design.Report),
+            OnBoard = plan?.Layout,
+        };
     }
 
     private static BuildResponse Example(ServiceClimate climate)
