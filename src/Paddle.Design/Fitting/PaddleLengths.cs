@@ -20,17 +20,22 @@ internal sealed record PaddleLengths(double HandSpacingMm, double FreeboardMm, d
 {
     /// <summary>Freeboard when none follows from the other lengths, mm (common practice: 25–50, no source).</summary>
     public const double DefaultFreeboardMm = 38;
+    /// <summary>Ends of the ranges below, mm.</summary>
+    public const double LeastHandSpacingMm = 400, MostHandSpacingMm = 1100, LeastFreeboardMm = 0, MostFreeboardMm = 150;
+    /// <inheritdoc cref="LeastHandSpacingMm"/>
+    public const double LeastOverallMm = 800, MostOverallMm = 2100, LeastBladeLengthMm = 350, MostBladeLengthMm = 1000;
+
     // A grip hand may sit lower than its pattern says, but its middle stays on the grip.
     private const double LeastTopHandMm = 5, MostTopHandMm = 60, MostTopHandShareOfGrip = 0.7;
 
     /// <summary>Hand spacings that fit a person, from a child of 0.9 m up, mm (service's own limits).</summary>
-    public static Range HandSpacingLimitsMm { get; } = new(400, 1100);
+    public static Range HandSpacingLimitsMm { get; } = new(LeastHandSpacingMm, MostHandSpacingMm);
     /// <summary>Freeboards, mm (service's own limits; custom is 25–50).</summary>
-    public static Range FreeboardLimitsMm { get; } = new(0, 150);
+    public static Range FreeboardLimitsMm { get; } = new(LeastFreeboardMm, MostFreeboardMm);
     /// <summary>Overall lengths, mm (service's own limits).</summary>
-    public static Range OverallLimitsMm { get; } = new(800, 2100);
+    public static Range OverallLimitsMm { get; } = new(LeastOverallMm, MostOverallMm);
     /// <summary>Blade lengths, mm (service's own limits).</summary>
-    public static Range BladeLengthLimitsMm { get; } = new(350, 1000);
+    public static Range BladeLengthLimitsMm { get; } = new(LeastBladeLengthMm, MostBladeLengthMm);
 
     /// <summary>Where the middle of the grip hand may lie on a grip of a given length, mm from its top.</summary>
     public static Range TopHandLimitsMm(double gripLengthMm) =>

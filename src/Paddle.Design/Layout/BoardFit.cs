@@ -11,13 +11,17 @@ public sealed record BoardFitRequest
     public RackBoardRequest? Board { get; init; }
     /// <summary>The paddle wished for; its species, moisture aside, is that of the board, or of a glued-up paddle one of its strips' is; required.</summary>
     public DesignRequest? Design { get; init; }
-    /// <summary>How many alike, 1 to 8; 1 when null.</summary>
+    /// <summary>How many alike.</summary>
+    [Bound(1, 8, "paddles", "Out of one board", Usual = 1)]
     public int? Count { get; init; }
     /// <summary>Width of the saw's cut, mm; 1.2 for a band saw and 1.5 for a jigsaw when null.</summary>
+    [Bound(0, 10, "mm", "Saws for boards")]
     public double? KerfMm { get; init; }
     /// <summary>Least distance between two outlines, mm; the kerf and what the saw leaves outside both lines when null.</summary>
+    [Bound(0, 100, "mm", "More between two outlines wastes the board")]
     public double? ClearanceMm { get; init; }
     /// <summary>Wood planed off the board's thickness, both faces together, mm; 1 when null.</summary>
+    [Bound(0, 20, "mm", "More is another board")]
     public double? PlaningMm { get; init; }
     /// <summary>The saw that cuts the outlines: <c>band-saw</c> (when null) or <c>jigsaw</c>.</summary>
     public string? Saw { get; init; }
@@ -46,7 +50,6 @@ internal sealed record BoardFit(
     private const double LeastWidthShare = 0.75, MostLengthShare = 1.12;
     private const double LengthStepMm = 20;
     private const double WidthStepMm = 0.5;
-    private const double LeastWidthMm = 70;
 
     /// <summary>Finds the paddle: the blade shortened where the board is short, narrowed until the paddles lie beside each other, and made
     /// longer again where the request leaves that open, to keep its area. Of a glued-up paddle it is the strips of the board's wood that are laid on
@@ -133,7 +136,7 @@ internal sealed record BoardFit(
             }
 
             if (TryWidth(mostMm) is { } asIs) return (asIs, lengthMm, mostMm);
-            var (low, high) = (Math.Max(LeastWidthMm, LeastWidthShare * mostMm), mostMm);
+            var (low, high) = (Math.Max(BladeRequest.LeastWidthMm, LeastWidthShare * mostMm), mostMm);
             if (TryWidth(low) is not { } best) return null;
             while (high - low > WidthStepMm)
             {

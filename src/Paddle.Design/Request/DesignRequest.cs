@@ -1,3 +1,7 @@
+using Paddle.Design.Finishing;
+using Paddle.Design.Fitting;
+using Paddle.Design.Wood;
+
 namespace Paddle.Design.Request;
 
 /// <summary>
@@ -8,11 +12,14 @@ public sealed record DesignRequest
 {
     /// <summary>Name of the design, up to 80 printable characters.</summary>
     public string? Label { get; init; }
-    /// <summary>Middle of the grip hand to middle of the lower hand, mm, 400 to 1100.</summary>
+    /// <summary>Middle of the grip hand to middle of the lower hand, mm.</summary>
+    [Bound(PaddleLengths.LeastHandSpacingMm, PaddleLengths.MostHandSpacingMm, "mm", "Hand spacings that fit a person")]
     public double? HandSpacingMm { get; init; }
-    /// <summary>Lower hand to throat, mm, 0 to 150; 38 unless it follows from the other lengths.</summary>
+    /// <summary>Lower hand to throat, mm; 38 unless it follows from the other lengths.</summary>
+    [Bound(PaddleLengths.LeastFreeboardMm, PaddleLengths.MostFreeboardMm, "mm", "The lower hand holds the shaft above the throat, 25 to 50 mm by custom", Source = BoundAttribute.Trade)]
     public double? FreeboardMm { get; init; }
-    /// <summary>Top of the grip to the tip, mm, 800 to 2100; follows from the other lengths when null.</summary>
+    /// <summary>Top of the grip to the tip, mm; follows from the other lengths when null.</summary>
+    [Bound(PaddleLengths.LeastOverallMm, PaddleLengths.MostOverallMm, "mm", "Lengths of single-blade paddles")]
     public double? OverallLengthMm { get; init; }
     /// <summary>The blade.</summary>
     public BladeRequest? Blade { get; init; }
@@ -44,11 +51,17 @@ public sealed record DesignRequest
 /// <summary>The blade: a family with its sizes, or the maker's own table of offsets.</summary>
 public sealed record BladeRequest
 {
+    /// <summary>Narrowest blade, mm: 25 mm wider than the widest shaft, so that there is always a shoulder (service's own limit).</summary>
+    internal const double LeastWidthMm = 70;
+    internal const double MostWidthMm = 240;
+
     /// <summary>Family by its trade name, such as <c>ottertail</c>; null when offsets are given.</summary>
     public string? Family { get; init; }
-    /// <summary>Throat to tip, mm, 350 to 1000; the family's unless it follows from the other lengths.</summary>
+    /// <summary>Throat to tip, mm; the family's unless it follows from the other lengths.</summary>
+    [Bound(PaddleLengths.LeastBladeLengthMm, PaddleLengths.MostBladeLengthMm, "mm", "Blade lengths of single-blade paddles")]
     public double? LengthMm { get; init; }
-    /// <summary>Full width at the widest point, mm, 70 to 240; the family's when null.</summary>
+    /// <summary>Full width at the widest point, mm; the family's when null.</summary>
+    [Bound(LeastWidthMm, MostWidthMm, "mm", "Blade widths of single-blade paddles")]
     public double? WidthMm { get; init; }
     /// <summary>Place of the widest point as a fraction of the blade from the throat; the family's when null.</summary>
     public double? WidestAt { get; init; }
@@ -70,8 +83,10 @@ public sealed record BladeRequest
 public sealed record OffsetRequest
 {
     /// <summary>Distance from the throat, mm.</summary>
+    [Bound(0, PaddleLengths.MostBladeLengthMm, "mm", "Stations are measured from the throat to the tip")]
     public double? XMm { get; init; }
-    /// <summary>Half-breadth there, mm, 0 to 120.</summary>
+    /// <summary>Half-breadth there, mm.</summary>
+    [Bound(0, BladeRequest.MostWidthMm / 2, "mm", "Half of the widest blade that is drawn")]
     public double? HalfBreadthMm { get; init; }
 }
 
@@ -86,7 +101,8 @@ public sealed record ShaftRequest
     public double? UpperWidthMm { get; init; }
     /// <summary>Thickness just below the grip, mm; the solver chooses when null.</summary>
     public double? UpperThicknessMm { get; init; }
-    /// <summary>Angle between shaft and blade at the throat, degrees, 0 to 15; 0 when null.</summary>
+    /// <summary>Angle between shaft and blade at the throat, degrees.</summary>
+    [Bound(0, 15, "degrees", "Bent shafts of the trade bend 5 to 15 degrees", Source = BoundAttribute.Trade, Usual = 0)]
     public double? BendDegrees { get; init; }
 }
 
@@ -103,7 +119,8 @@ public sealed record GripRequest
     public double? ThicknessMm { get; init; }
     /// <summary><c>matching</c> (when null): both faces alike; <c>one-sided</c>: one face hollowed for the palm.</summary>
     public string? Faces { get; init; }
-    /// <summary>Depth of the hollow below the crest on each hollowed face, mm, 0 to 15; the style's when null.</summary>
+    /// <summary>Depth of the hollow below the crest on each hollowed face, mm; the style's when null.</summary>
+    [Bound(0, 15, "mm", "A hollow deeper than this is no longer a grip")]
     public double? HollowDepthMm { get; init; }
 }
 
@@ -112,17 +129,23 @@ public sealed record WoodRequest
 {
     /// <summary>Species by its id, such as <c>white-ash</c>. Required.</summary>
     public string? Species { get; init; }
-    /// <summary>Moisture in use, percent of ovendry mass, 6 to 20; 12 when null.</summary>
+    /// <summary>Moisture in use, percent of ovendry mass.</summary>
+    [Bound(WoodSafety.MinimumMoisturePercent, WoodSafety.MaximumMoisturePercent, "percent", WoodSafety.MoistureRangeSource, Source = null, Usual = DesignDefaults.MoisturePercent)]
     public double? MoisturePercent { get; init; }
-    /// <summary>Slope of grain, rise over run, 0 to 1/12; 0.04 when null.</summary>
+    /// <summary>Slope of grain, rise over run.</summary>
+    [Bound(0, WoodSafety.RefuseSlopeOfGrain, "rise over run", "Steeper grain breaks at the throat", Source = WoodSafety.SlopeOfGrainSource, Usual = DesignDefaults.SlopeOfGrain)]
     public double? SlopeOfGrain { get; init; }
-    /// <summary>Density of the maker's own board as weighed, kg/m³, 200 to 1100; the book's when null.</summary>
+    /// <summary>Density of the maker's own board as weighed, kg/m³; the book's when null.</summary>
+    [Bound(200, 1100, "kg/m3", "Woods lie between balsa and the heaviest tropical hardwoods", Source = "from memory")]
     public double? MeasuredDensityKgM3 { get; init; }
-    /// <summary>Thickness of the maker's board as it lies in the rack, mm, 15 to 120; any board may be bought when null.</summary>
+    /// <summary>Thickness of the maker's board as it lies in the rack, mm; any board may be bought when null.</summary>
+    [Bound(PaddleSpecification.ThinnestBoardMm, 120, "mm", "Planed, a thinner board is not one paddle's shaft; glue it up first")]
     public double? BoardThicknessMm { get; init; }
-    /// <summary>Apparent modulus of the maker's own board, MPa, 3000 to 25000; the book's when null.</summary>
+    /// <summary>Apparent modulus of the maker's own board, MPa; the book's when null.</summary>
+    [Bound(3000, 25000, "MPa", "Clear wood along the grain lies between these", Source = "from memory")]
     public double? MeasuredModulusMPa { get; init; }
     /// <summary>Price of a board foot, in the caller's money: only for the cost of wood in the answer. No design code keeps it.</summary>
+    [Bound(0, 1_000_000, "", "Prices in any money")]
     public double? PricePerBoardFoot { get; init; }
     /// <summary>Only <c>none</c> (when null) is accepted; treated stock is refused with the reason.</summary>
     public string? Treatment { get; init; }
@@ -156,7 +179,8 @@ public sealed record TipPieceRequest
 {
     /// <summary>Species by its id; required.</summary>
     public string? Species { get; init; }
-    /// <summary>Length along the paddle, mm, 10 to 80; required.</summary>
+    /// <summary>Length along the paddle, mm; required.</summary>
+    [Bound(10, 80, "mm", "Shorter is a bead of glue, longer bends across its own grain")]
     public double? LengthMm { get; init; }
 }
 
@@ -165,7 +189,8 @@ public sealed record FacingRequest
 {
     /// <summary>Species by its id; required.</summary>
     public string? Species { get; init; }
-    /// <summary>Thickness of each sheet, mm, 0.4 to 1.2; it counts within the designed thickness; required.</summary>
+    /// <summary>Thickness of each sheet, mm; it counts within the designed thickness; required.</summary>
+    [Bound(0.4, 1.2, "mm", "Thinner is sanded through, thicker has no room within the edge")]
     public double? ThicknessMm { get; init; }
 }
 
@@ -175,8 +200,10 @@ public sealed record StripRequest
     /// <summary>Species by its id; that of <c>wood</c> when null. The strip on the centre line is of that wood in any case.</summary>
     public string? Species { get; init; }
     /// <summary>Price of a board foot of its wood, in the caller's money; each wood has one. No design code keeps it.</summary>
+    [Bound(0, 1_000_000, "", "Prices in any money")]
     public double? PricePerBoardFoot { get; init; }
-    /// <summary>Width across the paddle, mm, 3 to 240; the middle strip's is its full width, the outermost may be wider than needed. Required.</summary>
+    /// <summary>Width across the paddle, mm; the middle strip's is its full width, the outermost may be wider than needed. Required.</summary>
+    [Bound(3, BladeRequest.MostWidthMm, "mm", "A thinner strip is veneer, a wider one than the widest blade there is not")]
     public double? WidthMm { get; init; }
 }
 
@@ -185,11 +212,13 @@ public sealed record FinishRequest
 {
     /// <summary>Finish of the blade: <c>varnish</c> (when null), <c>oil</c> or <c>none</c>.</summary>
     public string? Blade { get; init; }
-    /// <summary>Coats on the blade, 0 to 12; 6 of varnish or 3 of oil when null.</summary>
+    /// <summary>Coats on the blade; 6 of varnish or 3 of oil when null.</summary>
+    [Bound(0, FinishChoice.MostCoats, "coats", "3 to 6 of varnish are usual (Wood Handbook FPL-GTR-190, ch. 16, read), 3 of oil (common practice, no source); the end is the service's own limit", Source = null)]
     public int? BladeCoats { get; init; }
     /// <summary>Finish of shaft and grip: <c>oil</c> (when null), <c>varnish</c> or <c>none</c>.</summary>
     public string? Shaft { get; init; }
-    /// <summary>Coats on shaft and grip, 0 to 12; 3 of oil or 6 of varnish when null.</summary>
+    /// <summary>Coats on shaft and grip; 3 of oil or 6 of varnish when null.</summary>
+    [Bound(0, FinishChoice.MostCoats, "coats", "3 to 6 of varnish are usual (Wood Handbook FPL-GTR-190, ch. 16, read), 3 of oil (common practice, no source); the end is the service's own limit", Source = null)]
     public int? ShaftCoats { get; init; }
     /// <summary>Reinforcement of the tip: <c>none</c> (when null) or <c>glass-cloth</c>.</summary>
     public string? TipReinforcement { get; init; }
@@ -200,27 +229,32 @@ public sealed record AimsRequest
 {
     /// <summary>Where it should balance: <c>lower-hand</c> (when null) or <c>throat</c>.</summary>
     public string? BalanceAt { get; init; }
-    /// <summary>How far off is still good, mm, 1 to 100; 12 when null.</summary>
+    /// <summary>How far off is still good, mm.</summary>
+    [Bound(1, 100, "mm", "Closer than 1 mm cannot be weighed out; beyond 100 mm there is no aim left", Usual = DesignDefaults.BalanceToleranceMm)]
     public double? BalanceToleranceMm { get; init; }
 
     /// <summary>
-    /// Least safety factor of the hard stroke on 5th-percentile strength, 0.8 to 5; the other cases' follow in proportion. The duty's own
+    /// Least safety factor of the hard stroke on 5th-percentile strength; the other cases' follow in proportion. The duty's own
     /// when null: 1.3, or 1.5 for an expedition.
     /// </summary>
+    [Bound(0.8, 5, "", "Far below 1 more than one stick in twenty breaks at the load; above 5 it is no longer a paddle")]
     public double? MinimumSafetyFactor { get; init; }
 
     /// <summary>Range asked of the bench flex.</summary>
     public BenchFlexRequest? BenchFlexMm { get; init; }
-    /// <summary>Most mass, g, 200 to 2500; no limit when null.</summary>
+    /// <summary>Most mass, g; no limit when null.</summary>
+    [Bound(200, 2500, "g", "Masses of single-blade wooden paddles")]
     public double? MaximumMassG { get; init; }
 }
 
 /// <summary>Range asked of the bench flex: deflection at the centre of pressure under 50 N, held at the hands.</summary>
 public sealed record BenchFlexRequest
 {
-    /// <summary>Least, mm, 0.5 to 200; no limit when null.</summary>
+    /// <summary>Least, mm; no limit when null.</summary>
+    [Bound(0.5, 200, "mm", "Flex that a rule can measure")]
     public double? Min { get; init; }
-    /// <summary>Most, mm, 0.5 to 200; no limit when null.</summary>
+    /// <summary>Most, mm; no limit when null.</summary>
+    [Bound(0.5, 200, "mm", "Flex that a rule can measure")]
     public double? Max { get; init; }
 }
 
@@ -229,19 +263,26 @@ public sealed record LoadsRequest
 {
     /// <summary><c>touring</c> (when null): lakes and day trips; <c>expedition</c>: rivers, far from help; <c>racing</c>.</summary>
     public string? Duty { get; init; }
-    /// <summary>Body mass that the usual forces scale with, kg, 12 to 250; 75 when null.</summary>
+    /// <summary>Body mass that the usual forces scale with, kg.</summary>
+    [Bound(12, 250, "kg", "Body masses from a child to a heavy adult", Usual = Strength.Loads.UnknownBodyMassKg)]
     public double? BodyMassKg { get; init; }
     /// <summary>Peak of an easy stroke, repeated a million times, N.</summary>
+    [ForceBound]
     public double? TouringStrokeN { get; init; }
     /// <summary>Peak of a hard stroke, N.</summary>
+    [ForceBound]
     public double? HardStrokeN { get; init; }
     /// <summary>Leaning on the flat blade, pried over the lower hand, N.</summary>
+    [ForceBound]
     public double? BraceN { get; init; }
     /// <summary>Pushing off the bottom, along the shaft, N.</summary>
+    [ForceBound]
     public double? PushOffAxialN { get; init; }
     /// <summary>Pushing off the bottom, sideways on the tip, N.</summary>
+    [ForceBound]
     public double? PushOffSideN { get; init; }
     /// <summary>Force whose pressure bends the blade across the grain, N; the hard stroke's when null.</summary>
+    [ForceBound]
     public double? EdgePressN { get; init; }
 }
 

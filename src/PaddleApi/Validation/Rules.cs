@@ -1,4 +1,6 @@
+using System.Reflection;
 using FluentValidation;
+using Paddle.Design;
 using Paddle.Design.Fitting;
 using PaddleApi.Contracts.Problems;
 
@@ -9,30 +11,6 @@ namespace PaddleApi.Validation;
 /// </summary>
 internal static class Rules
 {
-    /// <summary>Refuses a number outside a closed range.</summary>
-    /// <param name="reason">Why the range ends there.</param>
-    public static IRuleBuilderOptions<T, double> InRange<T>(
-        this IRuleBuilder<T, double> rule, double min, double max, string unit, string reason) =>
-        rule.SetValidator(new RangeRule<T, double>(min, max)).Saying(reason, min, max, unit);
-
-    /// <summary>Refuses a number outside a closed range; null passes.</summary>
-    /// <inheritdoc cref="InRange{T}(IRuleBuilder{T, double}, double, double, string, string)"/>
-    public static IRuleBuilderOptions<T, double?> InRange<T>(
-        this IRuleBuilder<T, double?> rule, double min, double max, string unit, string reason) =>
-        rule.SetValidator(new RangeRule<T, double?>(min, max)).Saying(reason, min, max, unit);
-
-    /// <summary>Refuses a whole number outside a closed range.</summary>
-    /// <inheritdoc cref="InRange{T}(IRuleBuilder{T, double}, double, double, string, string)"/>
-    public static IRuleBuilderOptions<T, int> InRange<T>(
-        this IRuleBuilder<T, int> rule, int min, int max, string unit, string reason) =>
-        rule.SetValidator(new RangeRule<T, int>(min, max)).Saying(reason, min, max, unit);
-
-    /// <summary>Refuses a whole number outside a closed range; null passes.</summary>
-    /// <inheritdoc cref="InRange{T}(IRuleBuilder{T, double}, double, double, string, string)"/>
-    public static IRuleBuilderOptions<T, int?> InRange<T>(
-        this IRuleBuilder<T, int?> rule, int min, int max, string unit, string reason) =>
-        rule.SetValidator(new RangeRule<T, int?>(min, max)).Saying(reason, min, max, unit);
-
     /// <summary>States in the description the range that the engine enforces, so that its refusals come as no surprise.</summary>
     /// <param name="min">Smallest value the engine takes.</param>
     /// <param name="max">Largest value the engine takes.</param>
@@ -99,6 +77,15 @@ internal static class Rules
     public static IRuleBuilderOptions<T, string?> OneOf<T>(this IRuleBuilder<T, string?> rule, IReadOnlyList<string> allowed, string reason) =>
         rule.SetValidator(new NamesRule<T>(allowed))
             .WithMessage(reason).WithState((_, value) => new Fault(reason, FaultValue.Show(value), Allowed: allowed, Code: RefusalCodes.UnknownName));
+
+    /// <summary>Refuses a member that is left out, and says what it may be.</summary>
+    /// <param name="reason">What it is needed for.</param>
+    public static IRuleBuilderOptions<T, TProperty> Needed<T, TProperty>(this IRuleBuilder<T, TProperty> rule, string reason)
+    {
+        BoundAttribute? bound = null;
+        return rule.NotNull().Configure(own => bound = own.Member?.GetCustomAttribute<BoundAttribute>())
+            .WithMessage(reason).WithState((_, _) => new Fault(reason, null, bound?.Least, bound?.Most, bound?.Unit, Code: RefusalCodes.Missing));
+    }
 
     /// <summary>Says why the rule before it refuses, with a range where there is one.</summary>
     /// <param name="min">Smallest allowed value, if there is one.</param>

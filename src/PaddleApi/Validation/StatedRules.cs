@@ -47,19 +47,6 @@ internal interface IStatesPattern
 /// <summary>A rule that says that a member may not be left out.</summary>
 internal interface IStatesRequired;
 
-/// <summary>A number lies in a closed range; null passes.</summary>
-internal sealed class RangeRule<T, TNumber>(double min, double max) : PropertyValidator<T, TNumber>, IStatesRange
-{
-    public override string Name => "Range";
-
-    public double Min { get; } = min;
-
-    public double Max { get; } = max;
-
-    public override bool IsValid(ValidationContext<T> context, TNumber value) =>
-        value is null || (Convert.ToDouble(value, null) is var number && number >= Min && number <= Max);
-}
-
 /// <summary>States a range that the engine itself enforces, in words of its own; passes everything.</summary>
 internal sealed class EngineRangeRule<T, TNumber>(double min, double max) : PropertyValidator<T, TNumber>, IStatesRange
 {

@@ -1,3 +1,4 @@
+using Paddle.Design;
 using System.Collections.Concurrent;
 using FluentValidation;
 using Microsoft.AspNetCore.Builder;
@@ -16,14 +17,14 @@ namespace PaddleApi.Tests.Hosting;
 /// <summary>A body with one member of every kind that the contract uses.</summary>
 public sealed record Sample(
     string Name,
-    double WidthMm,
-    int Count = 1,
+    [property: Bound(70, 240, "mm", "Narrower does not pull, wider does not swing", Source = null)] double WidthMm,
+    [property: Bound(1, 9, "1", "A run has one to nine", Source = null)] int Count = 1,
     bool Flag = false,
     SampleKind Kind = SampleKind.PlainOne,
     SamplePart? Part = null,
     IReadOnlyList<SamplePart>? Parts = null);
 
-public sealed record SamplePart(double? XMm = null, SamplePart? Inner = null);
+public sealed record SamplePart([property: Bound(0, 1000, "mm", "A station lies on the blade", Source = null)] double? XMm = null, SamplePart? Inner = null);
 
 public enum SampleKind
 {
@@ -31,14 +32,12 @@ public enum SampleKind
     OtherOne,
 }
 
-public sealed class SampleValidator : AbstractValidator<Sample>
+internal sealed class SampleValidator : BoundedValidator<Sample>
 {
     public SampleValidator()
     {
-        RuleFor(sample => sample.WidthMm).InRange(70, 240, "mm", "Narrower does not pull, wider does not swing.");
-        RuleFor(sample => sample.Count).InRange(1, 9, "1", "A run has one to nine.");
         RuleFor(sample => sample.Name).Must(name => name.Length < 90).Saying("A name is short.");
-        RuleForEach(sample => sample.Parts).ChildRules(part => part.RuleFor(one => one.XMm).InRange(0, 1000, "mm", "A station lies on the blade."));
+        RuleForEach(sample => sample.Parts).SetValidator(new BoundedValidator<SamplePart>());
         RuleFor(sample => sample).Custom((sample, context) =>
         {
             if (sample is { Flag: true, Count: > 1 })

@@ -1,3 +1,5 @@
+using Paddle.Design;
+
 namespace PaddleApi.Contracts.Boards;
 
 /// <summary>A board weighed and measured, and sagged or tapped to learn its stiffness.</summary>
@@ -7,18 +9,23 @@ internal sealed record BoardTestRequest
     public string? Species { get; init; }
 
     /// <summary>Moisture of the board, percent; required.</summary>
+    [Bound(0, 40, "percent", "From ovendry to fresh from the saw")]
     public double? MoisturePercent { get; init; }
 
     /// <summary>Length, mm; required.</summary>
+    [Bound(100, 6000, "mm", "Boards and test sticks")]
     public double? LengthMm { get; init; }
 
     /// <summary>Width, mm; required.</summary>
+    [Bound(5, 600, "mm", "Boards and test sticks")]
     public double? WidthMm { get; init; }
 
     /// <summary>Thickness, mm; required.</summary>
+    [Bound(2, 120, "mm", "Boards and test sticks")]
     public double? ThicknessMm { get; init; }
 
     /// <summary>Mass, g; required.</summary>
+    [Bound(1, 100000, "g", "Boards and test sticks")]
     public double? MassG { get; init; }
 
     /// <summary>The board flat on two supports with a weight at mid-span; null when it was tapped, or for density alone.</summary>
@@ -35,12 +42,15 @@ internal sealed record BoardTestRequest
 internal sealed record SagRequest
 {
     /// <summary>Between the supports, mm; required.</summary>
+    [Bound(50, 6000, "mm", "Spans of boards and test sticks")]
     public double? SpanMm { get; init; }
 
     /// <summary>The weight at mid-span, N (1 kg weighs 9.81 N); required.</summary>
+    [Bound(0.1, 2000, "N", "Weights that a hand can put on")]
     public double? LoadN { get; init; }
 
     /// <summary>How far the middle goes down when the weight is put on, mm; required.</summary>
+    [Bound(0.05, 300, "mm", "Sags that a rule can read")]
     public double? SagMm { get; init; }
 }
 
@@ -48,6 +58,7 @@ internal sealed record SagRequest
 internal sealed record TapRequest
 {
     /// <summary>Lowest tone of the tapped board, Hz; required.</summary>
+    [Bound(1, 20000, "Hz", "Tones that can be heard or recorded")]
     public double? FrequencyHz { get; init; }
 }
 
@@ -55,26 +66,34 @@ internal sealed record TapRequest
 internal sealed record BoardErrorsRequest
 {
     /// <summary>Of the length, mm; 1 unless stated.</summary>
+    [ReadingErrorBound(0, 50, "mm")]
     public double? LengthMm { get; init; }
 
     /// <summary>Of the width, mm; 0.3 unless stated.</summary>
+    [ReadingErrorBound(0, 20, "mm")]
     public double? WidthMm { get; init; }
 
     /// <summary>Of the thickness, mm; 0.1 unless stated.</summary>
+    [ReadingErrorBound(0, 10, "mm")]
     public double? ThicknessMm { get; init; }
 
     /// <summary>Of the mass, g; 1 unless stated.</summary>
+    [ReadingErrorBound(0, 500, "g")]
     public double? MassG { get; init; }
 
     /// <summary>Of the span, mm; 1 unless stated.</summary>
+    [ReadingErrorBound(0, 50, "mm")]
     public double? SpanMm { get; init; }
 
     /// <summary>Of the load, percent of it; 0.5 unless stated.</summary>
+    [ReadingErrorBound(0, 50, "percent")]
     public double? LoadPercent { get; init; }
 
     /// <summary>Of the sag, mm; 0.1 unless stated.</summary>
+    [ReadingErrorBound(0, 20, "mm")]
     public double? SagMm { get; init; }
 
     /// <summary>Of the frequency, Hz; 0.5 unless stated.</summary>
+    [ReadingErrorBound(0, 500, "Hz")]
     public double? FrequencyHz { get; init; }
 }

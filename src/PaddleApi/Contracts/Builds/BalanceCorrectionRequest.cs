@@ -1,3 +1,7 @@
+using Paddle.Design.Build;
+using Paddle.Design.Fitting;
+using Paddle.Design;
+
 namespace PaddleApi.Contracts.Builds;
 
 /// <summary>A paddle weighed and balanced while it is being made.</summary>
@@ -10,9 +14,11 @@ internal sealed record BalanceCorrectionRequest
     public string? Stage { get; init; }
 
     /// <summary>Mass as weighed, g; required.</summary>
+    [Bound(100, 20000, "g", "From a finished paddle to a heavy blank")]
     public double? MassG { get; init; }
 
     /// <summary>Balance point, mm from the finished top of the grip along the shaft's line; required.</summary>
+    [Bound(1, PaddleLengths.MostOverallMm, "mm", "The balance point lies on the paddle, and no paddle is longer")]
     public double? BalanceMm { get; init; }
 
     /// <summary>Thickness readings on the centre line; none when null.</summary>
@@ -32,6 +38,7 @@ internal sealed record BalanceCorrectionRequest
     public bool? MeasuredAgain { get; init; }
 
     /// <summary>How sure to be of ending in tolerance; 0.95 when null. At 0.5 the best estimate alone decides.</summary>
+    [Bound(0.5, 0.99, "", "0.5 takes the best estimate; nothing hand-made is surer than 0.99", Source = null)]
     public double? Confidence { get; init; }
 
     /// <summary>Whether the aim is for the paddle with its finish on, as the design's own aim is; so when null. False aims with bare wood.</summary>
@@ -45,9 +52,11 @@ internal sealed record BalanceCorrectionRequest
 internal sealed record ThicknessReadingRequest
 {
     /// <summary>Place from the top of the grip, mm; required.</summary>
+    [Bound(0, PaddleLengths.MostOverallMm, "mm", "Places on the paddle")]
     public double? XMm { get; init; }
 
     /// <summary>Thickness, mm; required.</summary>
+    [Bound(0, 1200, "mm", "Thicknesses with a digit too many are still read, and doubted")]
     public double? ThicknessMm { get; init; }
 }
 
@@ -58,6 +67,7 @@ internal sealed record EarlierRemovalRequest
     public string? Zone { get; init; }
 
     /// <summary>Full thickness off the middle in the heart of the zone, mm; required.</summary>
+    [Bound(0, BalanceReadingLimits.MostTakenMm, "mm", "More than this off one zone is another paddle")]
     public double? ThicknessMm { get; init; }
 }
 
@@ -65,11 +75,14 @@ internal sealed record EarlierRemovalRequest
 internal sealed record BalanceErrorsRequest
 {
     /// <summary>Of the mass, g; 1 unless stated.</summary>
+    [ReadingErrorBound(0.01, 100, "g")]
     public double? MassG { get; init; }
 
     /// <summary>Of the balance point, mm; 2 unless stated.</summary>
+    [ReadingErrorBound(0.1, 50, "mm")]
     public double? BalanceMm { get; init; }
 
     /// <summary>Of a thickness, mm; 0.2 unless stated.</summary>
+    [ReadingErrorBound(0.01, 5, "mm")]
     public double? ThicknessMm { get; init; }
 }

@@ -1,6 +1,7 @@
-using System.Text.Json;
 using System.Text.Json.Serialization;
+using System.Text.Json;
 using Paddle.Design.Request;
+using Paddle.Design;
 
 namespace PaddleApi.Contracts.Checks;
 
@@ -56,57 +57,77 @@ internal sealed record ExpectationRequest
     public JsonElement? EqualTo { get; init; }
 
     /// <summary>How far it may lie from the number in <c>equals</c>, either way; nothing when null.</summary>
+    [Bound(0, 1e12, "", "A distance", Source = null)]
     public double? Within { get; init; }
 }
 
 /// <summary>How far a figure may lie from the approved one, by the unit that its name ends in. What is left out is nothing.</summary>
 internal sealed record ToleranceRequest
 {
+    private const double Most = 1e6;
+    private const string Why = "A distance between two figures";
+
     /// <summary>Lengths, mm.</summary>
+    [Bound(0, Most, "mm", Why, Source = null)]
     public double? Mm { get; init; }
 
     /// <summary>Areas, cm².</summary>
+    [Bound(0, Most, "cm²", Why, Source = null)]
     public double? Cm2 { get; init; }
 
     /// <summary>Volumes, cm³.</summary>
+    [Bound(0, Most, "cm³", Why, Source = null)]
     public double? Cm3 { get; init; }
 
     /// <summary>Masses, g.</summary>
+    [Bound(0, Most, "g", Why, Source = null)]
     public double? G { get; init; }
 
     /// <summary>Densities, kg/m³.</summary>
+    [Bound(0, Most, "kg/m³", Why, Source = null)]
     public double? KgM3 { get; init; }
 
     /// <summary>Moments of inertia, kg·m².</summary>
+    [Bound(0, Most, "kg·m²", Why, Source = null)]
     public double? KgM2 { get; init; }
 
     /// <summary>Forces, N.</summary>
+    [Bound(0, Most, "N", Why, Source = null)]
     public double? N { get; init; }
 
     /// <summary>Moments, N·m.</summary>
+    [Bound(0, Most, "N·m", Why, Source = null)]
     public double? Nm { get; init; }
 
     /// <summary>Stresses, strengths and moduli, MPa.</summary>
+    [Bound(0, Most, "MPa", Why, Source = null)]
     public double? MPa { get; init; }
 
     /// <summary>Frequencies, Hz.</summary>
+    [Bound(0, Most, "Hz", Why, Source = null)]
     public double? Hz { get; init; }
 
     /// <summary>Speeds, m/s.</summary>
+    [Bound(0, Most, "m/s", Why, Source = null)]
     public double? MPerS { get; init; }
 
     /// <summary>Energies, J.</summary>
+    [Bound(0, Most, "J", Why, Source = null)]
     public double? J { get; init; }
 
     /// <summary>Percentages, in points.</summary>
+    [Bound(0, Most, "%", Why, Source = null)]
     public double? Percent { get; init; }
 
     /// <summary>Angles, degrees.</summary>
+    [Bound(0, Most, "°", Why, Source = null)]
     public double? Degrees { get; init; }
 
     /// <summary>Numbers without a unit: factors, coefficients, ratios.</summary>
+    [Bound(0, Most, "", Why, Source = null)]
     public double? Ratio { get; init; }
 
     /// <summary>A share of the approved figure, whatever its unit: 0.01 is one percent. The wider of the two holds.</summary>
+    [Bound(0, 1, "", "A share of the approved figure: 0.01 is one percent", Source = null)]
     public double? Share { get; init; }
 }

@@ -1,4 +1,5 @@
 using Paddle.Design.Request;
+using Paddle.Design;
 
 namespace PaddleApi.Contracts.Uncertainties;
 
@@ -16,10 +17,13 @@ internal sealed record UncertaintyRequest : IGivesDesign
     public DesignRequest? Design { get; init; }
     /// <summary>Code of a design.</summary>
     public string? DesignCode { get; init; }
-    /// <summary>How many paddles are made; 4096 when null.</summary>
+    /// <summary>How many paddles are made.</summary>
+    [Bound(100, 10_000, "paddles", "Fewer tell nothing of what is rare, more take seconds", Usual = UsualSamples)]
     public int? Samples { get; init; }
-    /// <summary>Another seed, another choice of sticks and slips; 1 when null. The same seed gives the same answer.</summary>
+    /// <summary>Another seed, another choice of sticks and slips. The same seed gives the same answer.</summary>
+    [Bound(0, 1_000_000, "", "As many choices of sticks as anybody needs", Usual = 1)]
     public int? Seed { get; init; }
-    /// <summary>Standard deviation of each of the nine sizes about its plan, mm; 0.4 when null, 0 for a paddle exactly to plan.</summary>
+    /// <summary>Standard deviation of each of the nine sizes about its plan, mm; 0 for a paddle exactly to plan.</summary>
+    [Bound(0, 1, "mm", "Who is off by more works without a caliper", Usual = UsualPlaningErrorMm)]
     public double? PlaningErrorMm { get; init; }
 }

@@ -4,11 +4,11 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
 using Microsoft.OpenApi;
+using Paddle.Design;
 using Paddle.Drawings;
 using PaddleApi.Contracts.Designs;
 using PaddleApi.Contracts.Numbers;
 using PaddleApi.Hosting.Json;
-using PaddleApi.Validation;
 using Swashbuckle.AspNetCore.SwaggerGen;
 
 namespace PaddleApi.Hosting.OpenApi;
@@ -78,7 +78,7 @@ internal sealed partial class SchemaNotes(ValidatorRules rules) : ISchemaFilter
     }
 
     /// <summary>States a rule's range, if there is one.</summary>
-    public static void StateRange(OpenApiSchema schema, IStatesRange? range)
+    public static void StateRange(OpenApiSchema schema, (double Min, double Max)? range)
     {
         schema.Minimum = range?.Min.ToString(CultureInfo.InvariantCulture) ?? schema.Minimum;
         schema.Maximum = range?.Max.ToString(CultureInfo.InvariantCulture) ?? schema.Maximum;
@@ -95,6 +95,8 @@ internal sealed partial class SchemaNotes(ValidatorRules rules) : ISchemaFilter
     {
         if (IsNumber(schema)) StateRange(schema, rules.RangeOf(member));
 
+        if (member.GetCustomAttribute<BoundAttribute>() is { Usual: var usual } && !double.IsNaN(usual))
+            schema.Description = $"{schema.Description} When null: {usual.ToString(CultureInfo.InvariantCulture)}.".TrimStart();
         if (rules.IsRequired(member)) schema.Type &= ~JsonSchemaType.Null;
         StateText(schema, member, rules);
         if (rules.CountOf(member) is { } count)

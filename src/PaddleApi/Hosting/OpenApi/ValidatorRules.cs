@@ -1,6 +1,7 @@
 using System.Reflection;
 using FluentValidation;
 using FluentValidation.Validators;
+using Paddle.Design;
 using PaddleApi.Validation;
 
 namespace PaddleApi.Hosting.OpenApi;
@@ -38,8 +39,10 @@ internal sealed class ValidatorRules
         }
     }
 
-    /// <summary>The range of a member, or null.</summary>
-    public IStatesRange? RangeOf(MemberInfo member) => ranges.GetValueOrDefault(Key(member));
+    /// <summary>The range of a member, or null: the bound written beside it, or what a rule between members leaves it at the widest.</summary>
+    public (double Min, double Max)? RangeOf(MemberInfo member) => ranges.TryGetValue(Key(member), out var range) ? (range.Min, range.Max)
+        : member.GetCustomAttribute<BoundAttribute>() is { } bound ? (bound.Least, bound.Most)
+        : null;
 
     /// <summary>The allowed names of a member, or null.</summary>
     public IReadOnlyList<string>? NamesOf(MemberInfo member) => names.GetValueOrDefault(Key(member))?.Allowed;

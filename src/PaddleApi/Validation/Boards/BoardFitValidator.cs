@@ -8,9 +8,8 @@ using PaddleApi.Validation.Designs;
 namespace PaddleApi.Validation.Boards;
 
 /// <summary>The rules of a request for the best paddle of a board.</summary>
-internal sealed class BoardFitValidator : AbstractValidator<BoardFitRequest>
+internal sealed class BoardFitValidator : BoundedValidator<BoardFitRequest>
 {
-    private const string Own = "service's own limit";
     private const double SteepestGrain = 1.0 / 12;
     private const double ThinnestMm = 14;
     private static readonly DesignRequestValidator DesignRules = new();
@@ -18,11 +17,10 @@ internal sealed class BoardFitValidator : AbstractValidator<BoardFitRequest>
     /// <summary>States the rules.</summary>
     public BoardFitValidator()
     {
-        RuleFor(r => r.Board).NotNull().Saying("A board is required.");
+        RuleFor(r => r.Board).Needed("A board is required.");
         RuleFor(r => r.Board!).SetValidator(new RackBoardValidator());
-        RuleFor(r => r.Design).NotNull().Saying("A design is required: the paddle wished for.");
-        RuleFor(r => r.Count).InRange(1, 8, "paddles", $"Out of one board ({Own}).");
-        this.SawRules(r => r.KerfMm, r => r.ClearanceMm, r => r.PlaningMm, r => r.Saw);
+        RuleFor(r => r.Design).Needed("A design is required: the paddle wished for.");
+        RuleFor(r => r.Saw).OneOf([.. Names.Saws.Names], "Saws that are known here.");
         RuleFor(r => r).Custom((request, context) =>
         {
             if (request is not { Board: { } board, Design: { } design }) return;

@@ -10,10 +10,10 @@ using PaddleApi.Validation.Designs;
 namespace PaddleApi.Validation.Boards;
 
 /// <summary>The rules of an order for boards; those of the designs in it are the designs' own.</summary>
-internal sealed class BoardLayoutValidator : AbstractValidator<BoardLayoutRequest>
+internal sealed class BoardLayoutValidator : BoundedValidator<BoardLayoutRequest>
 {
     private const string Own = "service's own limit";
-    private const int MostKinds = 100, MostPaddles = 300, MostBoards = 500;
+    private const int MostKinds = 100, MostPaddles = BoardLayoutRequest.MostPaddles, MostBoards = 500;
 
     /// <summary>States the rules.</summary>
     public BoardLayoutValidator()
@@ -23,8 +23,7 @@ internal sealed class BoardLayoutValidator : AbstractValidator<BoardLayoutReques
         RuleFor(r => r.Paddles).EngineRequired().NotEmpty().Saying("At least one paddle is required.").AtMost(MostKinds, "paddles", $"Up to {MostKinds} kinds of paddle are laid out at once ({Own}).");
         RuleForEach(r => r.Boards).SetValidator(new RackBoardValidator()).When(r => r.Boards?.Count <= MostKinds);
         RuleForEach(r => r.Paddles).SetValidator(new WantedRules()).When(r => r.Paddles?.Count <= MostKinds);
-        this.SawRules(r => r.KerfMm, r => r.ClearanceMm, r => r.PlaningMm, r => r.Saw);
-        RuleFor(r => r.TimeLimitMs).InRange(50, 8000, "ms", $"The time of one request ({Own}).");
+        RuleFor(r => r.Saw).OneOf([.. Names.Saws.Names], "Saws that are known here.");
         RuleFor(r => r.Drawing!).SetValidator(new LayoutDrawingRules());
         RuleFor(r => r).Custom((request, context) =>
         {
@@ -45,8 +44,7 @@ internal sealed class BoardLayoutValidator : AbstractValidator<BoardLayoutReques
         public WantedRules()
             : base("A paddle")
         {
-            RuleFor(p => p.Id).NotNull().Saying("An id is required: the answer names the paddle by it.").Printable(Labels.Longest);
-            RuleFor(p => p.Count).InRange(1, MostPaddles, "paddles", $"Up to {MostPaddles} are laid out at once ({Own}).");
+            RuleFor(p => p.Id).Needed("An id is required: the answer names the paddle by it.").Printable(Labels.Longest);
             RuleFor(p => p.DesignCode).EngineText(DesignCodes.Pattern, DesignCodes.MostCharacters);
         }
     }
@@ -64,7 +62,7 @@ internal sealed class LayoutDrawingRules : AbstractValidator<LayoutDrawingReques
 }
 
 /// <summary>The rules of a board.</summary>
-internal sealed class RackBoardValidator : AbstractValidator<RackBoardRequest>
+internal sealed class RackBoardValidator : BoundedValidator<RackBoardRequest>
 {
     private const string Own = "service's own limit";
     private const int MostDefects = 60, MostPoints = 60;
@@ -73,34 +71,22 @@ internal sealed class RackBoardValidator : AbstractValidator<RackBoardRequest>
     /// <summary>States the rules.</summary>
     public RackBoardValidator()
     {
-        RuleFor(b => b.Id).NotNull().Saying("An id is required: the answer names the board by it.").Printable(Labels.Longest);
-        RuleFor(b => b.LengthMm).NotNull().Saying("The length is required.").BoardLength();
-        RuleFor(b => b.WidthMm).NotNull().Saying("The width is required.").BoardWidth();
-        RuleFor(b => b.ThicknessMm).NotNull().Saying("The thickness is required.").InRange(10, 120, "mm", $"Boards ({Own}).");
-        RuleFor(b => b.Species).NotNull().Saying("A species is required: paddles are laid out on boards of their wood.");
+        RuleFor(b => b.Id).Needed("An id is required: the answer names the board by it.").Printable(Labels.Longest);
+        RuleFor(b => b.LengthMm).Needed("The length is required.");
+        RuleFor(b => b.WidthMm).Needed("The width is required.");
+        RuleFor(b => b.ThicknessMm).Needed("The thickness is required.");
+        RuleFor(b => b.Species).Needed("A species is required: paddles are laid out on boards of their wood.");
         RuleFor(b => b.Species).OneOf(Species, "Woods that are known here; /v1/woods lists them.");
-        RuleFor(b => b.Count).InRange(1, 500, "boards", $"Up to 500 boards at once ({Own}).");
-        RuleFor(b => b.PriceEach).InRange(0, 1_000_000, "", $"Prices in any money ({Own}).");
-        RuleFor(b => b.GrainDegrees).InRange(0, 45, "degrees", "From along the edge to where it is as much across.");
-        RuleFor(b => b.SapwoodNearMm).InRange(0, 1300, "mm", "A strip of the board.");
-        RuleFor(b => b.SapwoodFarMm).InRange(0, 1300, "mm", "A strip of the board.");
         RuleFor(b => b.Defects).AtMost(MostDefects, "defects", $"Up to {MostDefects} defects a board are looked at ({Own}).");
         RuleForEach(b => b.Defects).SetValidator(new DefectRules()).When(b => b.Defects?.Count <= MostDefects);
     }
 
-    private sealed class DefectRules : AbstractValidator<BoardDefectRequest>
+    private sealed class DefectRules : BoundedValidator<BoardDefectRequest>
     {
-        private const string Place = "On or near the board.";
-
         public DefectRules()
         {
-            RuleFor(d => d.Kind).NotNull().Saying("A kind is required.");
+            RuleFor(d => d.Kind).Needed("A kind is required.");
             RuleFor(d => d.Kind).OneOf(LayoutOrderReader.DefectKinds, "Shapes of defects.");
-            RuleFor(d => d.XMm).InRange(-1000, 7100, "mm", Place);
-            RuleFor(d => d.YMm).InRange(-1000, 2300, "mm", Place);
-            RuleFor(d => d.RadiusMm).InRange(0.5, 1000, "mm", Place);
-            RuleFor(d => d.LengthMm).InRange(0.5, 7100, "mm", Place);
-            RuleFor(d => d.WidthMm).InRange(0.5, 2300, "mm", Place);
             RuleFor(d => d.Points).AtMost(MostPoints, "corners", $"Up to {MostPoints} corners ({Own}).");
             RuleForEach(d => d.Points).SetValidator(new PointRules()).When(d => d.Points?.Count <= MostPoints);
             RuleFor(d => d).Custom((defect, context) =>
@@ -132,12 +118,12 @@ internal sealed class RackBoardValidator : AbstractValidator<RackBoardRequest>
         }
     }
 
-    private sealed class PointRules : AbstractValidator<BoardPointRequest>
+    private sealed class PointRules : BoundedValidator<BoardPointRequest>
     {
         public PointRules()
         {
-            RuleFor(p => p.XMm).NotNull().Saying("The place is required.").InRange(-1000, 7100, "mm", "On or near the board.");
-            RuleFor(p => p.YMm).NotNull().Saying("The place is required.").InRange(-1000, 2300, "mm", "On or near the board.");
+            RuleFor(p => p.XMm).Needed("The place is required.");
+            RuleFor(p => p.YMm).Needed("The place is required.");
         }
     }
 }

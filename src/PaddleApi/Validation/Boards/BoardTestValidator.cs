@@ -9,9 +9,8 @@ namespace PaddleApi.Validation.Boards;
 /// <summary>
 /// The rules of a board test. Ranges only keep out slips of the unit; what is merely odd for the species is answered with a warning.
 /// </summary>
-internal sealed class BoardTestValidator : AbstractValidator<BoardTestRequest>
+internal sealed class BoardTestValidator : BoundedValidator<BoardTestRequest>
 {
-    private const string Own = "service's own limit";
     private const string Needed = "This reading is required: density comes from it.";
     private const int LongestName = 64;
 
@@ -19,15 +18,14 @@ internal sealed class BoardTestValidator : AbstractValidator<BoardTestRequest>
     public BoardTestValidator()
     {
         RuleFor(r => r.Species).EngineNames(WoodCatalogue.All.Select(species => species.Id)).EngineRequired();
-        RuleFor(r => r.MoisturePercent).NotNull().Saying("Moisture is required: wood swells and slackens with it.")
-            .InRange(0, 40, "percent", $"From ovendry to fresh from the saw ({Own}).");
-        RuleFor(r => r.LengthMm).NotNull().Saying(Needed).InRange(100, 6000, "mm", $"Boards and test sticks ({Own}).");
-        RuleFor(r => r.WidthMm).NotNull().Saying(Needed).InRange(5, 600, "mm", $"Boards and test sticks ({Own}).");
-        RuleFor(r => r.ThicknessMm).NotNull().Saying(Needed).InRange(2, 120, "mm", $"Boards and test sticks ({Own}).");
-        RuleFor(r => r.MassG).NotNull().Saying(Needed).InRange(1, 100000, "g", $"Boards and test sticks ({Own}).");
+        RuleFor(r => r.MoisturePercent).Needed("Moisture is required: wood swells and slackens with it.");
+        RuleFor(r => r.LengthMm).Needed(Needed);
+        RuleFor(r => r.WidthMm).Needed(Needed);
+        RuleFor(r => r.ThicknessMm).Needed(Needed);
+        RuleFor(r => r.MassG).Needed(Needed);
         RuleFor(r => r.Sag!).SetValidator(new SagRules());
         RuleFor(r => r.Tap!).SetValidator(new TapRules());
-        RuleFor(r => r.ReadingErrors!).SetValidator(new ErrorRules());
+        RuleFor(r => r.ReadingErrors!).SetValidator(new BoundedValidator<BoardErrorsRequest>());
         RuleFor(r => r).Custom((request, context) =>
         {
             CheckSpecies(request.Species, context);
@@ -78,36 +76,19 @@ internal sealed class BoardTestValidator : AbstractValidator<BoardTestRequest>
         }
     }
 
-    private sealed class SagRules : AbstractValidator<SagRequest>
+    private sealed class SagRules : BoundedValidator<SagRequest>
     {
         public SagRules()
         {
             const string Needed = "This reading is required: stiffness comes from span, load and sag together.";
-            RuleFor(s => s.SpanMm).NotNull().Saying(Needed).InRange(50, 6000, "mm", $"Spans of boards and test sticks ({Own}).");
-            RuleFor(s => s.LoadN).NotNull().Saying(Needed).InRange(0.1, 2000, "N", $"Weights that a hand can put on ({Own}).");
-            RuleFor(s => s.SagMm).NotNull().Saying(Needed).InRange(0.05, 300, "mm", $"Sags that a rule can read ({Own}).");
+            RuleFor(s => s.SpanMm).Needed(Needed);
+            RuleFor(s => s.LoadN).Needed(Needed);
+            RuleFor(s => s.SagMm).Needed(Needed);
         }
     }
 
-    private sealed class TapRules : AbstractValidator<TapRequest>
+    private sealed class TapRules : BoundedValidator<TapRequest>
     {
-        public TapRules() => RuleFor(t => t.FrequencyHz).NotNull().Saying("This reading is required: stiffness comes from the tone.")
-            .InRange(1, 20000, "Hz", $"Tones that can be heard or recorded ({Own}).");
-    }
-
-    private sealed class ErrorRules : AbstractValidator<BoardErrorsRequest>
-    {
-        public ErrorRules()
-        {
-            const string Reason = "A reading worse than this says nothing (" + Own + ").";
-            RuleFor(e => e.LengthMm).InRange(0, 50, "mm", Reason);
-            RuleFor(e => e.WidthMm).InRange(0, 20, "mm", Reason);
-            RuleFor(e => e.ThicknessMm).InRange(0, 10, "mm", Reason);
-            RuleFor(e => e.MassG).InRange(0, 500, "g", Reason);
-            RuleFor(e => e.SpanMm).InRange(0, 50, "mm", Reason);
-            RuleFor(e => e.LoadPercent).InRange(0, 50, "percent", Reason);
-            RuleFor(e => e.SagMm).InRange(0, 20, "mm", Reason);
-            RuleFor(e => e.FrequencyHz).InRange(0, 500, "Hz", Reason);
-        }
+        public TapRules() => RuleFor(t => t.FrequencyHz).Needed("This reading is required: stiffness comes from the tone.");
     }
 }

@@ -1,19 +1,16 @@
 using FluentValidation;
 using PaddleApi.Contracts.Builds;
-using PaddleApi.Validation.Boards;
 
 namespace PaddleApi.Validation.Builds;
 
 /// <summary>The rules of a maker's own board.</summary>
-internal sealed class BoardSizesValidator : AbstractValidator<BoardSizes>
+internal sealed class BoardSizesValidator : BoundedValidator<BoardSizes>
 {
     private const string Pair = "Length and width go together: one alone says nothing of where the paddle lies.";
 
     /// <summary>States the rules.</summary>
     public BoardSizesValidator()
     {
-        RuleFor(b => b.BoardLengthMm).BoardLength();
-        RuleFor(b => b.BoardWidthMm).BoardWidth();
         RuleFor(b => b.BoardLengthMm).NotNull().When(b => b.BoardWidthMm is not null).Saying(Pair);
         RuleFor(b => b.BoardWidthMm).NotNull().When(b => b.BoardLengthMm is not null).Saying(Pair);
     }

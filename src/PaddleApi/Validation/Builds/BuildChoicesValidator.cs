@@ -1,4 +1,3 @@
-using FluentValidation;
 using Paddle.Design;
 using Paddle.Design.Request;
 using PaddleApi.Contracts.Builds;
@@ -7,14 +6,11 @@ using PaddleApi.Contracts.Problems;
 namespace PaddleApi.Validation.Builds;
 
 /// <summary>The rules of a maker's choices, wherever they are sent.</summary>
-internal sealed class BuildChoicesValidator : AbstractValidator<BuildChoices>
+internal sealed class BuildChoicesValidator : BoundedValidator<BuildChoices>
 {
-    private const string Own = "service's own limit";
-
     /// <summary>States the rules.</summary>
     public BuildChoicesValidator()
     {
-        RuleFor(b => b.BoardThicknessMm).InRange(10, 120, "mm", $"Boards that a paddle is cut from ({Own}).");
         RuleFor(b => b.Saw).OneOf([.. Names.Saws.Names], "The outline is cut with one of these.");
     }
 

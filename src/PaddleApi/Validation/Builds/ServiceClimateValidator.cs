@@ -4,17 +4,13 @@ using PaddleApi.Contracts.Builds;
 namespace PaddleApi.Validation.Builds;
 
 /// <summary>The rules of the place where a paddle is used.</summary>
-internal sealed class ServiceClimateValidator : AbstractValidator<ServiceClimate>
+internal sealed class ServiceClimateValidator : BoundedValidator<ServiceClimate>
 {
     private const string Pair = "Temperature and relative humidity go together: neither alone tells the wood's moisture.";
 
     /// <summary>States the rules.</summary>
     public ServiceClimateValidator()
     {
-        RuleFor(c => c.UsedMoisturePercent).InRange(0, 40, "percent", "From ovendry to well above fibre saturation, about 30 % (service's own limit).");
-        RuleFor(c => c.TemperatureC).InRange(
-            -1, 60, "degrees C", "From the cold end of the Wood Handbook's table 4-2 (from memory) to a hot shed.");
-        RuleFor(c => c.RelativeHumidityPercent).InRange(0, 100, "percent", "From dry air to saturated.");
 
         RuleFor(c => c.UsedMoisturePercent).Null().When(c => c.TemperatureC is not null || c.RelativeHumidityPercent is not null)
             .Saying("State the wood's moisture or the climate, not both: the climate has a moisture of its own.");

@@ -20,7 +20,7 @@ internal sealed class DesignCheckValidator : AbstractValidator<DesignCheckReques
         RuleFor(r => r.Label).Printable(Labels.Longest);
         RuleFor(r => r.Cases).EngineRequired().NotEmpty().Saying("At least one case is required.").AtMost(MostCases, "cases", $"Up to {MostCases} designs are checked at once ({Own}).");
         RuleForEach(r => r.Cases).SetValidator(new CaseRules()).When(r => r.Cases?.Count <= MostCases);
-        RuleFor(r => r.Tolerances!).SetValidator(new ToleranceRules());
+        RuleFor(r => r.Tolerances!).SetValidator(new BoundedValidator<ToleranceRequest>());
         RuleFor(r => r).Custom((request, context) => context.RefuseSameIds("Cases", request.Cases?.Take(MostCases).Select(one => one.Id)));
     }
 
@@ -29,7 +29,7 @@ internal sealed class DesignCheckValidator : AbstractValidator<DesignCheckReques
         public CaseRules()
             : base("A case")
         {
-            RuleFor(c => c.Id).NotNull().Saying("An id is required: the answer names the case by it.").Printable(Labels.Longest);
+            RuleFor(c => c.Id).Needed("An id is required: the answer names the case by it.").Printable(Labels.Longest);
             RuleFor(c => c.DesignCode).EngineText(DesignCodes.Pattern, DesignCodes.MostCharacters);
             RuleFor(c => c.Expect).AtMost(MostExpectations, "expectations", $"Up to {MostExpectations} for one design ({Own}).");
             RuleForEach(c => c.Expect).SetValidator(new ExpectationRules()).When(c => c.Expect?.Count <= MostExpectations);
@@ -48,14 +48,13 @@ internal sealed class DesignCheckValidator : AbstractValidator<DesignCheckReques
             : "This holds a number that is too large, or text that is not Unicode.";
     }
 
-    private sealed class ExpectationRules : AbstractValidator<ExpectationRequest>
+    private sealed class ExpectationRules : BoundedValidator<ExpectationRequest>
     {
         public ExpectationRules()
         {
-            RuleFor(e => e.Pointer).NotNull().Saying("A pointer is required: it names the value in the report.").EngineText(JsonPointers.Pattern, JsonPointers.Longest);
+            RuleFor(e => e.Pointer).Needed("A pointer is required: it names the value in the report.").EngineText(JsonPointers.Pattern, JsonPointers.Longest);
             RuleFor(e => e.Pointer).Must(pointer => pointer is null || JsonPointers.IsPointer(pointer))
                 .Saying($"A JSON Pointer (RFC 6901) of up to {JsonPointers.Longest} characters is expected, such as /mass/finishedG.");
-            RuleFor(e => e.Within).InRange(0, 1e12, "", "A distance.");
             RuleFor(e => e).Custom((given, context) =>
             {
                 foreach (var (member, fault) in Faults(given)) context.AddFaultBelow(member, fault);
@@ -71,32 +70,6 @@ internal sealed class DesignCheckValidator : AbstractValidator<DesignCheckReques
                 yield return ("Equals", new("A number, a text, or true or false is expected.", Code: RefusalCodes.WrongType));
             if (given.Within is not null && given.EqualTo is not { ValueKind: JsonValueKind.Number })
                 yield return ("Within", new("This says how far the value may lie from the number in equals: give that too.", given.Within));
-        }
-    }
-
-    private sealed class ToleranceRules : AbstractValidator<ToleranceRequest>
-    {
-        private const double Most = 1e6;
-        private const string Why = "A distance between two figures.";
-
-        public ToleranceRules()
-        {
-            RuleFor(t => t.Mm).InRange(0, Most, "mm", Why);
-            RuleFor(t => t.Cm2).InRange(0, Most, "cm²", Why);
-            RuleFor(t => t.Cm3).InRange(0, Most, "cm³", Why);
-            RuleFor(t => t.G).InRange(0, Most, "g", Why);
-            RuleFor(t => t.KgM3).InRange(0, Most, "kg/m³", Why);
-            RuleFor(t => t.KgM2).InRange(0, Most, "kg·m²", Why);
-            RuleFor(t => t.N).InRange(0, Most, "N", Why);
-            RuleFor(t => t.Nm).InRange(0, Most, "N·m", Why);
-            RuleFor(t => t.MPa).InRange(0, Most, "MPa", Why);
-            RuleFor(t => t.Hz).InRange(0, Most, "Hz", Why);
-            RuleFor(t => t.MPerS).InRange(0, Most, "m/s", Why);
-            RuleFor(t => t.J).InRange(0, Most, "J", Why);
-            RuleFor(t => t.Percent).InRange(0, Most, "%", Why);
-            RuleFor(t => t.Degrees).InRange(0, Most, "°", Why);
-            RuleFor(t => t.Ratio).InRange(0, Most, "", Why);
-            RuleFor(t => t.Share).InRange(0, 1, "", "A share of the approved figure: 0.01 is one percent.");
         }
     }
 }

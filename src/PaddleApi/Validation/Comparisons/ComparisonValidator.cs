@@ -15,7 +15,7 @@ internal sealed class ComparisonValidator : AbstractValidator<ComparisonRequest>
     public ComparisonValidator()
     {
         RuleFor(r => r.Label).Printable(Labels.Longest);
-        RuleFor(r => r.Designs).NotNull().Saying("Two designs or more are required.").CountBetween(2, MostDesigns, "designs", "As many as one picture tells apart.");
+        RuleFor(r => r.Designs).Needed("Two designs or more are required.").CountBetween(2, MostDesigns, "designs", "As many as one picture tells apart.");
         RuleForEach(r => r.Designs).SetValidator(new DesignRules()).When(r => r.Designs?.Count <= MostDesigns);
         RuleFor(r => r).Custom((request, context) => context.RefuseSameIds("Designs", request.Designs?.Take(MostDesigns).Select(one => one.Id)));
     }

@@ -11,7 +11,7 @@ using Range = Paddle.Design.Outline.Range;
 namespace PaddleApi.Validation.Copies;
 
 /// <summary>The rules of readings off a paddle.</summary>
-internal sealed class CopyValidator : AbstractValidator<CopyRequest>
+internal sealed class CopyValidator : BoundedValidator<CopyRequest>
 {
     private const string Own = "service's own limit";
     private const int FewestStations = 3, MostStations = 60, MostVariants = 12;
@@ -27,22 +27,16 @@ internal sealed class CopyValidator : AbstractValidator<CopyRequest>
     {
         Range overall = PaddleLengths.OverallLimitsMm, spacing = PaddleLengths.HandSpacingLimitsMm;
         RuleFor(r => r.Label).Printable(Labels.Longest);
-        RuleFor(r => r.OverallLengthMm).NotNull().Saying("The overall length is required.").InRange(overall.Min, overall.Max, "mm", $"Lengths of single-blade paddles ({Own}).");
-        RuleFor(r => r.ThroatMm).NotNull().Saying("The place of the throat is required: there the blade begins.").InRange(400, 1400, "mm", $"Shafts of single-blade paddles ({Own}).");
-        RuleFor(r => r.Stations).NotNull().Saying("Stations are required: what the caliper read.");
+        RuleFor(r => r.OverallLengthMm).Needed("The overall length is required.");
+        RuleFor(r => r.ThroatMm).Needed("The place of the throat is required: there the blade begins.");
+        RuleFor(r => r.Stations).Needed("Stations are required: what the caliper read.");
         RuleFor(r => r.Stations).EngineCount(FewestStations, MostStations);
         RuleForEach(r => r.Stations).SetValidator(new StationRules()).When(r => r.Stations?.Count <= MostStations);
-        RuleFor(r => r.MassG).InRange(100, 3000, "g", $"Masses of single-blade wooden paddles ({Own}).");
-        RuleFor(r => r.BalanceMm).InRange(1, overall.Max, "mm", $"The balance point lies on the paddle, and no paddle is longer ({Own}).");
         RuleFor(r => r.BenchFlex!).SetValidator(new BenchRules());
-        RuleFor(r => r.TapHz).InRange(2, 200, "Hz", $"First notes of paddles lie between 10 and 40 Hz; beyond these it is another ({Own}).");
         RuleFor(r => r.Species).OneOf(Woods, "Woods that are known here; /v1/woods lists them.");
         RuleFor(r => r.Finish!).SetValidator(new DesignRequestValidator.FinishRules());
-        RuleFor(r => r.HandSpacingMm).InRange(spacing.Min, spacing.Max, "mm", $"Hand spacings that fit a person ({Own}).");
-        RuleFor(r => r.LowerHandMm).InRange(spacing.Min, 1200, "mm", $"Hand spacings that fit a person, and the grip above them ({Own}).");
-        RuleFor(r => r.BendDegrees).InRange(0, 15, "degrees", "Bent shafts of the trade bend 5 to 15 degrees (common practice, no source).");
         RuleFor(r => r.Grip!).SetValidator(new DesignRequestValidator.GripRules());
-        RuleFor(r => r.ReadingErrors!).SetValidator(new ErrorRules());
+        RuleFor(r => r.ReadingErrors!).SetValidator(new BoundedValidator<CopyErrorsRequest>());
         RuleFor(r => r.Variants).AtMost(MostVariants, "variants", $"Up to {MostVariants} variants are made at once ({Own}).");
         RuleForEach(r => r.Variants).SetValidator(new VariantRules()).When(r => r.Variants?.Count <= MostVariants);
         RuleFor(r => r.Drawing!.Units).OneOf([.. Names.Units.Names], "Drawings are lettered in one of these.").When(r => r.Drawing is not null);
@@ -144,52 +138,28 @@ internal sealed class CopyValidator : AbstractValidator<CopyRequest>
             context.AddFault("Species", new("Of a wood that nobody knows the paddle must be weighed: give species or massG.", Code: RefusalCodes.TooFewReadings));
     }
 
-    private sealed class StationRules : AbstractValidator<CopyStationRequest>
+    private sealed class StationRules : BoundedValidator<CopyStationRequest>
     {
         public StationRules()
         {
-            const string Slip = "A slip of some millimetres is read, and doubted; beyond this it is no reading of a paddle (" + Own + ").";
-            RuleFor(s => s.XMm).NotNull().Saying("The place is required.").InRange(0, PaddleLengths.OverallLimitsMm.Max, "mm", $"Places on the paddle ({Own}).");
-            RuleFor(s => s.WidthMm).InRange(0, 300, "mm", Slip);
-            RuleFor(s => s.ThicknessMm).InRange(0, 100, "mm", Slip);
-            RuleFor(s => s.EdgeThicknessMm).InRange(0, 50, "mm", Slip);
+            RuleFor(s => s.XMm).Needed("The place is required.");
         }
     }
 
-    private sealed class BenchRules : AbstractValidator<CopyBenchRequest>
+    private sealed class BenchRules : BoundedValidator<CopyBenchRequest>
     {
         public BenchRules()
         {
-            RuleFor(b => b.DeflectionMm).NotNull().Saying("The deflection is required.").InRange(0.5, 300, "mm", $"What a rule shows and wood bears ({Own}).");
-            RuleFor(b => b.LoadN).InRange(5, 300, "N", $"Weights that bend a paddle and do not break it ({Own}).");
-            RuleFor(b => b.UpperSupportMm).InRange(0, 1000, "mm", $"On the grip or the shaft ({Own}).");
-            RuleFor(b => b.LowerSupportMm).InRange(100, 1400, "mm", $"On the shaft ({Own}).");
-            RuleFor(b => b.LoadAtMm).InRange(400, 2100, "mm", $"On the blade ({Own}).");
+            RuleFor(b => b.DeflectionMm).Needed("The deflection is required.");
         }
     }
 
-    private sealed class ErrorRules : AbstractValidator<CopyErrorsRequest>
-    {
-        public ErrorRules()
-        {
-            const string Reason = "Nothing is read without error, and a reading worse than this says nothing (" + Own + ").";
-            RuleFor(e => e.LengthMm).InRange(0.1, 20, "mm", Reason);
-            RuleFor(e => e.CaliperMm).InRange(0.02, 5, "mm", Reason);
-            RuleFor(e => e.PlaceMm).InRange(0, 10, "mm", Reason);
-            RuleFor(e => e.MassG).InRange(0.1, 100, "g", Reason);
-            RuleFor(e => e.BalanceMm).InRange(0.1, 50, "mm", Reason);
-            RuleFor(e => e.FlexMm).InRange(0.02, 20, "mm", Reason);
-            RuleFor(e => e.TapPercent).InRange(0.1, 30, "percent", Reason);
-        }
-    }
-
-    private sealed class VariantRules : AbstractValidator<CopyVariantRequest>
+    private sealed class VariantRules : BoundedValidator<CopyVariantRequest>
     {
         public VariantRules()
         {
-            RuleFor(v => v.Change).NotNull().Saying("What changes is required.");
+            RuleFor(v => v.Change).Needed("What changes is required.");
             RuleFor(v => v.Change).OneOf(CopyVariants.Changes, "What can change of a copy.");
-            RuleFor(v => v.Value).InRange(-300, 300, "", $"In the unit of what changes; more is another paddle ({Own}).");
             RuleFor(v => v.Species).OneOf(Woods, "Woods that are known here; /v1/woods lists them.");
             RuleFor(v => v).Custom((variant, context) =>
             {

@@ -5,8 +5,8 @@ using Paddle.Design.Request;
 namespace PaddleApi.Validation.Designs;
 
 /// <summary>The rules of a design that stands in a larger request; those of its own members are checked where it is made.</summary>
-internal abstract class GivenDesignRules<T> : AbstractValidator<T>
-    where T : IGivesDesign
+internal abstract class GivenDesignRules<T> : BoundedValidator<T>
+    where T : class, IGivesDesign
 {
     /// <summary>States the rules.</summary>
     /// <param name="what">What is given, at the beginning of a sentence.</param>

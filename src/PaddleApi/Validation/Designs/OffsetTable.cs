@@ -1,10 +1,10 @@
 using FluentValidation;
+using Paddle.Design;
 using Paddle.Design.Balance;
 using Paddle.Design.Fitting;
 using Paddle.Design.Request;
 using Paddle.Design.Solid;
 using PaddleApi.Contracts.Problems;
-using Range = Paddle.Design.Outline.Range;
 
 namespace PaddleApi.Validation.Designs;
 
@@ -13,11 +13,6 @@ internal static class OffsetTable
 {
     /// <summary>Stations of a table.</summary>
     internal const int FewestStations = 4, MostStations = 60;
-
-    /// <summary>Blade widths, mm (service's own limits). The narrowest is 25 mm wider than the widest shaft, so there is always a shoulder.</summary>
-    internal static Range WidthLimitsMm { get; } = new(70, 240);
-
-    private static double WidestHalfBreadthMm => WidthLimitsMm.Max / 2;
 
     internal static void Check(DesignRequest request, ValidationContext<DesignRequest> context)
     {
@@ -44,15 +39,12 @@ internal static class OffsetTable
             sound = false;
         }
 
-        if (offsets[i].XMm is not { } x) Refuse("XMm", new("Each station needs its distance from the throat.", Code: RefusalCodes.Missing));
-        else if (!(x >= 0)) Refuse("XMm", new("Stations are measured from the throat towards the tip.", FaultValue.Show(x), 0, Unit: "mm"));
-        else if (i > 0 && offsets[i - 1].XMm is { } before && !(x > before))
+        // What is missing or out of bounds has been refused already; nothing follows from it.
+        if (offsets[i] is not { XMm: { } x, HalfBreadthMm: { } half } || Bounds.Broken(offsets[i]).Any()) return false;
+        if (i > 0 && offsets[i - 1].XMm is { } before && !(x > before))
             Refuse("XMm", new("Stations must follow one another from throat to tip.", FaultValue.Show(x), before, Unit: "mm"));
 
-        if (offsets[i].HalfBreadthMm is not { } half) Refuse("HalfBreadthMm", new("Each station needs its half-breadth.", Code: RefusalCodes.Missing));
-        else if (!(half >= 0 && half <= WidestHalfBreadthMm))
-            Refuse("HalfBreadthMm", new("Half of the widest blade that is drawn.", FaultValue.Show(half), 0, WidestHalfBreadthMm, "mm"));
-        else if (half == 0 && i < offsets.Count - 1)
+        if (half == 0 && i < offsets.Count - 1)
             Refuse("HalfBreadthMm", new("Only the last station, the tip, may close to nothing.", 0.0));
         return sound;
     }
@@ -71,10 +63,11 @@ internal static class OffsetTable
 
         if (blade.LengthMm is { } asked && asked != length)
             context.AddFault("Blade.LengthMm", new("The last station is the blade's length: leave this null or the same.", asked, length, length, "mm", Code: RefusalCodes.GivenTwice));
-        if (!WidthLimitsMm.Contains(width))
+        var limits = Bounds.Of<BladeRequest>(nameof(blade.WidthMm));
+        if (!limits.Holds(width))
         {
             context.AddFault("Blade.Offsets", new(
-                "Twice the largest half-breadth is the blade's width.", width, WidthLimitsMm.Min, WidthLimitsMm.Max, "mm"));
+                "Twice the largest half-breadth is the blade's width.", width, limits.Least, limits.Most, "mm"));
         }
 
         if (blade.WidthMm is { } wide && wide != width)

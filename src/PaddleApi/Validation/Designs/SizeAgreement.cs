@@ -12,9 +12,6 @@ namespace PaddleApi.Validation.Designs;
 /// <summary>Pinned sizes must go together: the paddle thins from the shaft to the edge, and the grip keeps wood behind its hollows.</summary>
 internal static class SizeAgreement
 {
-    /// <summary>Hollows that are still a grip's, mm (service's own limits).</summary>
-    internal static Range HollowLimitsMm { get; } = new(0, 15);
-
     // Sizes that the solver chose are rounded to a millionth, and sums of them to the last digit: no saw and no caliper sees this.
     private const double HairMm = 0.001;
 
@@ -85,7 +82,7 @@ internal static class SizeAgreement
 
         var (thickness, deepest) = (DesignDefaults.GripThicknessMm(request), DesignDefaults.DeepestHollowMm(request));
         // A thickness or a hollow that is refused already needs no second reason.
-        if (grip.HollowDepthMm is not { } hollow || !HollowLimitsMm.Contains(hollow) || hollow <= deepest + HairMm) return;
+        if (grip.HollowDepthMm is not { } hollow || !Bounds.Of<GripRequest>(nameof(grip.HollowDepthMm)).Holds(hollow) || hollow <= deepest + HairMm) return;
         if (!PinnedSizeRule.Limits(PaddleSizes.Grip, request).Contains(thickness)) return;
         var whose = grip.ThicknessMm is not null ? "this grip"
             : thickness < SizeLimits.Solver[PaddleSizes.Grip].Max ? "a grip as thick as this board holds" : "a grip as thick as the solver may choose";

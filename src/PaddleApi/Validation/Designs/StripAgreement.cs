@@ -1,9 +1,9 @@
 using FluentValidation;
+using Paddle.Design;
 using Paddle.Design.Fitting;
 using Paddle.Design.Laminating;
 using Paddle.Design.Request;
 using PaddleApi.Contracts.Problems;
-using Range = Paddle.Design.Outline.Range;
 
 namespace PaddleApi.Validation.Designs;
 
@@ -12,19 +12,6 @@ internal static class StripAgreement
 {
     internal const int Fewest = 2;
     internal const int Most = 15;
-
-    /// <summary>Widths of a strip, mm: thinner ones are veneer, wider than the widest blade there is none (service's own limits).</summary>
-    internal static Range WidthLimitsMm { get; } = new(3, OffsetTable.WidthLimitsMm.Max);
-
-    /// <summary>Prices of a board foot, in the caller's money (service's own limits).</summary>
-    internal static Range PriceLimits { get; } = new(0, 1_000_000);
-    internal const string PriceReason = "Prices in any money (service's own limit).";
-
-    /// <summary>Lengths of a piece across the tip, mm: shorter is a bead of epoxy, longer bends the blade across its own grain (service's own limits).</summary>
-    internal static Range TipLimitsMm { get; } = new(10, 80);
-
-    /// <summary>Thicknesses of a sheet on a face, mm: thinner is sanded through, thicker is no sheet and has no room within the edge (service's own limits).</summary>
-    internal static Range SheetLimitsMm { get; } = new(0.4, 1.2);
 
     /// <summary>Strips of several sticks scatter each for itself: no chance of them is computed.</summary>
     internal static Fault NotOfStrips { get; } = new(
@@ -74,46 +61,21 @@ internal static class StripAgreement
 
     private static void CheckGluedOn(DesignRequest request, ConstructionRequest construction, ValidationContext<DesignRequest> context)
     {
-        if (construction.TipPiece is { } tip)
-        {
-            CheckPart("Construction.TipPiece", tip.Species, nameof(tip.LengthMm), tip.LengthMm, TipLimitsMm, "Shorter is a bead of glue, longer bends across its own grain (service's own limits).", context);
-        }
-
+        if (construction.TipPiece?.Species is { } across) Stock.CheckSpecies("Construction.TipPiece.Species", across, context);
         if (construction.Facing is not { } facing) return;
-        CheckPart(
-            "Construction.Facing", facing.Species, nameof(facing.ThicknessMm), facing.ThicknessMm, SheetLimitsMm, "Thinner is sanded through, thicker has no room within the edge (service's own limits).", context);
+        if (facing.Species is { } species) Stock.CheckSpecies("Construction.Facing.Species", species, context);
         if (request.Blade?.EdgeThicknessMm is { } edge && facing.ThicknessMm is { } sheet && edge < 2 * sheet)
         {
             context.AddFault("Construction.Facing.ThicknessMm", new(
-                $"Two sheets do not go into an edge of {edge} mm: take thinner ones, or leave the edge to be chosen.", FaultValue.Show(sheet), SheetLimitsMm.Min, edge / 2, "mm",
+                $"Two sheets do not go into an edge of {edge} mm: take thinner ones, or leave the edge to be chosen.", FaultValue.Show(sheet), Bounds.Of<FacingRequest>(nameof(facing.ThicknessMm)).Least, edge / 2, "mm",
                 Code: RefusalCodes.SizesDisagree));
         }
     }
 
-    private static void CheckPart(string path, string? species, string sizeName, double? sizeMm, Range limits, string reason, ValidationContext<DesignRequest> context)
-    {
-        if (species is null) context.AddFault($"{path}.Species", new("A species is required.", Code: RefusalCodes.Missing));
-        else Stock.CheckSpecies($"{path}.Species", species, context);
-        if (sizeMm is null) context.AddFault($"{path}.{sizeName}", new("This size is required.", null, limits.Min, limits.Max, "mm", Code: RefusalCodes.Missing));
-        else if (!limits.Contains(sizeMm.Value)) context.AddFault($"{path}.{sizeName}", new(reason, FaultValue.Show(sizeMm.Value), limits.Min, limits.Max, "mm"));
-    }
-
     private static bool CheckStrip(StripRequest strip, int k, ValidationContext<DesignRequest> context)
     {
-        var path = $"Construction.Strips[{k}]";
-        if (strip.Species is { } species) Stock.CheckSpecies($"{path}.Species", species, context);
-        if (strip.PricePerBoardFoot is { } price && !PriceLimits.Contains(price))
-            context.AddFault($"{path}.PricePerBoardFoot", new(PriceReason, FaultValue.Show(price), PriceLimits.Min, PriceLimits.Max, ""));
-        if (strip.WidthMm is not { } width)
-        {
-            context.AddFault($"{path}.WidthMm", new("Each strip needs its width.", null, WidthLimitsMm.Min, WidthLimitsMm.Max, "mm", Code: RefusalCodes.Missing));
-            return false;
-        }
-
-        if (WidthLimitsMm.Contains(width)) return true;
-        context.AddFault($"{path}.WidthMm", new(
-            "A thinner strip is veneer, a wider one than the widest blade there is not (service's own limits).", FaultValue.Show(width), WidthLimitsMm.Min, WidthLimitsMm.Max, "mm"));
-        return false;
+        if (strip.Species is { } species) Stock.CheckSpecies($"Construction.Strips[{k}].Species", species, context);
+        return strip.WidthMm is { } width && Bounds.Of<StripRequest>(nameof(strip.WidthMm)).Holds(width);
     }
 
     /// <summary>The strip on the centre line; null where the strips are not sound.</summary>

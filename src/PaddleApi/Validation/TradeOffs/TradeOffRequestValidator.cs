@@ -16,8 +16,8 @@ internal sealed class TradeOffRequestValidator : AbstractValidator<TradeOffReque
     /// <summary>States the rules.</summary>
     public TradeOffRequestValidator()
     {
-        RuleFor(r => r.Base).NotNull().Saying("A design is required: the one that varies.");
-        RuleFor(r => r.Vary).NotNull().Saying("At least one input that varies is required.");
+        RuleFor(r => r.Base).Needed("A design is required: the one that varies.");
+        RuleFor(r => r.Vary).Needed("At least one input that varies is required.");
         RuleFor(r => r.Vary).EngineCount(1, MostVaried);
         RuleForEach(r => r.Vary).SetValidator(new VariedRules()).When(r => r.Vary?.Count <= MostVaried);
         RuleFor(r => r.Minimise).AtMost(MostObjectives, "wishes", $"Up to {MostObjectives} wishes in all ({Own}).");
@@ -58,9 +58,9 @@ internal sealed class TradeOffRequestValidator : AbstractValidator<TradeOffReque
     {
         public VariedRules()
         {
-            RuleFor(v => v.Pointer).NotNull().Saying("The pointer is required: it names the input.");
+            RuleFor(v => v.Pointer).Needed("The pointer is required: it names the input.");
             RuleFor(v => v.Pointer).EngineText(JsonPointers.Pattern, JsonPointers.Longest).Pointer();
-            RuleFor(v => v.Values).NotNull().Saying("The values are required.");
+            RuleFor(v => v.Values).Needed("The values are required.");
             RuleFor(v => v.Values).EngineCount(1, MostValues);
             RuleFor(v => v).Custom((input, context) =>
             {
