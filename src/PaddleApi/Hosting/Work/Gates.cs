@@ -34,7 +34,8 @@ internal static class Gates
         .AddSingleton(provider => new SolveGate(provider.GetRequiredService<IOptions<ServiceLimits>>().Value))
         .AddSingleton(provider => new FileGate(provider.GetRequiredService<IOptions<ServiceLimits>>().Value))
         .AddSingleton(provider => new BatchGate(provider.GetRequiredService<IOptions<ServiceLimits>>().Value))
-        .AddSingleton(provider => new BodyGate(provider.GetRequiredService<IOptions<ServiceLimits>>().Value));
+        .AddSingleton(provider => new BodyGate(provider.GetRequiredService<IOptions<ServiceLimits>>().Value))
+        .AddHostedService<IdleMemory>();
 
     /// <summary>
     /// Makes an endpoint wait for a place before it solves. Add it after <c>Validate</c>: the place is taken only once the body has been
