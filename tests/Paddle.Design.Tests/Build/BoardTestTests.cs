@@ -270,6 +270,7 @@ public class BoardTestTests
         Assert.Equal("The density lies 2.6 " + Density.Replace("{0}", "above", StringComparison.Ordinal), Warning(At(2.6, null), "density-odd"));
         Assert.Equal("The density lies 3.0 " + Density.Replace("{0}", "below", StringComparison.Ordinal), Warning(At(-3, null), "density-odd"));
         Assert.Null(Warning(At(2.49, null), "density-odd"));
+        Assert.NotNull(Warning(At(-2.51, null), "density-odd"));
 
         // A board four standard deviations too soft: a fifth of what it should be (22 % each, Wood Handbook table 5-6).
         var soft = Cherry.ModulusOfElasticity12MPa * ElasticConstants.TrueOverApparent * (1 - 4 * 0.22);
@@ -359,6 +360,15 @@ public class BoardTestTests
             FormattableString.Invariant(
                 $"Shear makes {100 * shear / (1 + shear):F1} % of the sag at a span of 52 depths: the plain beam formula's modulus times {1 + shear:F3} is the true modulus, though it hardly matters here."),
             Text(board, "shear-taken-out"));
+
+        // Over eight depths shear is a sixth of the sag.
+        var shortSpan = BoardTest.Evaluate(reading with { Stiffness = new SagReading(216, 400, 0.1) });
+        var large = 1.2 / 64 * BoardTest.ModulusOverShearModulus(Cherry);
+        Assert.InRange(large, 0.1, 0.4);
+        Assert.Equal(
+            FormattableString.Invariant(
+                $"Shear makes {100 * large / (1 + large):F1} % of the sag at a span of 8 depths: the plain beam formula's modulus times {1 + large:F3} is the true modulus."),
+            Text(shortSpan, "shear-taken-out"));
 
         // Its weight spread over 1.6 m against 60 N in the middle: 5wL⁴/384 − wa²L²/16 over PL³/48.
         var w = 3.6 * 9.80665 / 1600;

@@ -31,11 +31,11 @@ public class CorrectionWordsTests
     [Fact]
     public void An_explanation_names_sides_and_amounts()
     {
-        Explanation uneven = new(560, 10, 3.25, true, 14.3, [0.1, -0.42, 0, 0, 0, 0.3]);
+        Explanation uneven = new(560, 10, 0.85, true, 0.7, [0.1, -0.42, 0, 0, 0, 0.3]);
         Assert.Equal(
             new CodedNote(
                 "uneven-wood",
-                "Even wood at the sizes of this stage would balance 14.3 mm nearer the grip than read: taken as wood 3.2 % denser at the tip end than "
+                "Even wood at the sizes of this stage would balance 0.7 mm nearer the grip than read: taken as wood 0.8 % denser at the tip end than "
                 + "at the grip end, and as thickness off the plan by up to 0.42 mm."),
             Words(Explained(uneven)).Explanation);
         Assert.Equal(
@@ -152,6 +152,7 @@ public class CorrectionWordsTests
         Assert.Equal([two, holdThem], Words(Doubted([reading, reading])).Advice);
         Assert.Equal([one, design], Words(Doubted([reading], isBeyondBelief: true)).Advice);
         Assert.Equal([one], Words(Doubted([reading with { WouldFit = 850 }], isBeyondBelief: true)).Advice);
+        Assert.Equal([two], Words(Doubted([reading with { WouldFit = 850 }, reading], isBeyondBelief: true)).Advice);
         Assert.Equal([one, stage, hold], Words(Doubted([reading], fits: BuildStage.EdgeLined)).Advice);
         Assert.Equal(
             [
@@ -166,7 +167,7 @@ public class CorrectionWordsTests
     [Fact]
     public void How_to_cut_depends_on_the_stage_and_the_depth()
     {
-        Removal shallow = new(CorrectionZone.BladeLower, 4, 0.3, 1400, 1600), deep = shallow with { ThicknessMm = 0.31 };
+        Removal shallow = new(CorrectionZone.BladeLower, 4, 0.3, 1400, 1600), deep = shallow with { ThicknessMm = 0.305 };
         CodedNote through = new("cut-through-finish", "The finish comes off with it: scrape, balance, and put the finish on again there."),
             passes = new("cut-in-passes", "Scrape it off in light passes and balance between them: what is off stays off."),
             steps = new("cut-in-two-steps", "Scrape off two thirds of it, balance again, then take the rest: what is off stays off."),
@@ -223,6 +224,8 @@ public class CorrectionWordsTests
         // Nobody moves the hand of a paddle that balances at its throat, and nothing is to choose within tolerance.
         var throat = Cherry with { Specification = Cherry.Specification with { Aims = Cherry.Specification.Aims with { BalanceAt = BalanceAim.Throat } } };
         Assert.DoesNotContain(Words(OutOfReach(20, grip: 18), throat).Advice, note => note.Code == "move-lower-hand");
+        var near = Words(OutOfReach(0.7), toleranceMm: 0.5);
+        Assert.Equal("Move the lower-hand mark 1 mm towards the tip.", near.Advice.Single(note => note.Code == "move-lower-hand").Text);
         Assert.Empty(Words(OutOfReach(12)).Advice);
         Assert.NotEmpty(Words(OutOfReach(12.1)).Advice);
         var heavy = Cherry with { Specification = Cherry.Specification with { Aims = Cherry.Specification.Aims with { MaximumMassG = 650 } } };
@@ -258,8 +261,9 @@ public class CorrectionWordsTests
             Words(onPlan with { Doubt = new([Balance(900, 850, 840, 860)], null, false) }).Advice[0]);
     }
 
-    private static CorrectionWords Words(BalanceCorrection correction, DesignReport? report = null, BuildStage stage = BuildStage.Finished) =>
-        new(report ?? Cherry, stage, correction);
+    private static CorrectionWords Words(
+        BalanceCorrection correction, DesignReport? report = null, BuildStage stage = BuildStage.Finished, double toleranceMm = ToleranceMm) =>
+        new(report ?? Cherry, stage, correction with { ToleranceMm = toleranceMm });
 
     private static ReadingDoubt Balance(double read, double expected, double low, double high) =>
         new(ReadingKind.Balance, 0, read, expected, low, high, 9, null);
