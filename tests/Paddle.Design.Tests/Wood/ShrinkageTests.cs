@@ -44,6 +44,10 @@ public class ShrinkageTests
     {
         Assert.Equal(-7.1, Shrinkage.ChangeMm(100, 7.1, 30, 0), 1e-10);
         Assert.Equal(-7.1, Shrinkage.ChangeMm(100, 7.1, 80, 0), 1e-10);
+
+        // Soaked from ovendry it swells back to its green size and no further: 7.1 of 92.9 mm.
+        Assert.Equal(7.1, Shrinkage.ChangeMm(92.9, 7.1, 0, 30), 1e-10);
+        Assert.Equal(7.1, Shrinkage.ChangeMm(92.9, 7.1, 0, 80), 1e-10);
     }
 
     [Fact] // eq. 4-12 and 4-13 at G12 0.63: Gb = 0.63/(1 + 0.159 x 0.63) = 0.5727, S0 = 15.18 %
