@@ -68,7 +68,7 @@ public partial class BuildSheetPageTests
         foreach (var size in (double[])[
             report.Sizes.ShaftWidthMm, report.Sizes.ShaftThicknessMm, report.Sizes.UpperWidthMm, report.Sizes.UpperThicknessMm, report.Sizes.ThroatThicknessMm,
             report.Sizes.MiddleThicknessMm, report.Sizes.TipThicknessMm, report.Sizes.EdgeThicknessMm, report.Sizes.GripThicknessMm])
-            Assert.Equal(size, DrawnLengthTests.Read(DrawnLength.Figure(size, DrawingUnits.Inch, LengthRounding.Up)), 1e-5);
+            Assert.Equal(size, InchRule.Read(DrawnLength.Figure(size, DrawingUnits.Inch, LengthRounding.Up)), 1e-5);
 
         var page = Words(Page(report));
         Assert.Contains($"Mark the edge thickness {DrawnLength.Text(report.Sizes.EdgeThicknessMm, DrawingUnits.Inch)}", page, StringComparison.Ordinal);

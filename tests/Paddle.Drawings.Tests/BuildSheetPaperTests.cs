@@ -254,7 +254,7 @@ public partial class BuildSheetPaperTests
     {
         var figure = printed.Trim();
         figure = figure.EndsWith(" mm", StringComparison.Ordinal) || figure.EndsWith(" in", StringComparison.Ordinal) ? figure[..^3] : figure;
-        return units == DrawingUnits.Inch ? DrawnLengthTests.Read(figure) : double.Parse(figure, CultureInfo.InvariantCulture);
+        return units == DrawingUnits.Inch ? InchRule.Read(figure) : double.Parse(figure, CultureInfo.InvariantCulture);
     }
 
     private static IEnumerable<double> Numbers(string words) => Regex.Matches(words, @"\d+").Select(match => double.Parse(match.Value, CultureInfo.InvariantCulture));

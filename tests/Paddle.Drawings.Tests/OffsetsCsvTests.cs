@@ -23,12 +23,12 @@ public class OffsetsCsvTests
             last = x;
             Assert.Equal(report.Outline.HalfBreadthMm(Math.Min(x, report.Outline.EndMm)), half, x > report.Outline.EndMm - 1 ? 0.5 : 0.012);
             Assert.True(centre >= edge && edge >= 0);
-            Assert.Equal(x, DrawnLengthTests.Read(row[5]), x > 300 ? 0.8 : 0.4);
-            Assert.Equal(half, DrawnLengthTests.Read(row[6]), 0.41);
+            Assert.Equal(x, InchRule.Read(row[5]), x > 300 ? 0.8 : 0.4);
+            Assert.Equal(half, InchRule.Read(row[6]), 0.41);
 
             // Rounded up, but half a tenth of a millimetre is no step of an inch rule.
-            Assert.InRange(DrawnLengthTests.Read(row[7]), centre - 0.06, centre + 0.81);
-            Assert.InRange(DrawnLengthTests.Read(row[8]), edge - 0.06, edge + 0.81);
+            Assert.InRange(InchRule.Read(row[7]), centre - 0.06, centre + 0.81);
+            Assert.InRange(InchRule.Read(row[8]), edge - 0.06, edge + 0.81);
         }
 
         Assert.Equal(0, N(rows[0][1]));

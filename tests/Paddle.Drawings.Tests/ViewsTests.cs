@@ -110,7 +110,7 @@ public class ViewsTests
         var report = SampleDesigns.Of("ottertail");
         var figures = KeyFigures.Of(report, SampleDesigns.Context(DrawingUnits.Inch));
         var edge = figures.Single(figure => figure.Name == "Blade edge").Value.Replace(" in", "", StringComparison.Ordinal);
-        Assert.True(DrawnLengthTests.Read(edge) >= report.Sizes.EdgeThicknessMm - 1e-3);
+        Assert.True(InchRule.Read(edge) >= report.Sizes.EdgeThicknessMm - 1e-3);
     }
 
     [Theory]

@@ -63,10 +63,6 @@ public sealed record Laminate(IReadOnlyList<Strip> Strips, bool IsMirrored, Adhe
     internal IReadOnlyList<WoodInUse> Woods =>
         [.. Strips.Select(strip => strip.Wood).Append(TipPiece?.Wood).Append(Facing?.Wood).OfType<WoodInUse>().DistinctBy(wood => wood.Species)];
 
-    /// <summary>Whether both sides are as stiff and as heavy as one another.</summary>
-    internal bool IsSymmetric => Enumerable.Range(0, Across.Count).All(k =>
-        Across[k].Wood.Species == Across[^(k + 1)].Wood.Species && Math.Abs(Across[k].WidthMm - Across[^(k + 1)].WidthMm) < 0.05);
-
     /// <summary>The middle one of strips that lie side by side: the one that the centre line runs through, of two that meet there the first.</summary>
     internal static int MiddleOf(ReadOnlySpan<double> widthsMm)
     {

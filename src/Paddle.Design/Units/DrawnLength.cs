@@ -35,7 +35,7 @@ internal static class DrawnLength
 
     /// <summary>The same without its unit.</summary>
     public static string RoughFigure(double lengthMm, DrawingUnits units) => units == DrawingUnits.Metric
-        ? Math.Round(lengthMm, MidpointRounding.AwayFromZero).ToString("0", CultureInfo.InvariantCulture)
+        ? (Math.Round(lengthMm, MidpointRounding.AwayFromZero) + 0).ToString("0", CultureInfo.InvariantCulture) // + 0: minus nothing is nothing
         : InchFigure(lengthMm, 16);
 
     /// <summary>Wood left on for the next tool, with its unit: hundredths of a millimetre, or sixty-fourths of an inch, never less than is

@@ -91,6 +91,47 @@ public class SizeSolverTests
         }
     }
 
+    // Property: the answer stands. Started again from it, with nothing learnt of the curvature, the solver gains less than a hundredth of a gram.
+    // Stopped at its eighth step it would gain grams in the last four.
+    [Theory]
+    [MemberData(nameof(Cases))]
+    [InlineData("voyageur", "northern-white-cedar", 60, 1.2, null, 25.0, -1, 0)]
+    [InlineData("sturgeon-nose", "sitka-spruce", 75, 1.5, null, null, -1, 0)]
+    [InlineData("beavertail", "northern-white-cedar", 60, 1.2, null, null, -1, 0)]
+    [InlineData("sturgeon-nose", "northern-white-cedar", 60, 1.2, null, null, -1, 0)]
+    public void Property_an_answer_is_where_nothing_more_is_gained(
+        string family, string species, double bodyMass, double factor, double? mostFlex, double? leastFlex, int pinnedSize, double pinnedTo)
+    {
+        var problem = State(family, species, bodyMass, factor, mostFlex, leastFlex, pinnedSize, pinnedTo);
+        var v = (double[])problem.Start.Clone();
+        SizeSolver.Solve(problem, v);
+        var merit = MeritAt(problem, v);
+        SizeSolver.Solve(problem, v);
+        Assert.InRange(merit - MeritAt(problem, v), -1e-9 * merit, 0.01);
+    }
+
+    // Property: where aims clash there are several valleys, and the deepest that twenty random starts find is found. From the usual start alone
+    // these three end in another one, 74, 104 and 235 g of penalty higher and up to 3.75 mm away.
+    [Theory]
+    [InlineData("sturgeon-nose", "black-cherry", 60, 1.2, 25, 8, 40)]
+    [InlineData("square-tip", "western-redcedar", 75, 1.5, 25, 5, 5)]
+    [InlineData("square-tip", "northern-white-cedar", 60, 1.2, 25, 5, 5)]
+    public void Property_the_deepest_valley_is_found(
+        string family, string species, double bodyMass, double factor, double leastFlex, int pinnedSize, double pinnedTo)
+    {
+        var problem = State(family, species, bodyMass, factor, null, leastFlex, pinnedSize, pinnedTo);
+        var v = (double[])problem.Start.Clone();
+        SizeSolver.SolveFromSeveralStarts(problem, v);
+        var merit = MeritAt(problem, v);
+        var random = new Random(61);
+        for (var start = 0; start < 20; start++)
+        {
+            var w = RandomPoint(problem, random);
+            SizeSolver.Solve(problem, w);
+            Assert.InRange(MeritAt(problem, w), merit * (1 - 1e-4), double.PositiveInfinity);
+        }
+    }
+
     // Property: any paddle that may be asked for gives finite sizes within their limits, a blade that thins all the way, in a bounded number
     // of evaluations. Shape rules are held to 0.01 mm unless the strength cannot be had without breaking them, or a pinned size sets two of them at odds.
     [Property(MaxTest = 400, QuietOnSuccess = true)]

@@ -143,6 +143,14 @@ public class BoardTestTests
     [InlineData(0.8416, "stiffer than 8 of 10")]
     [InlineData(-1.2816, "softer than 9 of 10")]
     [InlineData(2.3263, "stiffer than 99 of 100")]
+    [InlineData(-2.3263, "softer than 99 of 100")]
+    [InlineData(1.6, "stiffer than 9 of 10")] // 94.5 %
+    [InlineData(1.7, "stiffer than 96 of 100")] // 95.5 %
+    [InlineData(2.56, "stiffer than 99 of 100")] // 99.48 %
+    [InlineData(2.62, "stiffer than 996 of 1000")] // 99.56 %
+    [InlineData(4.0, "stiffer than 999 of 1000")] // all but one in thirty thousand: nobody counted so many
+    [InlineData(0.05, "stiffer than 5 of 10")]
+    [InlineData(-0.05, "softer than 5 of 10")]
     public void A_board_is_placed_among_its_species(double z, string words)
     {
         var modulus = Cherry.ModulusOfElasticity12MPa * (1 + 0.22 * z) * 1.10;
@@ -233,6 +241,159 @@ public class BoardTestTests
         Assert.Contains("tone", dull.Warnings.Single(warning => warning.Code == "modulus-uncertain").Text, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData(1.2816, "This board is heavier than 9 of 10 of its species at the same moisture.")]
+    [InlineData(-0.8416, "This board is lighter than 8 of 10 of its species at the same moisture.")]
+    public void A_boards_density_is_placed_likewise(double z, string words)
+    {
+        // Wood Handbook table 5-6: specific gravity scatters by 10 % of its mean.
+        var density = WoodDensity.KgM3(Cherry, 12) * (1 + 0.10 * z);
+        var board = BoardTest.Evaluate(new("black-cherry", 12, 1600, 150, 27, density * 1600 * 150 * 27 * 1e-6, null));
+        Assert.Equal(z, board.DensityKgM3.ZScore, 6);
+        Assert.Equal(words, board.DensityKgM3.Compared);
+    }
+
+    [Theory]
+    [InlineData(100.5, null)] // balsa is the lightest wood sold
+    [InlineData(99.5, "A density of 100 kg/m3 is below any wood for a paddle. Look at the units.")]
+    [InlineData(1539, null)]
+    [InlineData(1545, "A density of 1545 kg/m3 is impossible: the cell wall itself has 1540. Look at the units.")] // 1.54, Wood Handbook ch. 4
+    public void No_wood_is_lighter_than_balsa_or_heavier_than_its_cell_wall(double densityKgM3, string? warning) => Assert.Equal(
+        warning, Warning(new("black-cherry", 12, 1600, 150, 27, densityKgM3 * 1600 * 150 * 27 * 1e-6, null), "density-impossible"));
+
+    [Fact]
+    public void An_odd_board_is_told_what_may_be_wrong()
+    {
+        BoardReading At(double z, StiffnessReading? stiffness) =>
+            new("black-cherry", 12, 1600, 150, 27, WoodDensity.KgM3(Cherry, 12) * (1 + 0.10 * z) * 1600 * 150 * 27 * 1e-6, stiffness);
+        const string Density = "standard deviations {0} the species' mean: the species, the moisture or a reading of mass or size may be wrong.";
+        Assert.Equal("The density lies 2.6 " + Density.Replace("{0}", "above", StringComparison.Ordinal), Warning(At(2.6, null), "density-odd"));
+        Assert.Equal("The density lies 3.0 " + Density.Replace("{0}", "below", StringComparison.Ordinal), Warning(At(-3, null), "density-odd"));
+        Assert.Null(Warning(At(2.49, null), "density-odd"));
+        Assert.NotNull(Warning(At(-2.51, null), "density-odd"));
+
+        // A board four standard deviations too soft: a fifth of what it should be (22 % each, Wood Handbook table 5-6).
+        var soft = Cherry.ModulusOfElasticity12MPa * ElasticConstants.TrueOverApparent * (1 - 4 * 0.22);
+        var frequency = TapFormula.SlenderFrequencyHz(soft, At(0, null).MassG, 1600, 150, 27)
+            / Math.Sqrt(TapFormula.ThickBarFactor(27.0 / 1600, BoardTest.ModulusOverShearModulus(Cherry)));
+        Assert.Equal(
+            "The modulus lies 4.0 standard deviations below the species' mean: the species, or a reading of thickness, mass or tone, may be wrong.",
+            Warning(At(0, new TapReading(frequency)), "modulus-odd"));
+        Assert.EndsWith(
+            "above the species' mean: the species, or a reading of thickness, load or sag, may be wrong.",
+            Warning(At(0, new SagReading(1400, 60, 0.6)), "modulus-odd")!, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_sag_outside_what_the_formula_holds_for_is_warned_of_at_its_limit()
+    {
+        BoardReading Sag(double span, double load, double sag, double width = 150, double thickness = 27, double moisture = 12) =>
+            new("black-cherry", moisture, 1600, width, thickness, 3600, new SagReading(span, load, sag));
+        Assert.Null(Warning(Sag(1400, 60, 27.9), "sag-too-deep"));
+        Assert.Equal(
+            "The sag is over a fiftieth of the span: the formula no longer holds; take a lighter load.", Warning(Sag(1400, 60, 28.1), "sag-too-deep"));
+
+        // Bending stress under a centre load, 3PL/(2bh²): 150 x 20 mm over 1000 mm bears 600 N at 15 MPa.
+        Assert.Null(Warning(Sag(1000, 598, 10, thickness: 20), "load-too-heavy"));
+        Assert.Equal("The load stresses the board to 16 MPa: take a lighter one.", Warning(Sag(1000, 640, 10, thickness: 20), "load-too-heavy"));
+        Assert.NotNull(Warning(Sag(1000, 602, 10, thickness: 20), "load-too-heavy"));
+
+        Assert.Null(Warning(Sag(271, 100, 1), "span-too-short"));
+        Assert.Equal(
+            "The span is under ten depths: shear and dents at the supports cloud the reading.", Warning(Sag(269, 100, 1), "span-too-short"));
+        Assert.Null(Warning(Sag(451, 100, 1), "board-too-wide"));
+        Assert.Equal("The board is wide for its span: it bends as a plate, and comes out too stiff.", Warning(Sag(449, 100, 1), "board-too-wide"));
+        Assert.Null(Warning(Sag(1400, 60, 6, moisture: 20), "too-moist"));
+        Assert.Equal(
+            "Wood over 20 % moisture is not ready for a paddle; the values at 12 % are carried far.", Warning(Sag(1400, 60, 6, moisture: 20.3), "too-moist"));
+        BoardReading Tap(double length) => new("black-cherry", 12, length, 150, 27, 3600, new TapReading(100));
+        Assert.Null(Warning(Tap(271), "bar-too-thick"));
+        Assert.Equal(
+            "The bar is under ten times as long as thick: the correction for a thick bar is no longer exact.", Warning(Tap(269), "bar-too-thick"));
+        Assert.Null(Warning(Sag(269, 100, 1), "bar-too-thick"));
+    }
+
+    [Theory]
+    [InlineData(300, "sag", "a longer span or a heavier load, or a finer reading, would help")]
+    [InlineData(30000, "sag", "a finer reading would help")] // it bears no heavier load
+    public void More_load_is_asked_for_only_where_the_board_bears_it(double loadN, string reading, string remedy)
+    {
+        // The sag is read to a fifth, all else far better: half of what lies between 1/0.8 and 1/1.2 is 21 %.
+        var text = Warning(new("black-cherry", 12, 1600, 150, 27, 3600, new SagReading(600, loadN, 0.5)), "modulus-uncertain")!;
+        Assert.Equal($"The modulus is known to 21 % only, most of it from the {reading}: {remedy}.", text);
+        Assert.Null(Warning(new("black-cherry", 12, 1600, 150, 27, 3600, new SagReading(600, 300, 1.05)), "modulus-uncertain"));
+        Assert.NotNull(Warning(new("black-cherry", 12, 1600, 150, 27, 3600, new SagReading(600, 300, 0.98)), "modulus-uncertain"));
+    }
+
+    [Fact]
+    public void Doubt_is_laid_to_any_reading_by_name()
+    {
+        var sag = new BoardReading("black-cherry", 12, 1600, 150, 27, 3600, new SagReading(1400, 60, 6));
+        Assert.Contains("from the load:", Uncertain(sag, new(LoadPercent: 30)), StringComparison.Ordinal);
+        Assert.Contains("from the span:", Uncertain(sag, new(SpanMm: 200)), StringComparison.Ordinal);
+        Assert.Contains("from the width:", Uncertain(sag, new(WidthMm: 60)), StringComparison.Ordinal);
+        var tap = sag with { Stiffness = new TapReading(40) };
+        Assert.Contains("from the mass:", Uncertain(tap, new(MassG: 1000)), StringComparison.Ordinal);
+        Assert.Contains("from the length:", Uncertain(tap, new(LengthMm: 200)), StringComparison.Ordinal);
+        Assert.Contains("from the width:", Uncertain(tap, new(WidthMm: 60)), StringComparison.Ordinal);
+        Assert.Contains("from the thickness:", Uncertain(tap, new(ThicknessMm: 3)), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Overhanging_ends_lift_the_middle_as_two_end_moments_do()
+    {
+        // w 1 N/m, 1.6 m long on supports 1 m apart: 5wL⁴/384EI less ML²/8EI with M = wa²/2, a = 0.3 m (beam tables).
+        const double Stiffness = 1e4 * 100 * 20 * 20 * 20 / 12;
+        var expected = (5 * 0.001 * 1e12 / 384 - 0.001 * 300 * 300 / 2 * 1e6 / 8) / Stiffness;
+        Assert.Equal(expected, SagFormula.OwnWeightSagMm(1600 / 9.80665, 1600, 1000, 100, 20, 1e4), 1e-9);
+    }
+
+    [Fact]
+    public void What_was_corrected_is_said_in_figures()
+    {
+        // 1400/27 = 51.9 depths. Wood Handbook eq. 9-2: shear over bending sag is 1.2·(h/L)²·E/G for a centre load.
+        var reading = new BoardReading("black-cherry", 12, 1600, 150, 27, 3600, new SagReading(1400, 60, 6));
+        var board = BoardTest.Evaluate(reading);
+        var shear = 1.2 * Math.Pow(27.0 / 1400, 2) * BoardTest.ModulusOverShearModulus(Cherry);
+        Assert.InRange(shear, 0.003, 0.01);
+        Assert.Equal(
+            FormattableString.Invariant(
+                $"Shear makes {100 * shear / (1 + shear):F1} % of the sag at a span of 52 depths: the plain beam formula's modulus times {1 + shear:F3} is the true modulus, though it hardly matters here."),
+            Text(board, "shear-taken-out"));
+
+        // Over eight depths shear is a sixth of the sag.
+        var shortSpan = BoardTest.Evaluate(reading with { Stiffness = new SagReading(216, 400, 0.1) });
+        var large = 1.2 / 64 * BoardTest.ModulusOverShearModulus(Cherry);
+        Assert.InRange(large, 0.1, 0.4);
+        Assert.Equal(
+            FormattableString.Invariant(
+                $"Shear makes {100 * large / (1 + large):F1} % of the sag at a span of 8 depths: the plain beam formula's modulus times {1 + large:F3} is the true modulus."),
+            Text(shortSpan, "shear-taken-out"));
+
+        // Its weight spread over 1.6 m against 60 N in the middle: 5wL⁴/384 − wa²L²/16 over PL³/48.
+        var w = 3.6 * 9.80665 / 1600;
+        var own = 6 * (5 * w * Math.Pow(1400, 4) / 384 - w * 100 * 100 * 1400.0 * 1400 / 16) / (60 * Math.Pow(1400, 3) / 48) / (1 + shear);
+        Assert.Equal(
+            FormattableString.Invariant(
+                $"The board's own weight sags it by {own:F2} mm before the load is on. The sag asked for is the difference with and without the load, so that needs no correction; had the total been read, it would be {100 * own / 6:F0} % off."),
+            Text(board, "own-weight"));
+        Assert.Equal(
+            "A design asks for the apparent modulus, the one that books print: that of a span of 14 depths with its shear sag in it, the true modulus over 1.10.",
+            Text(board, "basis"));
+
+        // Ten times as long as thick: (h/L)²/12·(49.48 + 12.30·1.2·E/G) in the tone (Goens, from memory).
+        var tapped = BoardTest.Evaluate(reading with { LengthMm = 270, Stiffness = new TapReading(900) });
+        var thick = 1 + 0.01 / 12 * (49.48 + 12.30 * 1.2 * BoardTest.ModulusOverShearModulus(Cherry));
+        Assert.Equal(
+            FormattableString.Invariant(
+                $"Shear and rotation lower the tone of a bar this thick: the plain beam formula's modulus times {thick:F3} is the true modulus."),
+            Text(tapped, "thick-bar"));
+        Assert.EndsWith("though it hardly matters here.", Text(BoardTest.Evaluate(reading with { LengthMm = 2700, Stiffness = new TapReading(20) }), "thick-bar"), StringComparison.Ordinal);
+        Assert.Equal(
+            "Its own weight does not change the tone of a bar held at its two quiet places, 0.224 of the length from each end.", Text(tapped, "own-weight"));
+        Assert.Equal(Text(board, "basis"), Text(tapped, "basis"));
+    }
+
     [Fact]
     public void Impossible_readings_are_refused()
     {
@@ -240,8 +401,22 @@ public class BoardTestTests
         Assert.Throws<ArgumentOutOfRangeException>(() => BoardTest.Evaluate(new("black-cherry", 12, 1600, 150, 27, double.NaN, null)));
         Assert.Throws<ArgumentOutOfRangeException>(
             () => BoardTest.Evaluate(new("black-cherry", 12, 1600, 150, 27, 3600, new SagReading(1700, 60, 6))));
+        var board = new BoardReading("black-cherry", 12, 1600, 150, 27, 3600, null);
+        BoardReading[] impossible =
+        [
+            board with { WidthMm = 0 }, board with { ThicknessMm = -1 }, board with { MoisturePercent = 40.1 }, board with { MoisturePercent = -0.1 },
+            board with { Stiffness = new SagReading(0, 60, 6) }, board with { Stiffness = new SagReading(1400, 0, 6) },
+            board with { Stiffness = new SagReading(1400, 60, 0) }, board with { Stiffness = new TapReading(double.PositiveInfinity) },
+        ];
+        Assert.All(impossible, reading => Assert.Throws<ArgumentOutOfRangeException>(() => BoardTest.Evaluate(reading)));
         Assert.Throws<ArgumentException>(() => BoardTest.Evaluate(new("ebony-of-nowhere", 12, 1600, 150, 27, 3600, null)));
     }
+
+    private static string? Warning(BoardReading reading, string code) =>
+        BoardTest.Evaluate(reading).Warnings.SingleOrDefault(note => note.Code == code)?.Text;
+
+    private static string Uncertain(BoardReading reading, ReadingErrors errors) =>
+        BoardTest.Evaluate(reading with { Errors = errors }).Warnings.Single(note => note.Code == "modulus-uncertain").Text;
 
     private static string Text(BoardTest board, string code) => board.Corrections.Single(note => note.Code == code).Text;
 }

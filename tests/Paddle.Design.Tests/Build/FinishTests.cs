@@ -1,6 +1,7 @@
 using Paddle.Design.Build;
 using Paddle.Design.Finishing;
 using Paddle.Design.Solid;
+using Paddle.Design.Units;
 using Paddle.Design.Wood;
 
 namespace Paddle.Design.Tests.Build;
@@ -88,6 +89,83 @@ public class FinishTests
         Assert.True(With(FinishChoice.Usual with { TipReinforcement = true }).ShiftMm > six.ShiftMm + 2);
     }
 
+    [Fact]
+    public void A_schedule_worked_by_hand()
+    {
+        // 0.16 m² of blade varnished in six coats, 0.09 m² of shaft and 0.017 m² of grip oiled in three. Coverage 10 m²/L at first, then 12, of oil
+        // 9.8, a quarter lost: 20, 16.67 and 13.65 mL a coat; thinner 50, 20 and 10 % and 250 mL for the brushes.
+        var plan = FinishPlan.For(Surfaces(1600, 900, 170), 938, FinishChoice.Usual);
+        Assert.Equal(
+            [
+                (1, "spar varnish", "blade", 20.0, 10.0, 0.0, 1.0), (2, "spar varnish", "blade", 16.7, 3.3, 1.0, 1.0), (3, "spar varnish", "blade", 16.7, 1.7, 2.0, 1.0),
+                (4, "spar varnish", "blade", 16.7, 0.0, 3.0, 2.0), (5, "spar varnish", "blade", 16.7, 0.0, 5.0, 2.0), (6, "spar varnish", "blade", 16.7, 0.0, 7.0, 7.0),
+                (1, "drying oil", "shaft and grip", 13.6, 0.0, 9.0, 1.0), (2, "drying oil", "shaft and grip", 13.6, 0.0, 10.0, 1.0),
+                (3, "drying oil", "shaft and grip", 13.6, 0.0, 11.0, 7.0),
+            ],
+            plan.Coats.Select(coat => (
+                coat.Number, coat.Finish, coat.Zone, Math.Round(1000 * coat.Litres, 1), Math.Round(1000 * coat.ThinnerLitres, 1), coat.StartDay, coat.WaitDays)));
+        Assert.Equal((1600.0, 1070.0), (Math.Round(plan.VarnishAreaCm2, 6), Math.Round(plan.OilAreaCm2, 6)));
+        Assert.Equal(0.1033, plan.VarnishLitres, 4);
+        Assert.Equal(0.0409, plan.OilLitres, 4);
+        Assert.Equal(0.2650, plan.ThinnerLitres, 4);
+        Assert.Equal((0.25, 18.0, 913.0), (plan.BuyVarnishLitres, plan.ReadyDay, plan.MaskingLineMm!.Value));
+        Assert.Equal(33.0, plan.VarnishDryG, 1); // 0.16 m² · 6 · 37.5 µm · 1100 kg/m³, a sixth sanded off
+        Assert.Equal(15.0, plan.OilDryG, 1); // what 0.107 m² in three coats keep, by definition of the figure
+    }
+
+    [Theory]
+    [InlineData(10, 1, 0.1, 0.25)] // 1.25 mL: no tin is opened for less than 100 mL
+    [InlineData(1600, 6, 0.1033, 0.25)]
+    [InlineData(3800, 6, 0.2454, 0.25)]
+    [InlineData(4000, 6, 0.2583, 0.5)]
+    [InlineData(8200, 6, 0.5296, 1)]
+    public void Tins_hold_a_quarter_of_a_litre_and_whole_halves(double bladeCm2, int coats, double litres, double tin)
+    {
+        var plan = FinishPlan.For(Surfaces(bladeCm2, 900, 170), 938, new(SurfaceFinish.Varnish, coats, SurfaceFinish.None, 0, false));
+        Assert.Equal(litres, plan.VarnishLitres, 4);
+        Assert.Equal(tin, plan.BuyVarnishLitres);
+    }
+
+    [Fact]
+    public void Where_there_is_no_varnish_nothing_is_bought_or_thinned()
+    {
+        var plan = FinishPlan.For(Surfaces(1600, 900, 170), 938, new(SurfaceFinish.Oil, 3, SurfaceFinish.Oil, 2, false));
+        Assert.Equal((0.0, 0.0, 0.0, 0.0), (plan.VarnishLitres, plan.BuyVarnishLitres, plan.ThinnerLitres, plan.VarnishDryG));
+        Assert.Equal(9.0, plan.ReadyDay); // the third coat two days on, a week to harden
+        Assert.Equal([7.0, 7.0], plan.Coats.Where(coat => coat.Number == (coat.Zone == "blade" ? 3 : 2)).Select(coat => coat.WaitDays));
+        Assert.Equal(0.0, FinishPlan.For(Surfaces(1600, 900, 170), 938, new(SurfaceFinish.None, 0, SurfaceFinish.None, 0, false)).ReadyDay);
+    }
+
+    [Fact]
+    public void How_to_work_is_said_in_order()
+    {
+        const string Warm = "Work at 15-25 °C and at most 65 % humidity, one thin coat a day at most (finish makers' sheets, read).",
+            Wipe = "Wipe the oil dry after a quarter of an hour: what stays on top stays sticky (common practice, no source).",
+            Laboratory = "Three coats of spar varnish kept out about 30 % of the moisture that bare wood takes up in 14 days at 90 % humidity, linseed oil none and "
+                + "tung oil 2 %: oil is for the hand, not against water (Forest Products Laboratory RP-462, 1985, quoted).",
+            Millilitres = "Coverage on makers' sheets differs by 2.5 to 1: take the millilitres as plus or minus 30 %.",
+            Tape = "Tape right round the shaft at the masking line";
+        IReadOnlyList<string> Notes(SurfaceFinish blade, SurfaceFinish shaft, DrawingUnits units = default) => FinishPlan.For(
+            Surfaces(1600, 900, 170), 938, new(blade, FinishChoice.UsualCoats(blade), shaft, FinishChoice.UsualCoats(shaft), false), units).Notes;
+        Assert.Equal(
+            [
+                Warm,
+                Tape + "; varnish the blade first and oil the shaft after it, so that no oil gets under the varnish (common practice, no source).",
+                Wipe, Laboratory, Millilitres,
+            ],
+            Notes(SurfaceFinish.Varnish, SurfaceFinish.Oil));
+        Assert.Contains("varnish the shaft first and oil the blade after it", Notes(SurfaceFinish.Oil, SurfaceFinish.Varnish)[1], StringComparison.Ordinal);
+        Assert.Equal([Warm, Tape + " (common practice, no source).", Laboratory, Millilitres], Notes(SurfaceFinish.Varnish, SurfaceFinish.None));
+        Assert.Equal([Warm, Laboratory, Millilitres], Notes(SurfaceFinish.Varnish, SurfaceFinish.Varnish));
+        Assert.Equal([Warm, Wipe, Laboratory, Millilitres], Notes(SurfaceFinish.Oil, SurfaceFinish.Oil));
+        Assert.Equal(
+            ["Bare wood takes up water: it swells, grows heavier and greys; a worn finish is better than none (common practice, no source)."],
+            Notes(SurfaceFinish.None, SurfaceFinish.None));
+        var inches = Notes(SurfaceFinish.Oil, SurfaceFinish.Oil, DrawingUnits.Inch);
+        Assert.StartsWith("Work at 59-77 °F", inches[0], StringComparison.Ordinal);
+        Assert.EndsWith("take the ounces as plus or minus 30 %.", inches[^1], StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData(135, 0.29)]
     [InlineData(203, 0.43)]
@@ -111,6 +189,33 @@ public class FinishTests
         var arm = (tip.With.MassG * tip.With.BalanceMm - report.Mass.TotalG * report.Mass.CentreOfMassMm) / tip.AddedG;
         Assert.InRange(arm, places.OverallMm - 60, places.OverallMm);
         Assert.Equal(tip.AddedG * (arm - report.Mass.CentreOfMassMm) / tip.With.MassG, tip.With.ShiftMm, 9);
+    }
+
+    [Theory]
+    [InlineData(60, 203)]
+    [InlineData(150, 300)]
+    public void Cloth_and_resin_are_those_of_the_tips_own_area(double lengthMm, double clothGM2)
+    {
+        // The tip's face by thin strips of its drawn half-breadths; 10 mm of cloth more round the edge; resin twice the cloth, 75 g/m² soaking in besides.
+        var report = BuildSamples.Cherry;
+        var overall = report.Specification.Form.Places.OverallMm;
+        const double StripMm = 0.01;
+        double face = 0, moment = 0;
+        for (var x = overall - lengthMm + StripMm / 2; x < overall; x += StripMm)
+        {
+            face += 2 * report.Outline.HalfBreadthMm(x) * StripMm;
+            moment += 2 * report.Outline.HalfBreadthMm(x) * StripMm * x;
+        }
+
+        var wrap = 10 * (2 * lengthMm + 2 * report.Outline.HalfBreadthMm(overall - lengthMm));
+        var clothM2 = (2 * face + wrap) * 1e-6;
+        var resin = 2 * clothM2 * clothGM2 + 2 * face * 1e-6 * 75;
+        var tip = TipReinforcement.For(report.Stations, 700, 900, lengthMm, clothGM2);
+        Assert.Equal(clothM2 * 1e4, tip.ClothAreaCm2, 0.02);
+        Assert.Equal(clothM2 * clothGM2 + resin, tip.AddedG, 0.01);
+        Assert.Equal(Math.Max(30, 1.3 * resin), tip.ResinG, 0.02);
+        var arm = (tip.With.MassG * tip.With.BalanceMm - 700 * 900) / tip.AddedG;
+        Assert.Equal(moment / face, arm, 0.01);
     }
 
     [Fact]
@@ -189,6 +294,9 @@ public class FinishTests
         var added = report.Finished.InertiaLowerHandKgM2 - report.Mass.InertiaLowerHandKgM2;
         Assert.Equal(swing, added, 0.01 * swing);
     }
+
+    private static MassProperties Surfaces(double bladeCm2, double shaftCm2, double gripCm2) =>
+        BuildSamples.Cherry.Mass with { BladeSurfaceCm2 = bladeCm2, ShaftSurfaceCm2 = shaftCm2, GripSurfaceCm2 = gripCm2 };
 
     private static PaddleSolid Fine(DesignReport report) =>
         PaddleSolid.Shape(report.Specification.Form, report.Sizes, report.Outline, StationGrid.Fine);

@@ -240,6 +240,38 @@ public class ReadingTestTests
         Assert.InRange(doubted, 1, (int)(Count * 0.015 + 5 * Math.Sqrt(Count * 0.015)));
     }
 
+    // Independent errors add as squares: so a part of a band is what squares it leaves when taken out.
+    [Fact]
+    public void The_bands_of_thicknesses_are_made_of_hand_tape_and_print()
+    {
+        var report = BuildSamples.Cherry;
+        var sheet = BuildSheet.For(report);
+        var fine = PaddleSolid.Shape(report.Specification.Form, report.Sizes, report.Outline, StationGrid.Fine);
+        var stage = StageSolid.Of(fine, sheet.Blank, BuildStage.BladePlaned, OutlineSaw.BandSaw);
+        var places = report.Specification.Form.Places;
+        var steep = places.ThroatMm + 0.15 * places.BladeMm; // where the spine runs down from the shaft
+        StageModel Model(DesignReport of, params EarlierRemoval[] taken) => StageModel.Of(
+            of, stage, fine,
+            new(BuildStage.BladePlaned, 1000, 800, [new(steep - 1, 10), new(steep, 10), new(steep + 1, 10)], EarlierRemovals: taken), OutlineSaw.BandSaw);
+        static double Left(double with, double without) => Math.Sqrt(with * with - without * without);
+        const int Lower = StageEstimate.FirstZone + (int)CorrectionZone.BladeLower;
+
+        // A cut of 2 mm by hand is 2 mm to 15 %: common practice, no source.
+        var (untouched, cut) = (Model(report), Model(report, new EarlierRemoval(CorrectionZone.BladeLower, 1.2), new EarlierRemoval(CorrectionZone.BladeLower, 0.8)));
+        Assert.Equal(-2.0, cut.Mean[Lower], 1e-12);
+        Assert.Equal(0.3, Left(cut.Deviation[Lower], untouched.Deviation[Lower]), 1e-9);
+
+        // A caliper to 0.2 mm at a place taped to 1 mm: the slope of the face there counts.
+        ReadingRow[] rows = [.. untouched.Rows(untouched.Mean).Where(row => row.Kind == ReadingKind.Thickness)];
+        Assert.True(Math.Abs(rows[2].Expected - rows[0].Expected) > 0.02);
+        Assert.Equal(Math.Abs(rows[2].Expected - rows[0].Expected) / 2, Left(rows[1].ReadingError, 0.2), 1e-9);
+
+        // Printed up to the next thirty-second the whole zone is left thick by anything up to it, evenly: step/√3 about nothing (uniform).
+        var inches = Model(report with { Specification = report.Specification with { Units = DrawingUnits.Inch } });
+        Assert.Equal((25.4 / 32, 0.1), (inches.StepMm, untouched.StepMm));
+        Assert.Equal(Left(25.4 / 32, 0.1) / Math.Sqrt(3), Left(inches.Deviation[Lower], untouched.Deviation[Lower]), 1e-9);
+    }
+
     [Fact]
     public void A_cut_already_taken_is_no_slip_and_is_not_asked_for_twice()
     {

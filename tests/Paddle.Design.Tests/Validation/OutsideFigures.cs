@@ -147,7 +147,7 @@ internal static class OutsideFigures
         yield return new(Topic, "Equilibrium moisture, 21.1 °C and 40 %", Handbook + ", table 4-2", 7.7, EquilibriumMoisture.Percent(21.1, 40), "%", 1);
         yield return new(
             Topic, "Sugar maple, change coefficient 0.00353 per %", "Maple Flooring Manufacturers Association data page", 0.00353,
-            Shrinkage.DimensionChangeCoefficient(9.9), "", 0.2);
+            Shrinkage.ChangeMm(1, 9.9, 10, 11), "", 0.2);
         yield return new(
             Topic, "Black cherry, 5th percentile of bending strength at 12 %", "normal distribution with the table 5-6 variation of 16 %, by hand", 62.63,
             Scatter.FifthPercentile(MoistureAdjustment.ModulusOfRuptureMPa(cherry, 12), Scatter.RuptureVariation), "MPa", 0.02);

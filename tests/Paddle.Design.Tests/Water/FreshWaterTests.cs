@@ -13,6 +13,7 @@ public class FreshWaterTests
     [InlineData(15, 999.10)]
     [InlineData(20, 998.20)]
     [InlineData(25, 997.04)]
+    [InlineData(40, 992.215)] // Tanaka and others, Metrologia 38 (2001), from memory
     public void Density_matches_the_tabulated_values(double temperatureC, double expectedKgM3) =>
         Assert.Equal(expectedKgM3, FreshWater.DensityKgM3(temperatureC), 0.0051);
 

@@ -106,7 +106,17 @@ public class PlateDragTests
     public void Values_without_meaning_are_refused()
     {
         Assert.Throws<ArgumentOutOfRangeException>(() => PlateDrag.Coefficient(0));
-        Assert.Throws<ArgumentOutOfRangeException>(() => PlateDrag.Coefficient(21));
+        Assert.Throws<ArgumentOutOfRangeException>(() => PlateDrag.Coefficient(20.1));
+        Assert.Throws<ArgumentOutOfRangeException>(() => PlateDrag.Coefficient(1 / 20.1));
+        Assert.Equal(PlateDrag.Coefficient(20), PlateDrag.Coefficient(1.0 / 20), 12);
+        Assert.Throws<ArgumentOutOfRangeException>(() => PlateDrag.AspectRatio(1, 0));
+        Assert.Throws<ArgumentOutOfRangeException>(() => PlateDrag.ForceN(0, 1, 1, 999));
+        Assert.Throws<ArgumentOutOfRangeException>(() => PlateDrag.ForceN(1.2, 1, -1, 999));
+        Assert.Throws<ArgumentOutOfRangeException>(() => PlateDrag.ForceN(1.2, 1, 1, 0));
+        Assert.Throws<ArgumentOutOfRangeException>(() => PlateDrag.SlipMS(1, 0, 1, 999));
+        Assert.Throws<ArgumentOutOfRangeException>(() => PlateDrag.SlipMS(1, 1.2, 0, 999));
+        Assert.Throws<ArgumentOutOfRangeException>(() => PlateDrag.SlipMS(1, 1.2, 1, 0));
+        Assert.Throws<ArgumentOutOfRangeException>(() => PlateDrag.FroudeEfficiency(1, -1));
         Assert.Throws<ArgumentOutOfRangeException>(() => PlateDrag.AspectRatio(0, 1));
         Assert.Throws<ArgumentOutOfRangeException>(() => PlateDrag.ForceN(1.2, -1, 1, 999));
         Assert.Throws<ArgumentOutOfRangeException>(() => PlateDrag.SlipMS(-1, 1.2, 1, 999));

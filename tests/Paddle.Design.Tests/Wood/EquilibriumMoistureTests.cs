@@ -24,6 +24,10 @@ public class EquilibriumMoistureTests
     [InlineData(10, 50, 9.47)]
     [InlineData(10, 65, 12.27)]
     [InlineData(10, 80, 16.38)]
+    [InlineData(60, 50, 7.66)]
+    [InlineData(60, 80, 13.56)]
+    [InlineData(50, 20, 3.87)]
+    [InlineData(0, 65, 12.37)]
     public void Matches_hand_figures(double temperatureC, double relativeHumidityPercent, double expectedPercent) =>
         Assert.Equal(expectedPercent, EquilibriumMoisture.Percent(temperatureC, relativeHumidityPercent), 0.0061);
 

@@ -7,11 +7,8 @@ public class WoodCatalogueTests
     public static TheoryData<string> Ids => [.. WoodCatalogue.All.Select(species => species.Id)];
 
     [Fact]
-    public void Holds_24_species_sorted_by_id()
-    {
-        Assert.Equal(24, WoodCatalogue.All.Count);
+    public void Species_are_sorted_by_id() =>
         Assert.Equal(WoodCatalogue.All.Select(s => s.Id).Order(StringComparer.Ordinal), WoodCatalogue.All.Select(s => s.Id));
-    }
 
     [Theory, MemberData(nameof(Ids))]
     public void Every_figure_is_finite_and_has_a_source(string id)
@@ -109,16 +106,18 @@ public class WoodCatalogueTests
     public void Intersection_moisture(string id, double percent) => Assert.Equal(percent, WoodCatalogue.Find(id)!.MpPercent);
 
     [Fact]
-    public void Only_the_european_species_are_weakly_sourced() => Assert.Equal(
-        ["european-ash", "european-beech"], WoodCatalogue.All.Where(s => s.WeakSource).Select(s => s.Id));
+    public void Whatever_the_handbook_does_not_have_is_weakly_sourced() => Assert.All(
+        WoodCatalogue.All,
+        species => Assert.Equal(
+            !species.Sources.Single(figure => figure.Name == "modulus of rupture at 12 %").Source.StartsWith("USDA Wood Handbook", StringComparison.Ordinal),
+            species.WeakSource));
 
     [Fact]
     public void Species_without_a_published_cross_grain_strength_say_so()
     {
         var defaulted = WoodCatalogue.All.Where(s => s.TensionPerpendicular12MPa is null).ToArray();
-        Assert.Equal(
-            ["european-ash", "european-beech", "red-maple", "sassafras", "shagbark-hickory", "sugar-maple"],
-            defaulted.Select(s => s.Id));
+        string[] lacking = ["european-ash", "european-beech", "red-maple", "sassafras", "shagbark-hickory", "sugar-maple"];
+        Assert.Subset(defaulted.Select(s => s.Id).ToHashSet(), lacking.ToHashSet());
         Assert.All(defaulted, s => Assert.Contains(
             s.Sources,
             f => f.Name.EndsWith("default", StringComparison.Ordinal) && f.Source.StartsWith("default:", StringComparison.Ordinal)));
@@ -150,10 +149,10 @@ public class WoodCatalogueTests
     [InlineData(0, 0)]
     [InlineData(-1, 0)]
     [InlineData(3, 3)]
-    [InlineData(100, 24)]
     public void Nearest_ids_are_as_many_as_asked(int count, int expected)
     {
         Assert.Equal(expected, WoodCatalogue.NearestIds("oak", count).Count);
         Assert.Equal(expected, WoodCatalogue.NearestIds("", count).Count);
+        Assert.Equal(WoodCatalogue.All.Count, WoodCatalogue.NearestIds("oak", 1000).Count);
     }
 }

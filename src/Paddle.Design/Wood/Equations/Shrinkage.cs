@@ -28,13 +28,6 @@ internal static class Shrinkage
         return dimensionMm * (to - from) / ((3000.0 / toOvendryPercent) - 30.0 + from); // theory W8
     }
 
-    /// <summary>The trade's dimension-change coefficient: <see cref="ChangeMm"/> per mm and per percent of moisture, from 10 %. Theory
-    /// W8.</summary>
-    /// <param name="toOvendryPercent">S, shrinkage green to ovendry, percent.</param>
-    /// <returns>C, per percent of moisture.</returns>
-    public static double DimensionChangeCoefficient(double toOvendryPercent) =>
-        1.0 / ((3000.0 / toOvendryPercent) - 30.0 + 10.0); // theory W8
-
     /// <summary>Volumetric shrinkage of a species: published, else estimated as <c>S0 = 26.5 Gb</c>; where Gb too is unknown it is
     /// recovered from G12 by W9 at 12 %, <c>Gb = G12/(1 + 0.265 G12 (1 - 12/30))</c>. Theory W9. Source: USDA Wood Handbook FPL-GTR-282,
     /// equations 4-12 and 4-13.</summary>

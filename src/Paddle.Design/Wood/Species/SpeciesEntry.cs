@@ -5,7 +5,7 @@ namespace Paddle.Design.Wood.Species;
 /// <summary>One row of the species table as it is written down: each figure with its source. <see cref="ToSpecies"/> checks the row and
 /// turns it into the public record, so that a slip in the table stops the service at start, not a paddle on the water. To add a species:
 /// write one more entry in a file beside this one; the catalogue finds it in that file's <c>All</c>.</summary>
-internal sealed partial class SpeciesEntry
+internal sealed partial record SpeciesEntry
 {
     public required string Id { get; init; }
     public required string CommonName { get; init; }

@@ -3,7 +3,7 @@ using FsCheck.Fluent;
 using FsCheck.Xunit;
 using Paddle.Design.Units;
 
-namespace Paddle.Drawings.Tests;
+namespace Paddle.Design.Tests.Units;
 
 public class DrawnLengthTests
 {
@@ -44,12 +44,20 @@ public class DrawnLengthTests
     [InlineData(4.7625, DrawingUnits.Inch, "3/16")]
     [InlineData(28.6, DrawingUnits.Inch, "1 1/8")] // 1 1/8 in is 28.575 mm: stated to a tenth of a millimetre it is 28.6
     [InlineData(28.7, DrawingUnits.Inch, "1 5/32")]
+    [InlineData(28.62, DrawingUnits.Inch, "1 1/8")] // 0.045 mm over: the same on a rule
+    [InlineData(28.63, DrawingUnits.Inch, "1 5/32")] // 0.055 mm over: not the same
+    [InlineData(-28.3, DrawingUnits.Inch, "-1 1/8")] // below nothing there is nothing to leave on: the nearest
     public void A_thickness_that_a_limit_holds_is_never_rounded_down(double mm, DrawingUnits units, string expected) =>
         Assert.Equal(expected, DrawnLength.Figure(mm, units, LengthRounding.Up));
 
     [Theory]
     [InlineData(850, DrawingUnits.Metric, "850", "850.0", "850 mm")]
     [InlineData(1179.2, DrawingUnits.Metric, "1179.2", "1179.2", "1179 mm")]
+    [InlineData(1179.5, DrawingUnits.Metric, "1179.5", "1179.5", "1180 mm")]
+    [InlineData(-0.04, DrawingUnits.Metric, "0", "0.0", "0 mm")]
+    [InlineData(-2.55, DrawingUnits.Metric, "-2.6", "-2.6", "-3 mm")]
+    [InlineData(-0.2, DrawingUnits.Inch, "0", "0", "0 in")]
+    [InlineData(10, DrawingUnits.Inch, "13/32", "13/32", "3/8 in")]
     [InlineData(863.6, DrawingUnits.Inch, "34", "34", "34 in")]
     [InlineData(8.3, DrawingUnits.Inch, "5/16", "5/16", "5/16 in")]
     public void A_figure_is_short_a_column_lines_up_and_a_finger_finds_no_tenths(
@@ -67,29 +75,15 @@ public class DrawnLengthTests
     [InlineData(1.0, DrawingUnits.Inch, "3/64 in")]
     [InlineData(0.5, DrawingUnits.Inch, "1/32 in")]
     [InlineData(0.3, DrawingUnits.Inch, "1/64 in")]
+    [InlineData(0.19, DrawingUnits.Inch, "less than 1/64 in")] // half of 1/64 in is 0.198 mm
+    [InlineData(0.2, DrawingUnits.Inch, "1/64 in")]
     [InlineData(0.05, DrawingUnits.Inch, "less than 1/64 in")]
+    [InlineData(3.45, DrawingUnits.Inch, "9/64 in")] // 8.69 sixty-fourths
+    [InlineData(3.6, DrawingUnits.Inch, "5/32 in")] // 4.54 thirty-seconds
+    [InlineData(310, DrawingUnits.Inch, "12 1/4 in")] // 195.3 sixteenths
+    [InlineData(0, DrawingUnits.Inch, "0 in")]
     public void What_is_left_on_is_never_less_than_meant(double mm, DrawingUnits units, string expected) =>
         Assert.Equal(expected, DrawnLength.Shaving(mm, units));
-
-    [Theory]
-    [InlineData(453.59237, "16.0 oz (454 g)")] // a pound is 16 ounces and 453.59237 g by definition
-    [InlineData(687, "24.2 oz (687 g)")]
-    public void An_inch_shop_has_ounces_and_grams_beside(double grams, string expected)
-    {
-        Assert.Equal(expected, DrawnAmount.Mass(grams, DrawingUnits.Inch));
-        Assert.DoesNotContain("oz", DrawnAmount.Mass(grams, DrawingUnits.Metric), StringComparison.Ordinal);
-    }
-
-    [Fact]
-    public void Other_amounts_are_those_of_the_tables()
-    {
-        // Water at 62.4 lb/ft³, 8 US fluid ounces to the cup of 237 mL, freezing 32 and boiling 212 °F: everyday conversion tables.
-        Assert.StartsWith("62 lb/ft³", DrawnAmount.Density(1000, DrawingUnits.Inch), StringComparison.Ordinal);
-        Assert.Equal("8.0 fl oz (237 mL)", DrawnAmount.Volume(0.2366, DrawingUnits.Inch));
-        Assert.Equal("32-212 °F", DrawnAmount.Temperatures(0, 100, DrawingUnits.Inch));
-        Assert.StartsWith("6 oz/yd²", DrawnAmount.Cloth(203, DrawingUnits.Inch), StringComparison.Ordinal);
-        Assert.Equal("144 in²", DrawnAmount.Area(929.03, DrawingUnits.Inch));
-    }
 
     [Theory]
     [InlineData(0)]
@@ -104,24 +98,10 @@ public class DrawnLengthTests
         mm =>
         {
             var half = 25.4 / DrawnLength.Denominator(mm) / 2;
-            var nearest = Read(DrawnLength.Figure(mm, DrawingUnits.Inch));
-            var up = Read(DrawnLength.Figure(mm, DrawingUnits.Inch, LengthRounding.Up));
+            var nearest = InchRule.Read(DrawnLength.Figure(mm, DrawingUnits.Inch));
+            var up = InchRule.Read(DrawnLength.Figure(mm, DrawingUnits.Inch, LengthRounding.Up));
             // A tenth of a millimetre is the finest that a size is stated to; half of one is the same size on an inch rule.
             var metricUp = double.Parse(DrawnLength.Figure(mm, DrawingUnits.Metric, LengthRounding.Up), System.Globalization.CultureInfo.InvariantCulture);
             return Math.Abs(nearest - mm) <= half + 1e-9 && up >= mm - 0.0501 && up < mm + 2 * half + 1e-9 && metricUp >= mm - 1e-4 && metricUp < mm + 0.1;
         });
-
-    // Reads "1 5/32" as a maker would, in mm.
-    internal static double Read(string figure)
-    {
-        var inches = 0.0;
-        foreach (var part in figure.Split(' '))
-        {
-            var slash = part.Split('/').Select(int.Parse).ToArray();
-            Assert.True(slash.Length == 1 || (slash[0] % 2 == 1 && slash[0] < slash[1]), $"{figure} is not reduced");
-            inches += slash.Length == 1 ? slash[0] : slash[0] / (double)slash[1];
-        }
-
-        return inches * 25.4;
-    }
 }
