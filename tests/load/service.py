@@ -14,15 +14,16 @@ DESIGN = b'{"handSpacingMm":880,"wood":{"species":"white-ash"}}'
 class Instance:
     """One process of the published service."""
 
-    def __init__(self, port, **settings):
-        self.port = port
+    def __init__(self, port, cpus=None, **settings):
+        self.port, self.cpus = port, cpus
         self.settings = {"Serilog__MinimumLevel__Default": "Warning", **settings}
         self.start()
 
     def start(self):
         program = os.path.join(ROOT, "artifacts", "app", "PaddleApi.dll")
         self.process = subprocess.Popen(
-            ["dotnet", program, "--urls", f"http://127.0.0.1:{self.port}"], env={**os.environ, **self.settings})
+            ["dotnet", program, "--urls", f"http://127.0.0.1:{self.port}"], env={**os.environ, **self.settings},
+            preexec_fn=(lambda: os.sched_setaffinity(0, self.cpus)) if self.cpus else None)
         for _ in range(100):
             try:
                 urllib.request.urlopen(f"http://127.0.0.1:{self.port}/health/ready", timeout=1).read()
