@@ -111,7 +111,8 @@ public class DesignOutcomeTests
         DesignOutcome.Of(
             Cherry.Specification with
             {
-                Pinned = pinned ?? new(), SolvedBefore = default,
+                Pinned = pinned ?? new(),
+                SolvedBefore = default,
                 Aims = Cherry.Specification.Aims with { MostBenchFlexMm = mostFlexMm, LeastBenchFlexMm = leastFlexMm, MaximumMassG = mostMassG },
             },
             balance ?? Cherry.Balance with { ActualMm = Cherry.Balance.TargetMm, BindingLimits = [] },
