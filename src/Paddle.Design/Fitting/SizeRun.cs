@@ -56,15 +56,17 @@ internal sealed record SizeRunRequest(
     DrawingUnits Units = DrawingUnits.Metric);
 
 /// <summary>One size of the run.</summary>
+/// <param name="OverallLengthMm">Overall length, mm.</param>
+/// <param name="HandSpacingMm">Hand spacing that it fits, mm.</param>
 /// <param name="Share">Share of the customers for whom it is the nearest, 0 to 1.</param>
-/// <param name="Count">Paddles of this size in the fleet, or null where no fleet was given.</param>
+/// <param name="Count">Paddles of this size in the fleet; left out when no fleet was given.</param>
 internal sealed record FleetSize(double OverallLengthMm, double HandSpacingMm, double Share, int? Count);
 
-/// <summary>A point of the curve of misfit against number of sizes.</summary>
-/// <param name="Sizes">k.</param>
-/// <param name="MeanMisfitMm">Least mean misfit with k sizes, mm.</param>
-/// <param name="GainMm">What the k-th size takes off the misfit, mm; null for the first.</param>
-/// <param name="SizesMm">The k sizes, mm.</param>
+/// <summary>The best choice with one number of sizes.</summary>
+/// <param name="Sizes">k, number of sizes.</param>
+/// <param name="MeanMisfitMm">Its mean misfit, mm.</param>
+/// <param name="GainMm">What the last of them takes off the misfit, mm; left out for the first.</param>
+/// <param name="SizesMm">The sizes, mm.</param>
 internal sealed record MisfitPoint(int Sizes, double MeanMisfitMm, double? GainMm, IReadOnlyList<double> SizesMm);
 
 /// <summary>A bar of the histogram of customers.</summary>
@@ -73,16 +75,16 @@ internal sealed record MisfitPoint(int Sizes, double MeanMisfitMm, double? GainM
 /// <param name="Share">Share of the customers, 0 to 1.</param>
 internal sealed record HistogramBin(double LowMm, double HighMm, double Share);
 
-/// <summary>The answer to a size run.</summary>
-/// <param name="Sizes">Sizes, ascending.</param>
-/// <param name="MeanMisfitMm">Mean of |customer − nearest size|, mm.</param>
-/// <param name="ShareWithin25Mm">Share of customers within 25 mm of their size, 0 to 1.</param>
-/// <param name="ShareWithin50Mm">Share of customers within 50 mm of their size, 0 to 1.</param>
-/// <param name="Curve">Least misfit against number of sizes.</param>
-/// <param name="Histogram">Customers by overall length; the shares add up to 1.</param>
+/// <summary>The few sizes that fit a fleet's customers best.</summary>
+/// <param name="Sizes">The sizes, shortest first.</param>
+/// <param name="MeanMisfitMm">Mean distance between a customer's length and the nearest size, mm; no other choice on the step has less.</param>
+/// <param name="Within25MmShare">Share of the customers within 25 mm of their size, 0 to 1.</param>
+/// <param name="Within50MmShare">Share of the customers within 50 mm of their size, 0 to 1.</param>
+/// <param name="Curve">Least misfit against number of sizes: what one more size buys.</param>
+/// <param name="Histogram">The customers by overall length; the shares add up to 1, the end bars hold the tails.</param>
 /// <param name="Reasons">What the figures say, in plain words.</param>
-internal sealed record SizeRunAdvice(
-    IReadOnlyList<FleetSize> Sizes, double MeanMisfitMm, double ShareWithin25Mm, double ShareWithin50Mm, IReadOnlyList<MisfitPoint> Curve,
+internal record SizeRunAdvice(
+    IReadOnlyList<FleetSize> Sizes, double MeanMisfitMm, double Within25MmShare, double Within50MmShare, IReadOnlyList<MisfitPoint> Curve,
     IReadOnlyList<HistogramBin> Histogram, IReadOnlyList<string> Reasons);
 
 /// <summary>Either an answer or the reasons for a refusal, never both.</summary>

@@ -102,7 +102,7 @@ internal static class SizeRunView
 
     private static string Summary(SizeRunAdvice advice, DrawingUnits units) =>
         $"{Number(advice.Sizes.Count, "0")} {(advice.Sizes.Count == 1 ? "size" : "sizes")}: mean misfit {DrawnLength.Text(advice.MeanMisfitMm, units)}; "
-        + $"{Number(100 * advice.ShareWithin25Mm, "0")} % within {DrawnLength.Text(25, units)}, {Number(100 * advice.ShareWithin50Mm, "0")} % within {DrawnLength.Text(50, units)}";
+        + $"{Number(100 * advice.Within25MmShare, "0")} % within {DrawnLength.Text(25, units)}, {Number(100 * advice.Within50MmShare, "0")} % within {DrawnLength.Text(50, units)}";
 
     private static string Describe(SizeRunAdvice advice, DrawingUnits units) =>
         $"Histogram of customers by the overall length that fits them. Sizes: {string.Join("; ", advice.Sizes.Select(size => Text(size, units)))}. {Summary(advice, units)}.";

@@ -146,8 +146,8 @@ public class SizeRunTests
         var exact = Advice(new SizeRunRequest(3, Groups: [CustomerGroup.Men(0.5), CustomerGroup.Women(0.5)]));
         Assert.Equal(exact.Sizes.Select(s => s.OverallLengthMm), drawn.Sizes.Select(s => s.OverallLengthMm));
         Assert.Equal(exact.MeanMisfitMm, drawn.MeanMisfitMm, 0.3);
-        Assert.Equal(exact.ShareWithin25Mm, drawn.ShareWithin25Mm, 0.01);
-        Assert.Equal(exact.ShareWithin50Mm, drawn.ShareWithin50Mm, 0.01);
+        Assert.Equal(exact.Within25MmShare, drawn.Within25MmShare, 0.01);
+        Assert.Equal(exact.Within50MmShare, drawn.Within50MmShare, 0.01);
         for (var i = 0; i < 3; i++) Assert.Equal(exact.Sizes[i].Share, drawn.Sizes[i].Share, 0.01);
     }
 
@@ -160,8 +160,8 @@ public class SizeRunTests
         double[] lengths = [.. spacings.Select(s => s + 20 + 38 + 620)];
         double[] sizes = [.. a.Curve[3].SizesMm];
         Assert.Equal(MisfitOf(lengths, sizes), a.MeanMisfitMm, 1e-6);
-        Assert.Equal(lengths.Count(l => sizes.Min(s => Math.Abs(l - s)) <= 25) / 5000.0, a.ShareWithin25Mm, 1e-9);
-        Assert.Equal(lengths.Count(l => sizes.Min(s => Math.Abs(l - s)) <= 50) / 5000.0, a.ShareWithin50Mm, 1e-9);
+        Assert.Equal(lengths.Count(l => sizes.Min(s => Math.Abs(l - s)) <= 25) / 5000.0, a.Within25MmShare, 1e-9);
+        Assert.Equal(lengths.Count(l => sizes.Min(s => Math.Abs(l - s)) <= 50) / 5000.0, a.Within50MmShare, 1e-9);
         for (var i = 0; i < 4; i++)
         {
             Assert.Equal(lengths.Count(l => sizes.MinBy(s => Math.Abs(l - s)) == sizes[i]) / 5000.0, a.Sizes[i].Share, 1e-9);
@@ -266,8 +266,8 @@ public class SizeRunTests
             Assert.Equal(a.Sizes.Select(s => s.OverallLengthMm).Order(), a.Sizes.Select(s => s.OverallLengthMm));
             Assert.Equal(1, a.Sizes.Sum(s => s.Share), 1e-9);
             Assert.Equal(request.FleetCount, a.Sizes.Sum(s => s.Count));
-            Assert.InRange(a.ShareWithin25Mm, -1e-12, a.ShareWithin50Mm + 1e-12);
-            Assert.InRange(a.ShareWithin50Mm, 0, 1 + 1e-12);
+            Assert.InRange(a.Within25MmShare, -1e-12, a.Within50MmShare + 1e-12);
+            Assert.InRange(a.Within50MmShare, 0, 1 + 1e-12);
             Assert.True(double.IsFinite(a.MeanMisfitMm) && a.MeanMisfitMm >= 0);
             Assert.All(a.Curve.Skip(1), p => Assert.True(p.GainMm >= -1e-9));
             Assert.Equal(1, a.Histogram.Sum(b => b.Share), 1e-9);

@@ -1,6 +1,6 @@
+using Paddle.Design;
 using Paddle.Design.Build;
 using Paddle.Design.Fitting;
-using Paddle.Design;
 
 namespace PaddleApi.Contracts.Builds;
 

@@ -1,5 +1,5 @@
-using Paddle.Design.Layout;
 using Paddle.Design;
+using Paddle.Design.Layout;
 
 namespace PaddleApi.Contracts.Builds;
 

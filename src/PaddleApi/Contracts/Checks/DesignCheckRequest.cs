@@ -1,7 +1,7 @@
-using System.Text.Json.Serialization;
 using System.Text.Json;
-using Paddle.Design.Request;
+using System.Text.Json.Serialization;
 using Paddle.Design;
+using Paddle.Design.Request;
 
 namespace PaddleApi.Contracts.Checks;
 

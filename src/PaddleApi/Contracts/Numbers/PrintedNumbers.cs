@@ -3,6 +3,7 @@ using Paddle.Design.Balance;
 using Paddle.Design.Build;
 using Paddle.Design.Checks;
 using Paddle.Design.Finishing;
+using Paddle.Design.Fitting;
 using Paddle.Design.Laminating;
 using Paddle.Design.Solid;
 using Paddle.Design.Strength;
@@ -19,14 +20,14 @@ namespace PaddleApi.Contracts.Numbers;
 /// </summary>
 internal static class PrintedNumbers
 {
-    private static readonly RoundedNumber Tenths = new(1), Hundredths = new(2), Thousandths = new(3);
+    private static readonly RoundedNumber Tenths = new(1), Hundredths = new(2), Thousandths = new(3), TenThousandths = new(4);
     private static readonly RoundedNumber ThreeDigits = new(3, areSignificant: true), FourDigits = new(4, areSignificant: true);
 
     // Folders of the engine whose records are served as they are, and folders of answers of our own.
     private static readonly HashSet<string> Reports =
     [
-        .. new[] { "Outline", "Solid", "Finishing", "Wood", "Strength", "Stroke", "Balance", "Laminating", "Checks", "Build" }.Select(step => "Paddle.Design." + step),
-        .. new[] { "Designs", "Builds", "Boards", "Uncertainties" }.Select(topic => "PaddleApi.Contracts." + topic),
+        .. new[] { "Outline", "Fitting", "Solid", "Finishing", "Wood", "Strength", "Stroke", "Balance", "Laminating", "Checks", "Build" }.Select(step => "Paddle.Design." + step),
+        .. new[] { "Designs", "Builds", "Boards", "Uncertainties", "SizeRuns" }.Select(topic => "PaddleApi.Contracts." + topic),
     ];
 
     // A caliper shows a tenth of a millimetre; what is held to less than that, or adds up, is printed to a hundredth.
@@ -59,6 +60,9 @@ internal static class PrintedNumbers
 
     private static readonly Dictionary<string, RoundedNumber> ByName = new(StringComparer.Ordinal)
     {
+        [nameof(FleetSize.Share)] = TenThousandths,
+        [nameof(SizeRunAdvice.Within25MmShare)] = TenThousandths,
+        [nameof(SizeRunAdvice.Within50MmShare)] = TenThousandths,
         [nameof(BindingLimit.Gain)] = ThreeDigits,
         [nameof(WoodInUse.SlopeOfGrain)] = FourDigits,
         [nameof(StrokeFigures.LiftEnergyPerDayKJ)] = Tenths,

@@ -1,5 +1,5 @@
-using Paddle.Design.Request;
 using Paddle.Design;
+using Paddle.Design.Request;
 
 namespace PaddleApi.Contracts.Uncertainties;
 

@@ -37,7 +37,7 @@ internal static class SizeRunEndpoints
                 + "4 MiB unless its host says otherwise. Ask for image/svg+xml to have the histogram with the sizes drawn on it.")
             .RequestExample("fleet", "A hire fleet with guests as in the survey", static () => FittingExamples.Fleet)
             .RequestExample("club", "A club that knows its members", static () => FittingExamples.Club)
-            .ResponseExample("fleet", "The fleet's sizes", static () => SizeRunResponses.From(Advise(FittingExamples.Fleet, default).Advice!))
+            .ResponseExample("fleet", "The fleet's sizes", static () => new SizeRunResponse(Advise(FittingExamples.Fleet, default).Advice!))
             .Offers(Offered)
             .NeedsScope(Scopes.Fit)
             .Validate<Contracts.SizeRuns.SizeRunRequest>()
@@ -57,7 +57,7 @@ internal static class SizeRunEndpoints
 
         return wanted == Svg
             ? TypedResults.Text(SizeRunSvg.Write(advice, Drawing(request)), Svg, Encoding.UTF8)
-            : TypedResults.Ok(SizeRunResponses.From(advice));
+            : TypedResults.Ok(new SizeRunResponse(advice));
     }
 
     private static SizeRunOutcome Advise(Contracts.SizeRuns.SizeRunRequest request, CancellationToken cancellation) =>
