@@ -35,10 +35,6 @@ public class BoundAttribute(double least, double most, string unit, string why) 
     public bool Holds(double value) => value >= least && value <= most;
 }
 
-/// <summary>A range of what a person or a boat is measured at: what lies outside is to be measured again.</summary>
-/// <inheritdoc cref="BoundAttribute"/>
-public sealed class MeasuredAttribute(double least, double most, string unit, string why) : BoundAttribute(least, most, unit, why);
-
 /// <summary>The range of a force on a paddle.</summary>
 public sealed class ForceBoundAttribute() : BoundAttribute(10, 2000, "N", "Forces that a person can put on a paddle");
 

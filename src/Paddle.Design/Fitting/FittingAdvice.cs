@@ -1,17 +1,22 @@
 namespace Paddle.Design.Fitting;
 
-/// <summary>A value with the band in which it lies for two people in three (± one standard error), mm.</summary>
-/// <param name="Value">Value, mm.</param>
-/// <param name="Low">Value less one standard error, mm.</param>
-/// <param name="High">Value plus one standard error, mm.</param>
+/// <summary>A length with the band in which it lies for two people in three, mm.</summary>
+/// <param name="Value">The length, mm.</param>
+/// <param name="Low">Less one standard error, mm.</param>
+/// <param name="High">Plus one standard error, mm.</param>
 public readonly record struct ValueBand(double Value, double Low, double High);
 
-/// <summary>One method that applied to the person.</summary>
-/// <param name="Quantity">Quantity it gives, such as <c>handSpacingMm</c>.</param>
+/// <summary>One method that applied.</summary>
+/// <param name="Id">The method.</param>
+/// <param name="Quantity">What it gives: <c>handSpacingMm</c> or <c>overallLengthMm</c>.</param>
+/// <param name="ValueMm">Its value, mm.</param>
 /// <param name="StandardErrorMm">Its standard error, mm.</param>
-/// <param name="Source">Its source.</param>
-/// <param name="Role"><c>used</c>, <c>combined</c>, <c>check</c>, <c>beside</c> or <c>cap</c>.</param>
-/// <param name="Group">For overall length: <c>long-reach</c>, <c>seated</c>, <c>cap</c> or <c>service</c>.</param>
+/// <param name="Source">Where it comes from.</param>
+/// <param name="Role">
+/// <c>used</c>; <c>combined</c>: part of the one used; <c>basis</c>: the one used starts from it; <c>check</c>: only checks;
+/// <c>beside</c>: shown beside; <c>cap</c>: an upper limit.
+/// </param>
+/// <param name="Group">For overall lengths: <c>service</c>, <c>long-reach</c>, <c>seated</c> or <c>cap</c>.</param>
 /// <param name="Weight">For a combined estimate: its weight, 0 to 1.</param>
 public sealed record MethodResult(
     string Id,
@@ -23,11 +28,12 @@ public sealed record MethodResult(
     string? Group = null,
     double? Weight = null);
 
-/// <summary>How far the trade's length rules lie apart.</summary>
-/// <param name="LongReachMm">Mean of the long-reach rules that applied, mm, or null.</param>
-/// <param name="SeatedMm">Mean of the seated rules that applied, mm, or null.</param>
-/// <param name="SpreadMm">Longest less shortest of all rules that applied, mm.</param>
-/// <param name="Flagged">Whether the length used lies outside what the rules of its style span, beyond their scatter.</param>
+/// <summary>How far the trade's rules for the overall length lie apart. They serve two styles and are never averaged.</summary>
+/// <param name="UsedId">Id of the method used.</param>
+/// <param name="LongReachMm">Mean of the long-reach rules that applied, mm.</param>
+/// <param name="SeatedMm">Mean of the rules for seated paddlers that applied, mm.</param>
+/// <param name="SpreadMm">Longest less shortest of all, mm.</param>
+/// <param name="Flagged">Whether the length used lies outside what the rules of its own style span, beyond their scatter.</param>
 public sealed record RuleSpread(string UsedId, double? LongReachMm, double? SeatedMm, double SpreadMm, bool Flagged);
 
 /// <summary>What the water model says of the blade chosen; low and high stand for the low and high drag coefficient.</summary>

@@ -1,4 +1,5 @@
 using Paddle.Design;
+using Paddle.Design.Fitting;
 using Paddle.Design.Request;
 
 namespace PaddleApi.Contracts.Fittings;
@@ -22,8 +23,8 @@ namespace PaddleApi.Contracts.Fittings;
 /// <param name="Design">A request ready to be sent to <c>/v1/designs</c>.</param>
 internal sealed record FittingResponse(
     string EngineVersion,
-    FittedBand OverallLengthMm,
-    FittedBand HandSpacingMm,
+    ValueBand OverallLengthMm,
+    ValueBand HandSpacingMm,
     double FreeboardMm,
     string Duty,
     FittedBlade Blade,
@@ -31,18 +32,12 @@ internal sealed record FittingResponse(
     FittedGrip Grip,
     FittedImmersion Immersion,
     FittedStroke Stroke,
-    IReadOnlyList<FittingMethod> Methods,
-    LengthRuleSpread LengthRules,
+    IReadOnlyList<MethodResult> Methods,
+    RuleSpread LengthRules,
     IReadOnlyList<string> Reasons,
     IReadOnlyList<FittingAlternativeDesign> Alternatives,
     IReadOnlyList<Caution> Cautions,
     DesignRequest Design);
-
-/// <summary>A length with the band in which it lies for two people in three, mm.</summary>
-/// <param name="Value">The length, mm.</param>
-/// <param name="Low">Less one standard error, mm.</param>
-/// <param name="High">Plus one standard error, mm.</param>
-internal sealed record FittedBand(double Value, double Low, double High);
 
 /// <summary>The blade that suits the water and the stroke.</summary>
 /// <param name="Family">Its family, as <c>blade.family</c> of a design.</param>
@@ -100,29 +95,6 @@ internal sealed record FittedStroke(
     ValueRange DragCoefficient,
     ValueRange SlipMS,
     ValueRange FroudeEfficiency);
-
-/// <summary>One method that applied.</summary>
-/// <param name="Id">The method.</param>
-/// <param name="Quantity">What it gives: <c>handSpacingMm</c> or <c>overallLengthMm</c>.</param>
-/// <param name="ValueMm">Its value, mm.</param>
-/// <param name="StandardErrorMm">Its standard error, mm.</param>
-/// <param name="Source">Where it comes from.</param>
-/// <param name="Role">
-/// <c>used</c>; <c>combined</c>: part of the one used; <c>basis</c>: the one used starts from it; <c>check</c>: only checks;
-/// <c>beside</c>: shown beside; <c>cap</c>: an upper limit.
-/// </param>
-/// <param name="Group">For overall lengths: <c>service</c>, <c>long-reach</c>, <c>seated</c> or <c>cap</c>.</param>
-/// <param name="Weight">For a combined estimate: its weight, 0 to 1.</param>
-internal sealed record FittingMethod(
-    string Id, string Quantity, double ValueMm, double StandardErrorMm, string Source, string Role, string? Group, double? Weight);
-
-/// <summary>How far the trade's rules for the overall length lie apart. They serve two styles and are never averaged.</summary>
-/// <param name="UsedId">Id of the method used.</param>
-/// <param name="LongReachMm">Mean of the long-reach rules that applied, mm.</param>
-/// <param name="SeatedMm">Mean of the rules for seated paddlers that applied, mm.</param>
-/// <param name="SpreadMm">Longest less shortest of all, mm.</param>
-/// <param name="Flagged">Whether the length used lies outside what the rules of its own style span, beyond their scatter.</param>
-internal sealed record LengthRuleSpread(string UsedId, double? LongReachMm, double? SeatedMm, double SpreadMm, bool Flagged);
 
 /// <summary>Another paddle that would do.</summary>
 /// <param name="Id">Name of the alternative, such as <c>shallower-water</c>.</param>

@@ -14,8 +14,8 @@ internal static class FittingResponses
     {
         return new(
             EngineVersion.Text,
-            Band(advice.OverallLengthMm),
-            Band(advice.HandSpacingMm),
+            advice.OverallLengthMm,
+            advice.HandSpacingMm,
             advice.FreeboardMm,
             SuggestedRequest.DutyName(advice.Duty),
             Blade(advice),
@@ -24,15 +24,13 @@ internal static class FittingResponses
             Grip(advice.Grip),
             new(advice.Immersion.DepthMm, Math.Round(advice.Immersion.NeededMm), advice.Immersion.Fits, Math.Round(advice.Immersion.ImmersedShare, 3)),
             Stroke(advice.Water),
-            [.. advice.Methods.Select(Method)],
-            Spread(advice.Spread),
+            advice.Methods,
+            advice.Spread,
             advice.Reasons,
             [.. advice.Alternatives.Select(other => new FittingAlternativeDesign(other.Id, other.Reason, other.Design.ToRequest()))],
             advice.Cautions,
             advice.Design.ToRequest());
     }
-
-    private static FittedBand Band(ValueBand band) => new(band.Value, band.Low, band.High);
 
     private static FittedBlade Blade(FittingAdvice advice) => new(
         advice.Blade.Family.Id,
@@ -56,21 +54,6 @@ internal static class FittingResponses
         Range(water.DragCoefficientLow, water.DragCoefficientHigh),
         Range(water.SlipAtHighCoefficientMS, water.SlipAtLowCoefficientMS),
         Range(water.EfficiencyAtLowCoefficient, water.EfficiencyAtHighCoefficient));
-
-    private static FittingMethod Method(MethodResult method) => new(
-        method.Id,
-        method.Quantity,
-        Math.Round(method.ValueMm, 1),
-        Math.Round(method.StandardErrorMm, 1),
-        method.Source,
-        method.Role,
-        method.Group,
-        method.Weight is { } weight ? Math.Round(weight, 3) : null);
-
-    private static LengthRuleSpread Spread(RuleSpread spread) => new(
-        spread.UsedId, Tenth(spread.LongReachMm), Tenth(spread.SeatedMm), Math.Round(spread.SpreadMm, 1), spread.Flagged);
-
-    private static double? Tenth(double? valueMm) => valueMm is { } value ? Math.Round(value, 1) : null;
 
     private static double Area(double areaMm2) => Math.Round(areaMm2 / Mm2PerCm2, 1);
 

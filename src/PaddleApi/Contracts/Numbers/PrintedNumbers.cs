@@ -115,7 +115,7 @@ internal static class PrintedNumbers
         if (record == typeof(PaddleSizes)) return Thousandths; // 1/32 in is 0.794 mm
         if (record == typeof(KnockOnEdge)) return ThreeDigits;
         if (record == typeof(StageFigure) || record == typeof(CorrectionDoubt)) return Tenths;
-        if (record == typeof(FamilyFigures) && UnitNames.Of(member) == "mm") return Tenths;
+        if ((record == typeof(FamilyFigures) || record == typeof(MethodResult) || record == typeof(RuleSpread)) && UnitNames.Of(member) == "mm") return Tenths;
         if (record == typeof(Facing) || (record == typeof(FacingReport) && member == nameof(FacingReport.ThicknessMm))) return Hundredths;
         if (record == typeof(TipReinforcement) && member == nameof(FacingReport.ThicknessMm)) return Hundredths;
         if ((record == typeof(CorrectionRemoval) || record == typeof(ZoneThickness)) && member == nameof(ZoneThickness.ThicknessMm)) return Hundredths;
