@@ -1,7 +1,6 @@
 using System.Buffers.Binary;
 using System.Numerics;
 using Paddle.Design;
-using Paddle.Drawings.Solids;
 using Paddle.Drawings.Tests.Support;
 using Paddle.Drawings.Views;
 
@@ -110,7 +109,7 @@ public class SolidStlTests
     [Fact]
     public void Facets_of_no_area_are_few()
     {
-        var facets = new SolidMesh(SampleDesigns.Of("ottertail")).Facets().ToList();
+        var facets = Facets(SampleDesigns.Of("ottertail")).ToList();
         Assert.All(facets, facet => Assert.True(facet.A != facet.B && facet.B != facet.C && facet.C != facet.A));
     }
 

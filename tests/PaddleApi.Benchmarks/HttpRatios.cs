@@ -8,7 +8,9 @@ using Microsoft.AspNetCore.Http;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Logging;
 using Paddle.Design.Request;
+using Paddle.Drawings;
 using PaddleApi.Endpoints.Designs;
+using PaddleApi.Endpoints.Designs.Files;
 using PaddleApi.Hosting;
 using PaddleApi.Hosting.Json;
 using PaddleApi.Hosting.Problems;
@@ -25,6 +27,7 @@ namespace PaddleApi.Benchmarks;
 /// </summary>
 internal static class HttpRatios
 {
+    internal const string ReadySolid = "/ready-solid";
     private const int Rounds = 25;
     private const int RequestsPerRound = 200; // some tens of milliseconds: processor time is counted in steps of ten
 
@@ -86,6 +89,10 @@ internal static class HttpRatios
         var design = DesignService.Compute(DesignExamples.HirePaddle);
         var response = design.ToResponse(default);
         var bytes = JsonSerializer.SerializeToUtf8Bytes(response, StrictJson.Options);
+        using var solid = new MemoryStream();
+        DesignFiles.Find("solid.stl")!.Write(design.Report, DesignFileQuery.Default(design.Resolved.Request, design.Code), solid);
+        var file = solid.ToArray();
+        app.MapGet(ReadySolid, () => TypedResults.Bytes(file, "model/stl"));
         app.MapGet("/trivial", () => TypedResults.Text("paddle"));
         app.MapPost("/ready-report", (DesignRequest _) => TypedResults.Ok(response));
         app.MapPost("/ready-bytes", (DesignRequest _) => TypedResults.Bytes(bytes, "application/json"));

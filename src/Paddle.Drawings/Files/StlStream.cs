@@ -4,8 +4,8 @@ using Paddle.Drawings.Solids;
 
 namespace Paddle.Drawings.Files;
 
-/// <summary>The bytes of a binary STL, each facet made when it is read. A caller who wants one byte costs one facet and not sixty thousand,
-/// and who takes them slowly holds the mesh's corners and no file.</summary>
+/// <summary>The bytes of a binary STL, each band of facets around the paddle made when it is read. A caller who wants one byte costs one band and not
+/// all of hundreds, and who takes them slowly holds the mesh's corners and no file.</summary>
 /// <param name="header">Header and count of facets.</param>
 internal sealed class StlStream(byte[] header, SolidMesh mesh) : Stream
 {
@@ -13,9 +13,9 @@ internal sealed class StlStream(byte[] header, SolidMesh mesh) : Stream
     public const int HeaderBytes = 84;
     private const int FacetBytes = 50;
 
-    private readonly byte[] current = new byte[FacetBytes];
-    private IEnumerator<(Corner A, Corner B, Corner C)>? facets;
-    private long currentFacet = -1;
+    private readonly Facet[] facets = new Facet[mesh.MostInBand];
+    private readonly byte[] band = new byte[FacetBytes * mesh.MostInBand];
+    private (long From, long To) inBand; // places in the file
     private long position;
 
     public override bool CanRead => true;
@@ -72,46 +72,32 @@ internal sealed class StlStream(byte[] header, SolidMesh mesh) : Stream
 
     public override void Write(byte[] buffer, int offset, int count) => throw new NotSupportedException();
 
-    protected override void Dispose(bool disposing)
-    {
-        if (disposing) facets?.Dispose();
-        base.Dispose(disposing);
-    }
-
-    // What is left of the facet at the position.
+    // What is left of the band at the position.
     private Span<byte> Rest()
     {
-        var (facet, offset) = Math.DivRem(position - HeaderBytes, FacetBytes);
-        if (facet != currentFacet)
+        if (position < inBand.From || position >= inBand.To)
         {
-            if (facets is null || facet != currentFacet + 1)
-            {
-                facets?.Dispose();
-                facets = mesh.FacetsFrom((int)facet).GetEnumerator();
-            }
-
-            facets.MoveNext();
-            var (a, b, c) = facets.Current;
-            WriteFacet(current, a, b, c);
-            currentFacet = facet;
+            var (index, first) = mesh.BandOf((int)((position - HeaderBytes) / FacetBytes));
+            var count = mesh.Fill(index, facets);
+            for (var i = 0; i < count; i++) WriteFacet(band.AsSpan(i * FacetBytes, FacetBytes), facets[i]);
+            var from = HeaderBytes + FacetBytes * (long)first;
+            inBand = (from, from + FacetBytes * count);
         }
 
-        return current.AsSpan((int)offset);
+        return band.AsSpan((int)(position - inBand.From), (int)(inBand.To - position));
     }
 
-    private static void WriteFacet(Span<byte> bytes, Corner a, Corner b, Corner c)
+    private static void WriteFacet(Span<byte> bytes, in Facet facet)
     {
-        Vector3 from = Vector(a), normal = Vector3.Cross(Vector(b) - from, Vector(c) - from);
+        var normal = Vector3.Cross(facet.B - facet.A, facet.C - facet.A);
         var length = normal.Length();
         normal = length > 0 ? normal / length : Vector3.Zero;
         Put(bytes, normal);
-        Put(bytes[12..], from);
-        Put(bytes[24..], Vector(b));
-        Put(bytes[36..], Vector(c));
+        Put(bytes[12..], facet.A);
+        Put(bytes[24..], facet.B);
+        Put(bytes[36..], facet.C);
         bytes[48] = bytes[49] = 0;
     }
-
-    private static Vector3 Vector(Corner corner) => new(corner.X, corner.Y, corner.Z);
 
     private static void Put(Span<byte> bytes, Vector3 v)
     {

@@ -35,7 +35,17 @@ internal static class DxfWriter
         var chains = sheet.Items.OfType<PathItem>()
             .SelectMany(item => Flatten.Chains(item.Path.Map(Put), ChordToleranceMm).Select(chain => (item.Layer, chain.Points, chain.Closed)))
             .ToArray();
-        WriteHeader(dxf, [.. chains.SelectMany(chain => chain.Points)]);
+        Point least = new(double.PositiveInfinity, double.PositiveInfinity), most = -1 * least;
+        foreach (var (_, points, _) in chains)
+        {
+            foreach (var point in points)
+            {
+                least = new(Math.Min(least.X, point.X), Math.Min(least.Y, point.Y));
+                most = new(Math.Max(most.X, point.X), Math.Max(most.Y, point.Y));
+            }
+        }
+
+        WriteHeader(dxf, least, most);
         WriteTables(dxf);
         dxf.Add(0, "SECTION").Add(2, "ENTITIES");
         foreach (var (layer, points, closed) in chains) WriteChain(dxf, NameOf(layer), points, closed);
@@ -71,15 +81,15 @@ internal static class DxfWriter
         _ => string.Create(CultureInfo.InvariantCulture, $"\\U+{(int)character:X4}"),
     };
 
-    private static void WriteHeader(Groups dxf, IReadOnlyList<Point> points)
+    private static void WriteHeader(Groups dxf, Point least, Point most)
     {
         dxf.Add(0, "SECTION").Add(2, "HEADER");
         dxf.Add(9, "$ACADVER").Add(1, "AC1009");
         dxf.Add(9, "$INSUNITS").Add(70, 4);
         dxf.Add(9, "$MEASUREMENT").Add(70, 1);
         dxf.Add(9, "$LUNITS").Add(70, 2);
-        dxf.Add(9, "$EXTMIN").Add(10, points.Min(p => p.X)).Add(20, points.Min(p => p.Y)).Add(30, 0.0);
-        dxf.Add(9, "$EXTMAX").Add(10, points.Max(p => p.X)).Add(20, points.Max(p => p.Y)).Add(30, 0.0);
+        dxf.Add(9, "$EXTMIN").Add(10, least.X).Add(20, least.Y).Add(30, 0.0);
+        dxf.Add(9, "$EXTMAX").Add(10, most.X).Add(20, most.Y).Add(30, 0.0);
         dxf.Add(0, "ENDSEC");
     }
 
@@ -106,7 +116,7 @@ internal static class DxfWriter
         foreach (var dash in dashes) dxf.Add(49, dash);
     }
 
-    private static void WriteChain(Groups dxf, string layer, IReadOnlyList<Point> points, bool closed)
+    private static void WriteChain(Groups dxf, string layer, List<Point> points, bool closed)
     {
         dxf.Add(0, "POLYLINE").Add(8, layer).Add(66, 1).Add(70, closed ? 1 : 0).Add(10, 0.0).Add(20, 0.0).Add(30, 0.0);
         foreach (var point in points) dxf.Add(0, "VERTEX").Add(8, layer).Add(10, point.X).Add(20, point.Y).Add(30, 0.0);
@@ -143,7 +153,9 @@ internal static class DxfWriter
         }
 
         // Right-aligned in three places, as old readers want it.
-        private StringBuilder Code(int code) => text.Append(code switch { < 10 => "  ", < 100 => " ", _ => "" }).Append(code).Append("\r\n");
+        private static readonly string[] Codes = [.. Enumerable.Range(0, 100).Select(code => string.Create(CultureInfo.InvariantCulture, $"{code,3}\r\n"))];
+
+        private StringBuilder Code(int code) => text.Append(Codes[code]);
 
         public override string ToString() => text.ToString();
     }

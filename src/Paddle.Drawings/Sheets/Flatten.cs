@@ -5,9 +5,9 @@ internal static class Flatten
 {
     /// <summary>The path as chains of points; a closed chain does not repeat its first point.</summary>
     /// <param name="toleranceMm">Most that a chord may stand off the curve, mm.</param>
-    public static IReadOnlyList<(IReadOnlyList<Point> Points, bool Closed)> Chains(SheetPath path, double toleranceMm)
+    public static IReadOnlyList<(List<Point> Points, bool Closed)> Chains(SheetPath path, double toleranceMm)
     {
-        var chains = new List<(IReadOnlyList<Point>, bool)>();
+        var chains = new List<(List<Point>, bool)>();
         var points = new List<Point>();
         void End(bool closed)
         {

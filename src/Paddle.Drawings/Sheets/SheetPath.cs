@@ -29,7 +29,7 @@ internal sealed record SheetPath(IReadOnlyList<PathStep> Steps)
     /// <summary>An open or closed chain of straight lines.</summary>
     public static SheetPath Polyline(IEnumerable<Point> points, bool closed = false)
     {
-        var steps = new List<PathStep>();
+        var steps = points.TryGetNonEnumeratedCount(out var count) ? new List<PathStep>(count + 1) : [];
         foreach (var point in points) steps.Add(new(steps.Count == 0 ? StepKind.Move : StepKind.Line, default, default, point));
         if (closed) steps.Add(new(StepKind.Close, default, default, steps[0].End));
         return new(steps);
@@ -58,6 +58,15 @@ internal sealed record SheetPath(IReadOnlyList<PathStep> Steps)
     }
 
     /// <summary>The path carried elsewhere.</summary>
-    public SheetPath Map(Func<Point, Point> move) =>
-        new([.. Steps.Select(step => new PathStep(step.Kind, move(step.A), move(step.B), move(step.End)))]);
+    public SheetPath Map(Func<Point, Point> move)
+    {
+        var moved = new PathStep[Steps.Count];
+        for (var i = 0; i < moved.Length; i++)
+        {
+            var step = Steps[i];
+            moved[i] = step.Kind == StepKind.Cubic ? new(step.Kind, move(step.A), move(step.B), move(step.End)) : step with { End = move(step.End) };
+        }
+
+        return new(moved);
+    }
 }

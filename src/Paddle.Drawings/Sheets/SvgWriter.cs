@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text;
 using System.Xml;
 
@@ -9,6 +8,7 @@ namespace Paddle.Drawings.Sheets;
 internal static class SvgWriter
 {
     private const string Svg = "http://www.w3.org/2000/svg";
+    private const int Scale = 1000;
     private const string Faces = "Arial, Helvetica, 'Liberation Sans', 'DejaVu Sans', sans-serif";
 
     /// <summary>The sheet as SVG text.</summary>
@@ -40,11 +40,7 @@ internal static class SvgWriter
     }
 
     /// <summary>A number to 0.001 mm, the same in every culture.</summary>
-    public static string Number(double value)
-    {
-        var rounded = Math.Round(value, 3);
-        return (rounded == 0 ? 0 : rounded).ToString("0.###", CultureInfo.InvariantCulture);
-    }
+    public static string Number(double value) => Decimals.Text(value, Scale);
 
     private static void WriteNamed(XmlWriter xml, string sheet, string name, string text)
     {
@@ -130,19 +126,21 @@ internal static class SvgWriter
         foreach (var step in path.Steps)
         {
             if (data.Length > 0) data.Append(' ');
-            data.Append(step.Kind switch
+            data.Append(step.Kind switch { StepKind.Move => 'M', StepKind.Line => 'L', StepKind.Cubic => 'C', _ => 'Z' });
+            if (step.Kind == StepKind.Close) continue;
+            if (step.Kind == StepKind.Cubic)
             {
-                StepKind.Move => $"M{Pair(step.End)}",
-                StepKind.Line => $"L{Pair(step.End)}",
-                StepKind.Cubic => $"C{Pair(step.A)} {Pair(step.B)} {Pair(step.End)}",
-                _ => "Z",
-            });
+                Add(data, step.A).Append(' ');
+                Add(data, step.B).Append(' ');
+            }
+
+            Add(data, step.End);
         }
 
         return data.ToString();
     }
 
-    private static string Pair(Point point) => $"{Number(point.X)} {Number(point.Y)}";
+    private static StringBuilder Add(StringBuilder data, Point point) => data.AppendDecimal(point.X, Scale).Append(' ').AppendDecimal(point.Y, Scale);
 
     private static void WriteText(XmlWriter xml, TextItem item)
     {

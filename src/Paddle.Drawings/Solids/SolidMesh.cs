@@ -1,3 +1,4 @@
+using System.Numerics;
 using Paddle.Design;
 using Paddle.Design.Solid;
 using Paddle.Drawings.Sheets;
@@ -5,8 +6,8 @@ using Paddle.Drawings.Views;
 
 namespace Paddle.Drawings.Solids;
 
-/// <summary>A corner of the mesh in single precision, as an STL file stores it.</summary>
-internal readonly record struct Corner(float X, float Y, float Z);
+/// <summary>A triangle in single precision, as an STL file stores it, its corners against the clock seen from outside.</summary>
+internal readonly record struct Facet(Vector3 A, Vector3 B, Vector3 C);
 
 /// <summary>The solid as a closed skin of triangles: rings of points around sections, joined to their neighbours, closed by a point at the
 /// top of the grip and one at the tip. At a bend the ring at the throat lies on the bisector, where both runs meet.</summary>
@@ -21,9 +22,9 @@ internal sealed class SolidMesh
     // How far before the ends the last rings lie: the closing cones are this shallow.
     private const double EndMm = 0.03;
 
-    private readonly Corner[][] rings;
-    private readonly Corner top;
-    private readonly Corner tip;
+    private readonly Vector3[][] rings;
+    private readonly Vector3 top;
+    private readonly Vector3 tip;
     // Index of each band's first facet, and behind them the count of all.
     private readonly int[] firstOfBand;
 
@@ -44,52 +45,49 @@ internal sealed class SolidMesh
         top = ToCorner(profile.At(0, 0), 0);
         tip = ToCorner(profile.At(form.Places.OverallMm, 0), 0);
         firstOfBand = new int[rings.Length + 2];
-        for (var band = 0; band <= rings.Length; band++) firstOfBand[band + 1] = firstOfBand[band] + Band(band).Count();
+        var facets = new Facet[MostInBand];
+        for (var band = 0; band <= rings.Length; band++) firstOfBand[band + 1] = firstOfBand[band] + Fill(band, facets);
     }
+
+    /// <summary>Most facets that a band has.</summary>
+    public int MostInBand => 2 * rings[0].Length;
 
     /// <summary>How many facets there are.</summary>
     public int FacetCount => firstOfBand[^1];
 
-    /// <summary>All facets, their corners against the clock seen from outside.</summary>
-    public IEnumerable<(Corner A, Corner B, Corner C)> Facets() => FacetsFrom(0);
-
-    /// <summary>The facets from one on: the bands before it are not gone through.</summary>
-    public IEnumerable<(Corner A, Corner B, Corner C)> FacetsFrom(int first)
+    /// <summary>The band that a facet lies in, and that band's first facet.</summary>
+    public (int Band, int First) BandOf(int facet)
     {
-        var at = Array.BinarySearch(firstOfBand, first);
-
-        // Between two entries the search gives the complement of the later; of equal ones, which are empty bands, any will do.
-        for (var band = at >= 0 ? at : ~at - 1; band <= rings.Length; band++)
-        {
-            foreach (var facet in Band(band).Skip(Math.Max(0, first - firstOfBand[band]))) yield return facet;
-        }
+        var at = Array.BinarySearch(firstOfBand, facet);
+        var band = at >= 0 ? at : ~at - 1;
+        while (firstOfBand[band + 1] <= facet) band++; // of equal entries, which are empty bands, the search may give any
+        return (band, firstOfBand[band]);
     }
 
-    // Bands run from the point at the top over the gaps between rings to the point at the tip.
-    private IEnumerable<(Corner A, Corner B, Corner C)> Band(int band)
+    /// <summary>The facets of a band. Bands run from the point at the top over the gaps between rings to the point at the tip.</summary>
+    /// <param name="facets">Receives them; room for <see cref="MostInBand"/>.</param>
+    /// <returns>How many there are.</returns>
+    public int Fill(int band, Span<Facet> facets)
     {
-        var count = rings[0].Length;
-        for (var j = 0; j < count; j++)
+        var filled = 0;
+        Vector3[] near = rings[Math.Max(band - 1, 0)], far = rings[Math.Min(band, rings.Length - 1)];
+        for (var j = 0; j < near.Length; j++)
         {
-            var k = (j + 1) % count;
-            if (band == 0)
-            {
-                if (IsFacet(top, rings[0][k], rings[0][j])) yield return (top, rings[0][k], rings[0][j]);
-            }
-            else if (band == rings.Length)
-            {
-                if (IsFacet(tip, rings[^1][j], rings[^1][k])) yield return (tip, rings[^1][j], rings[^1][k]);
-            }
-            else
-            {
-                Corner[] near = rings[band - 1], far = rings[band];
-                if (IsFacet(near[j], near[k], far[j])) yield return (near[j], near[k], far[j]);
-                if (IsFacet(near[k], far[k], far[j])) yield return (near[k], far[k], far[j]);
-            }
+            var k = j + 1 < near.Length ? j + 1 : 0;
+            if (band == 0) filled = Add(facets, filled, top, far[k], far[j]);
+            else if (band == rings.Length) filled = Add(facets, filled, tip, near[j], near[k]);
+            else filled = Add(facets, Add(facets, filled, near[j], near[k], far[j]), near[k], far[k], far[j]);
         }
+
+        return filled;
     }
 
-    private static bool IsFacet(Corner a, Corner b, Corner c) => a != b && b != c && c != a;
+    private static int Add(Span<Facet> facets, int filled, Vector3 a, Vector3 b, Vector3 c)
+    {
+        if (a == b || b == c || c == a) return filled;
+        facets[filled] = new(a, b, c);
+        return filled + 1;
+    }
 
     private static double[] RingPlaces(DesignReport report)
     {
@@ -122,20 +120,20 @@ internal sealed class SolidMesh
         return [.. kept];
     }
 
-    private static Corner[] Ring(PaddleSolid solid, int i, EdgeProfile profile, double mitre)
+    private static Vector3[] Ring(PaddleSolid solid, int i, EdgeProfile profile, double mitre)
     {
         var offset = solid.Grid.Patterns[i].Segment.Zone == Zone.Grip ? solid.CentreOffsetMm(i) : 0;
-        return
-        [
-            .. SectionPaths.Closed(solid.Section(i), ChordsPerQuarter).Select(point =>
-            {
-                var height = offset + point.Y;
-                var place = mitre == 0 ? profile.At(solid.X[i], height) : new Point(solid.X[i] - height * mitre, height);
-                return ToCorner(place, point.X);
-            }),
-        ];
+        var points = SectionPaths.Closed(solid.Section(i), ChordsPerQuarter);
+        var ring = new Vector3[points.Count];
+        for (var j = 0; j < ring.Length; j++)
+        {
+            var height = offset + points[j].Y;
+            ring[j] = ToCorner(mitre == 0 ? profile.At(solid.X[i], height) : new(solid.X[i] - height * mitre, height), points[j].X);
+        }
+
+        return ring;
     }
 
     // Zero has one sign, so that equal corners are equal bytes too.
-    private static Corner ToCorner(Point place, double across) => new((float)place.X + 0f, (float)across + 0f, (float)place.Y + 0f);
+    private static Vector3 ToCorner(Point place, double across) => new((float)place.X + 0f, (float)across + 0f, (float)place.Y + 0f);
 }

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Paddle.Design;
 using Paddle.Design.Outline;
 using Paddle.Design.Solid;
@@ -162,16 +163,16 @@ internal static class SectionPaths
     /// <summary>Sixteen-side line from each corner of the octagon, as a share of the facet, by the geometry of the regular figures.</summary>
     public const double SixteenSide = 0.2598915325;
 
+    // Shares of the half-width at which points lie, for each count of chords that a drawing uses.
+    private static readonly ConcurrentDictionary<int, double[]> Quarters = new();
+
     /// <summary>The section, round once, against the clock from the right edge.</summary>
     /// <param name="chords">Chords in a quarter; the points crowd towards the edge, where the curve turns.</param>
     public static IReadOnlyList<Point> Closed(Section section, int chords = 32)
     {
+        var across = Quarters.GetOrAdd(chords, static chords => [.. Enumerable.Range(0, chords).Select(j => Math.Sin(Math.PI / 2 * j / chords)), 1]);
         var quarter = new Point[chords + 1];
-        for (var j = 0; j <= chords; j++)
-        {
-            var u = j == chords ? 1 : Math.Sin(Math.PI / 2 * j / chords);
-            quarter[j] = new(u * section.HalfWidthMm, section.HalfThicknessAtMm(u));
-        }
+        for (var j = 0; j <= chords; j++) quarter[j] = new(across[j] * section.HalfWidthMm, section.HalfThicknessAtMm(across[j]));
 
         var points = new List<Point>(4 * chords + 4);
         for (var j = chords; j >= 0; j--) points.Add(quarter[j]);
