@@ -40,7 +40,11 @@ internal static class HttpRatios
 
         string[] paths = ["/v1/designs", "/ready-report", "/ready-bytes"];
         using var client = new PlainClient(address.Port);
-        foreach (var path in paths) client.Post(path, body, 2000);
+        for (var turn = 0; turn < 3; turn++)
+        {
+            foreach (var path in paths) client.Post(path, body, 2000);
+            await Task.Delay(2000); // what is hot is compiled again beside the work, which takes its time where others work too
+        }
 
         var times = paths.Select(_ => new List<double>()).ToArray();
         var work = paths.Select(_ => new List<double>()).ToArray();

@@ -22,8 +22,6 @@ public sealed class StationPattern
                 Moments = SectionMoments.For(BladeBlend.CrownExponent(coordinate), BladeBlend.CrownPower(coordinate));
                 break;
         }
-
-        Perimeter = new PerimeterPattern(Moments);
     }
 
     public Segment Segment { get; }
@@ -43,7 +41,8 @@ public sealed class StationPattern
     internal ThicknessWeights Weights { get; }
     /// <summary>How they mix into the thickness's change along the segment's coordinate.</summary>
     internal ThicknessWeights Rates { get; }
-    internal PerimeterPattern Perimeter { get; }
+    /// <summary>Made when first asked for: a drawing looks at hundreds of places, and asks none for it.</summary>
+    internal PerimeterPattern Perimeter => field ??= new(Moments);
 
     /// <param name="weight">Quadrature weight in that coordinate.</param>
     internal static StationPattern At(Segment segment, double coordinate, double weight = 0) => new(segment, coordinate, weight);

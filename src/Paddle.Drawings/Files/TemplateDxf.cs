@@ -1,4 +1,3 @@
-using System.Text;
 using Paddle.Design;
 using Paddle.Design.Build;
 using Paddle.Design.Units;
@@ -21,7 +20,7 @@ internal sealed class TemplateDxf : IDesignFile
     public bool IsHeavy => true;
 
     public void Write(DesignReport report, DrawingContext context, Stream output, CancellationToken cancellation = default) =>
-        output.Write(Encoding.ASCII.GetBytes(DxfWriter.Write(Draw(report, context), 0, 0)));
+        DxfWriter.Write(Draw(report, context), 0, 0, output);
 
     private static Sheet Draw(DesignReport report, DrawingContext context)
     {

@@ -25,10 +25,10 @@ internal static class DxfWriter
         (Layer.Text, "TEXT", 7, "CONTINUOUS"),
     ];
 
-    /// <summary>The sheet as DXF text; its y, which runs down, is turned to run up from the given line.</summary>
+    /// <summary>Writes the sheet; its y, which runs down, is turned to run up from the given line.</summary>
     /// <param name="originX">x of the sheet that becomes 0, mm.</param>
     /// <param name="originY">y of the sheet that becomes 0, mm.</param>
-    public static string Write(Sheet sheet, double originX, double originY)
+    public static void Write(Sheet sheet, double originX, double originY, Stream output)
     {
         var dxf = new Groups();
         Point Put(Point p) => new(p.X - originX, originY - p.Y);
@@ -51,7 +51,7 @@ internal static class DxfWriter
         foreach (var (layer, points, closed) in chains) WriteChain(dxf, NameOf(layer), points, closed);
         foreach (var text in sheet.Items.OfType<TextItem>()) WriteText(dxf, text, Put(text.At));
         dxf.Add(0, "ENDSEC").Add(0, "EOF");
-        return dxf.ToString();
+        dxf.CopyTo(output);
     }
 
     /// <summary>Name of a layer in the drawing.</summary>
@@ -157,6 +157,15 @@ internal static class DxfWriter
 
         private StringBuilder Code(int code) => text.Append(Codes[code]);
 
-        public override string ToString() => text.ToString();
+        // Piece by piece: the whole is too long for memory that is soon given back.
+        public void CopyTo(Stream output)
+        {
+            Span<byte> ascii = stackalloc byte[1024];
+            foreach (var piece in text.GetChunks())
+            {
+                for (var rest = piece.Span; rest.Length > 0; rest = rest[Math.Min(rest.Length, ascii.Length)..])
+                    output.Write(ascii[..Encoding.ASCII.GetBytes(rest[..Math.Min(rest.Length, ascii.Length)], ascii)]);
+            }
+        }
     }
 }
