@@ -41,8 +41,9 @@ internal sealed class DesignFileResult(IDesignFile file, string label, Stream co
         httpContext.Features.Get<IHttpRequestTimeoutFeature>()?.DisableTimeout();
         await Whole(httpContext).ExecuteAsync(httpContext);
 
-        // The platform says nothing of a caller who left while it was sending.
-        if (httpContext.RequestAborted.IsCancellationRequested) HungUp.Note(httpContext);
+        // The platform says nothing of a caller who left while it was sending, and its token comes late on a busy machine: the rest of a file has
+        // then gone to nobody before, which the line tells by itself.
+        if (httpContext.RequestAborted.IsCancellationRequested || (response.HasStarted && (await response.BodyWriter.FlushAsync()).IsCompleted)) HungUp.Note(httpContext);
         if (response.StatusCode == StatusCodes.Status416RangeNotSatisfiable && !response.HasStarted) await RefuseRangeAsync(httpContext, length);
 
         // A HEAD ends without a byte, but its headers must be settled as if one had been written: packing adds to them.
