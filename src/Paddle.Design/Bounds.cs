@@ -1,6 +1,5 @@
 using System.Collections.Concurrent;
 using System.Reflection;
-using System.Text.Json;
 
 namespace Paddle.Design;
 
@@ -41,9 +40,6 @@ public static class Bounds
 /// <param name="Bound">What it may be.</param>
 public sealed record BoundedMember(PropertyInfo Member, BoundAttribute Bound)
 {
-    /// <summary>Its name as it stands in the JSON.</summary>
-    public string Name { get; } = JsonNamingPolicy.CamelCase.ConvertName(Member.Name);
-
     /// <summary>Its value in a record, in the unit; null where it is left out.</summary>
     public double? ValueIn(object part) => Member.GetValue(part) switch
     {

@@ -9,7 +9,7 @@ public sealed record CopyRequest
     /// <summary>Name of the paddle, up to 80 printable characters.</summary>
     public string? Label { get; init; }
     /// <summary>Top of the grip to the tip, mm; required.</summary>
-    [Bound(PaddleLengths.LeastOverallMm, PaddleLengths.MostOverallMm, "mm", "Lengths of single-blade paddles")]
+    [OverallLengthBound]
     public double? OverallLengthMm { get; init; }
     /// <summary>Top of the grip to where the shaft turns into the blade, mm; required.</summary>
     [Bound(400, 1400, "mm", "Shafts of single-blade paddles")]
@@ -20,7 +20,7 @@ public sealed record CopyRequest
     [Bound(100, 3000, "g", "Masses of single-blade wooden paddles")]
     public double? MassG { get; init; }
     /// <summary>Where it balances on a finger or an edge, mm from the top of the grip.</summary>
-    [Bound(1, PaddleLengths.MostOverallMm, "mm", "The balance point lies on the paddle, and no paddle is longer")]
+    [BalancePointBound]
     public double? BalanceMm { get; init; }
     /// <summary>How far it gave on the bench.</summary>
     public CopyBenchRequest? BenchFlex { get; init; }
@@ -32,13 +32,13 @@ public sealed record CopyRequest
     /// <summary>What is on its surfaces; blade varnished and shaft oiled when null.</summary>
     public FinishRequest? Finish { get; init; }
     /// <summary>Middle of the grip hand to middle of the lower hand as it is held, mm.</summary>
-    [Bound(PaddleLengths.LeastHandSpacingMm, PaddleLengths.MostHandSpacingMm, "mm", "Hand spacings that fit a person")]
+    [HandSpacingBound]
     public double? HandSpacingMm { get; init; }
     /// <summary>Middle of the lower hand as it is held, mm from the top of the grip.</summary>
     [Bound(PaddleLengths.LeastHandSpacingMm, 1200, "mm", "Hand spacings that fit a person, and the grip above them")]
     public double? LowerHandMm { get; init; }
     /// <summary>Angle between shaft and blade at the throat, degrees.</summary>
-    [Bound(0, 15, "degrees", "Bent shafts of the trade bend 5 to 15 degrees", Source = BoundAttribute.Trade, Usual = 0)]
+    [BendBound]
     public double? BendDegrees { get; init; }
     /// <summary>What is known of the grip; what is left null is found.</summary>
     public GripRequest? Grip { get; init; }
@@ -56,7 +56,7 @@ public sealed record CopyStationRequest
     private const string SlipReason = "A slip of some millimetres is read, and doubted; beyond this it is no reading of a paddle";
 
     /// <summary>Place, mm from the top of the grip; required, each beyond the one before.</summary>
-    [Bound(0, PaddleLengths.MostOverallMm, "mm", "Places on the paddle")]
+    [PaddlePlaceBound]
     public double? XMm { get; init; }
     /// <summary>Full width, mm.</summary>
     [Bound(0, 300, "mm", SlipReason)]

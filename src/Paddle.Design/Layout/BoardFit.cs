@@ -15,13 +15,13 @@ public sealed record BoardFitRequest
     [Bound(1, 8, "paddles", "Out of one board", Usual = 1)]
     public int? Count { get; init; }
     /// <summary>Width of the saw's cut, mm; 1.2 for a band saw and 1.5 for a jigsaw when null.</summary>
-    [Bound(0, 10, "mm", "Saws for boards")]
+    [KerfBound]
     public double? KerfMm { get; init; }
     /// <summary>Least distance between two outlines, mm; the kerf and what the saw leaves outside both lines when null.</summary>
-    [Bound(0, 100, "mm", "More between two outlines wastes the board")]
+    [ClearanceBound]
     public double? ClearanceMm { get; init; }
     /// <summary>Wood planed off the board's thickness, both faces together, mm; 1 when null.</summary>
-    [Bound(0, 20, "mm", "More is another board")]
+    [PlaningBound]
     public double? PlaningMm { get; init; }
     /// <summary>The saw that cuts the outlines: <c>band-saw</c> (when null) or <c>jigsaw</c>.</summary>
     public string? Saw { get; init; }

@@ -15,13 +15,13 @@ public sealed record BoardLayoutRequest
     /// <summary>The paddles; at least one.</summary>
     public IReadOnlyList<WantedPaddleRequest>? Paddles { get; init; }
     /// <summary>Width of the saw's cut, mm; 1.2 for a band saw and 1.5 for a jigsaw when null.</summary>
-    [Bound(0, 10, "mm", "Saws for boards")]
+    [KerfBound]
     public double? KerfMm { get; init; }
     /// <summary>Least distance between two outlines, mm, never less than the kerf; the kerf and what the saw leaves outside both lines when null.</summary>
-    [Bound(0, 100, "mm", "More between two outlines wastes the board")]
+    [ClearanceBound]
     public double? ClearanceMm { get; init; }
     /// <summary>Wood planed off a board's thickness, both faces together, mm; 1 when null.</summary>
-    [Bound(0, 20, "mm", "More is another board")]
+    [PlaningBound]
     public double? PlaningMm { get; init; }
     /// <summary>The saw that cuts the outlines: <c>band-saw</c> (when null) or <c>jigsaw</c>.</summary>
     public string? Saw { get; init; }
@@ -44,15 +44,13 @@ public sealed record LayoutDrawingRequest
 /// <summary>A kind of board. X runs along its length from one end, Y across from its near edge.</summary>
 public sealed record RackBoardRequest
 {
-    internal const double LeastLengthMm = 300, MostLengthMm = 6100, LeastWidthMm = 40, MostWidthMm = 1300;
-
     /// <summary>The caller's name of it; required, each once.</summary>
     public string? Id { get; init; }
     /// <summary>Length, mm; required.</summary>
-    [Bound(LeastLengthMm, MostLengthMm, "mm", "Boards of up to 20 ft")]
+    [BoardLengthBound]
     public double? LengthMm { get; init; }
     /// <summary>Width, mm; required.</summary>
-    [Bound(LeastWidthMm, MostWidthMm, "mm", "Boards, and panels glued up")]
+    [BoardWidthBound]
     public double? WidthMm { get; init; }
     /// <summary>Thickness as it lies in the rack, mm; required.</summary>
     [Bound(10, 120, "mm", "Boards")]
@@ -63,16 +61,16 @@ public sealed record RackBoardRequest
     [Bound(1, 500, "boards", "Up to 500 boards at once")]
     public int? Count { get; init; }
     /// <summary>Price of one, in the caller's money.</summary>
-    [Bound(0, 1_000_000, "", "Prices in any money")]
+    [PriceBound]
     public double? PriceEach { get; init; }
     /// <summary>Angle between the grain and the long edge on the face, degrees.</summary>
     [Bound(0, 45, "degrees", "From along the edge to where it is as much across", Source = null, Usual = 0)]
     public double? GrainDegrees { get; init; }
     /// <summary>Sapwood along the near edge, Y = 0, that is not to be used, mm; none when null.</summary>
-    [Bound(0, MostWidthMm, "mm", "A strip of the board", Source = null)]
+    [Bound(0, BoardWidthBoundAttribute.WidestMm, "mm", "A strip of the board", Source = null)]
     public double? SapwoodNearMm { get; init; }
     /// <summary>Sapwood along the far edge that is not to be used, mm; none when null.</summary>
-    [Bound(0, MostWidthMm, "mm", "A strip of the board", Source = null)]
+    [Bound(0, BoardWidthBoundAttribute.WidestMm, "mm", "A strip of the board", Source = null)]
     public double? SapwoodFarMm { get; init; }
     /// <summary>Knots, checks and other places that no paddle may hold.</summary>
     public IReadOnlyList<BoardDefectRequest>? Defects { get; init; }

@@ -1,4 +1,3 @@
-using Paddle.Design.Finishing;
 using Paddle.Design.Fitting;
 using Paddle.Design.Wood;
 
@@ -13,13 +12,13 @@ public sealed record DesignRequest
     /// <summary>Name of the design, up to 80 printable characters.</summary>
     public string? Label { get; init; }
     /// <summary>Middle of the grip hand to middle of the lower hand, mm.</summary>
-    [Bound(PaddleLengths.LeastHandSpacingMm, PaddleLengths.MostHandSpacingMm, "mm", "Hand spacings that fit a person")]
+    [HandSpacingBound]
     public double? HandSpacingMm { get; init; }
     /// <summary>Lower hand to throat, mm; 38 unless it follows from the other lengths.</summary>
     [Bound(PaddleLengths.LeastFreeboardMm, PaddleLengths.MostFreeboardMm, "mm", "The lower hand holds the shaft above the throat, 25 to 50 mm by custom", Source = BoundAttribute.Trade)]
     public double? FreeboardMm { get; init; }
     /// <summary>Top of the grip to the tip, mm; follows from the other lengths when null.</summary>
-    [Bound(PaddleLengths.LeastOverallMm, PaddleLengths.MostOverallMm, "mm", "Lengths of single-blade paddles")]
+    [OverallLengthBound]
     public double? OverallLengthMm { get; init; }
     /// <summary>The blade.</summary>
     public BladeRequest? Blade { get; init; }
@@ -102,7 +101,7 @@ public sealed record ShaftRequest
     /// <summary>Thickness just below the grip, mm; the solver chooses when null.</summary>
     public double? UpperThicknessMm { get; init; }
     /// <summary>Angle between shaft and blade at the throat, degrees.</summary>
-    [Bound(0, 15, "degrees", "Bent shafts of the trade bend 5 to 15 degrees", Source = BoundAttribute.Trade, Usual = 0)]
+    [BendBound]
     public double? BendDegrees { get; init; }
 }
 
@@ -133,7 +132,7 @@ public sealed record WoodRequest
     [Bound(WoodSafety.MinimumMoisturePercent, WoodSafety.MaximumMoisturePercent, "percent", WoodSafety.MoistureRangeSource, Source = null, Usual = DesignDefaults.MoisturePercent)]
     public double? MoisturePercent { get; init; }
     /// <summary>Slope of grain, rise over run.</summary>
-    [Bound(0, WoodSafety.RefuseSlopeOfGrain, "rise over run", "Steeper grain breaks at the throat", Source = WoodSafety.SlopeOfGrainSource, Usual = DesignDefaults.SlopeOfGrain)]
+    [Bound(0, WoodSafety.RefuseSlopeOfGrain, "rise over run", "Steeper grain breaks at the throat", Source = WoodSafety.SlopeOfGrainSource, RoundOff = 1e-9, Usual = DesignDefaults.SlopeOfGrain)]
     public double? SlopeOfGrain { get; init; }
     /// <summary>Density of the maker's own board as weighed, kg/m³; the book's when null.</summary>
     [Bound(200, 1100, "kg/m3", "Woods lie between balsa and the heaviest tropical hardwoods", Source = "from memory")]
@@ -145,7 +144,7 @@ public sealed record WoodRequest
     [Bound(3000, 25000, "MPa", "Clear wood along the grain lies between these", Source = "from memory")]
     public double? MeasuredModulusMPa { get; init; }
     /// <summary>Price of a board foot, in the caller's money: only for the cost of wood in the answer. No design code keeps it.</summary>
-    [Bound(0, 1_000_000, "", "Prices in any money")]
+    [PriceBound]
     public double? PricePerBoardFoot { get; init; }
     /// <summary>Only <c>none</c> (when null) is accepted; treated stock is refused with the reason.</summary>
     public string? Treatment { get; init; }
@@ -200,7 +199,7 @@ public sealed record StripRequest
     /// <summary>Species by its id; that of <c>wood</c> when null. The strip on the centre line is of that wood in any case.</summary>
     public string? Species { get; init; }
     /// <summary>Price of a board foot of its wood, in the caller's money; each wood has one. No design code keeps it.</summary>
-    [Bound(0, 1_000_000, "", "Prices in any money")]
+    [PriceBound]
     public double? PricePerBoardFoot { get; init; }
     /// <summary>Width across the paddle, mm; the middle strip's is its full width, the outermost may be wider than needed. Required.</summary>
     [Bound(3, BladeRequest.MostWidthMm, "mm", "A thinner strip is veneer, a wider one than the widest blade there is not")]
@@ -213,12 +212,12 @@ public sealed record FinishRequest
     /// <summary>Finish of the blade: <c>varnish</c> (when null), <c>oil</c> or <c>none</c>.</summary>
     public string? Blade { get; init; }
     /// <summary>Coats on the blade; 6 of varnish or 3 of oil when null.</summary>
-    [Bound(0, FinishChoice.MostCoats, "coats", "3 to 6 of varnish are usual (Wood Handbook FPL-GTR-190, ch. 16, read), 3 of oil (common practice, no source); the end is the service's own limit", Source = null)]
+    [CoatsBound]
     public int? BladeCoats { get; init; }
     /// <summary>Finish of shaft and grip: <c>oil</c> (when null), <c>varnish</c> or <c>none</c>.</summary>
     public string? Shaft { get; init; }
     /// <summary>Coats on shaft and grip; 3 of oil or 6 of varnish when null.</summary>
-    [Bound(0, FinishChoice.MostCoats, "coats", "3 to 6 of varnish are usual (Wood Handbook FPL-GTR-190, ch. 16, read), 3 of oil (common practice, no source); the end is the service's own limit", Source = null)]
+    [CoatsBound]
     public int? ShaftCoats { get; init; }
     /// <summary>Reinforcement of the tip: <c>none</c> (when null) or <c>glass-cloth</c>.</summary>
     public string? TipReinforcement { get; init; }
@@ -251,10 +250,10 @@ public sealed record AimsRequest
 public sealed record BenchFlexRequest
 {
     /// <summary>Least, mm; no limit when null.</summary>
-    [Bound(0.5, 200, "mm", "Flex that a rule can measure")]
+    [BenchFlexBound]
     public double? Min { get; init; }
     /// <summary>Most, mm; no limit when null.</summary>
-    [Bound(0.5, 200, "mm", "Flex that a rule can measure")]
+    [BenchFlexBound]
     public double? Max { get; init; }
 }
 

@@ -1,16 +1,5 @@
 namespace Paddle.Design.Wood;
 
-/// <summary>What to make of a slope of grain.</summary>
-public enum GrainVerdict
-{
-    /// <summary>Straight enough.</summary>
-    Accept,
-    /// <summary>Say so: the strength column already counts the loss, but knocks find it first.</summary>
-    Warn,
-    /// <summary>Not for a shaft or throat.</summary>
-    Refuse,
-}
-
 /// <summary>Stock or a species that this service will not design a paddle in.</summary>
 /// <param name="Id">Identifier, as a request would name it.</param>
 /// <param name="Reason">Why, in plain words.</param>
@@ -109,15 +98,6 @@ internal static class WoodSafety
         + "knot no bigger than a match head may stay in the outer third of the blade. Grain must run the full length: short grain at the throat is "
         + "where paddles break.",
         "Pennsylvania Code title 34, 21.23 for ladder rungs; the zones are this service's choice");
-
-    /// <summary>Judges a slope of grain against <see cref="WarnSlopeOfGrain"/> and <see cref="RefuseSlopeOfGrain"/>.</summary>
-    /// <param name="slopeOfGrain">Rise over run, 0 or more. A slope on the limit itself is on its mild side.</param>
-    public static GrainVerdict JudgeSlope(double slopeOfGrain)
-    {
-        const double RoundOff = 1e-9;
-        return slopeOfGrain <= WarnSlopeOfGrain + RoundOff ? GrainVerdict.Accept
-            : slopeOfGrain <= RefuseSlopeOfGrain + RoundOff ? GrainVerdict.Warn : GrainVerdict.Refuse;
-    }
 
     /// <summary>Why stock of a treatment is refused; null for <c>none</c>. A treatment this list does not know is refused too: what is not
     /// known to be harmless is not put into somebody's hands.</summary>

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using System.Text.Json;
 using Paddle.Design;
 using Paddle.Design.Request;
 using PaddleApi.Tests.Contract;
@@ -23,7 +24,7 @@ public sealed class BoundsPageTests
     [Fact]
     public void A_usual_value_lies_within_its_bounds() => Assert.All(
         Records().SelectMany(record => Bounds.Of(record)).Where(member => !double.IsNaN(member.Bound.Usual)),
-        member => Assert.True(member.Bound.Holds(member.Bound.Usual), member.Name));
+        member => Assert.True(member.Bound.Holds(member.Bound.Usual), member.Member.Name));
 
     private static string Render()
     {
@@ -39,7 +40,7 @@ public sealed class BoundsPageTests
         foreach (var record in Records().OrderBy(type => type.Name, StringComparer.Ordinal))
         {
             page.Append(CultureInfo.InvariantCulture, $"\n## {record.Name}\n\n| member | least | most | unit | when null | why |\n| --- | --- | --- | --- | --- | --- |\n");
-            foreach (var (member, bound) in Bounds.Of(record).Select(one => (one.Name, one.Bound)))
+            foreach (var (member, bound) in Bounds.Of(record).Select(one => (JsonNamingPolicy.CamelCase.ConvertName(one.Member.Name), one.Bound)))
             {
                 page.Append(CultureInfo.InvariantCulture, $"| `{member}` | {Number(bound.Least)} | {Number(bound.Most)} | {bound.Unit} | {(double.IsNaN(bound.Usual) ? "" : Number(bound.Usual))} | {bound.Reason} |\n");
             }

@@ -1,6 +1,5 @@
 using Paddle.Design;
 using Paddle.Design.Build;
-using Paddle.Design.Fitting;
 
 namespace PaddleApi.Contracts.Builds;
 
@@ -18,7 +17,7 @@ internal sealed record BalanceCorrectionRequest
     public double? MassG { get; init; }
 
     /// <summary>Balance point, mm from the finished top of the grip along the shaft's line; required.</summary>
-    [Bound(1, PaddleLengths.MostOverallMm, "mm", "The balance point lies on the paddle, and no paddle is longer")]
+    [BalancePointBound]
     public double? BalanceMm { get; init; }
 
     /// <summary>Thickness readings on the centre line; none when null.</summary>
@@ -52,7 +51,7 @@ internal sealed record BalanceCorrectionRequest
 internal sealed record ThicknessReadingRequest
 {
     /// <summary>Place from the top of the grip, mm; required.</summary>
-    [Bound(0, PaddleLengths.MostOverallMm, "mm", "Places on the paddle")]
+    [PaddlePlaceBound]
     public double? XMm { get; init; }
 
     /// <summary>Thickness, mm; required.</summary>

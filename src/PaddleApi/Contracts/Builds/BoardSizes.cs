@@ -1,5 +1,4 @@
 using Paddle.Design;
-using Paddle.Design.Layout;
 
 namespace PaddleApi.Contracts.Builds;
 
@@ -7,10 +6,10 @@ namespace PaddleApi.Contracts.Builds;
 internal sealed record BoardSizes
 {
     /// <summary>Length of the board, mm; goes with its width.</summary>
-    [Bound(RackBoardRequest.LeastLengthMm, RackBoardRequest.MostLengthMm, "mm", "Boards of up to 20 ft")]
+    [BoardLengthBound]
     public double? BoardLengthMm { get; init; }
 
     /// <summary>Width of the board, mm; goes with its length.</summary>
-    [Bound(RackBoardRequest.LeastWidthMm, RackBoardRequest.MostWidthMm, "mm", "Boards, and panels glued up")]
+    [BoardWidthBound]
     public double? BoardWidthMm { get; init; }
 }

@@ -3,6 +3,7 @@ using Paddle.Design.Fitting;
 using Paddle.Design.Laminating;
 using Paddle.Design.Layout;
 using Paddle.Design.Request;
+using Paddle.Design.Wood;
 using PaddleApi.Validation.Designs;
 
 namespace PaddleApi.Validation.Boards;
@@ -10,7 +11,6 @@ namespace PaddleApi.Validation.Boards;
 /// <summary>The rules of a request for the best paddle of a board.</summary>
 internal sealed class BoardFitValidator : BoundedValidator<BoardFitRequest>
 {
-    private const double SteepestGrain = 1.0 / 12;
     private const double ThinnestMm = 14;
     private static readonly DesignRequestValidator DesignRules = new();
 
@@ -33,10 +33,10 @@ internal sealed class BoardFitValidator : BoundedValidator<BoardFitRequest>
                     "No paddle is carved out of a thinner board once it is planed.", board.ThicknessMm, least, Unit: "mm", Code: RefusalCodes.BeyondBoard));
             }
 
-            if (Math.Tan((board.GrainDegrees ?? 0) * Math.PI / 180) > SteepestGrain)
+            if (Math.Tan((board.GrainDegrees ?? 0) * Math.PI / 180) > WoodSafety.RefuseSlopeOfGrain)
             {
                 context.AddFault("Board.GrainDegrees", new(
-                    "Steeper than 1 in 12 no paddle is designed: its shaft would break along the grain.", board.GrainDegrees, 0, Math.Round(Math.Atan(SteepestGrain) * 180 / Math.PI, 2), "degrees"));
+                    "Steeper than 1 in 12 no paddle is designed: its shaft would break along the grain.", board.GrainDegrees, 0, Math.Round(Math.Atan(WoodSafety.RefuseSlopeOfGrain) * 180 / Math.PI, 2), "degrees"));
             }
 
             foreach (var failure in DesignRules.Validate(OfBoard(request)).Errors) context.AddFault($"Design.{failure.PropertyName}", failure.ToFault());
