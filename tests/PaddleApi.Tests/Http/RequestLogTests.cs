@@ -65,6 +65,7 @@ public sealed class RequestLogTests(RequestLogTests.LoggedService logged) : ICla
     {
         var (lines, client) = logged.Fresh();
         using var ask = new HttpRequestMessage(new HttpMethod(method), address);
+        ask.Headers.Add("X-Request-Id", "known-id");
         if (body is not null) ask.Content = new StringContent(body, Encoding.UTF8, "application/json");
 
         using var answer = await client.SendAsync(ask);
@@ -72,7 +73,7 @@ public sealed class RequestLogTests(RequestLogTests.LoggedService logged) : ICla
         var line = Assert.Single(lines.Written, entry => entry.Properties.ContainsKey("StatusCode"));
         Assert.Equal($"\"{pattern}\"", line.Properties["RequestPath"].ToString());
         Assert.DoesNotContain(lines.Written, entry => entry.Level >= LogEventLevel.Error);
-        var text = string.Concat(lines.Written.Select(Printed));
+        var text = string.Concat(lines.Written.Select(Unmeasured).Select(Printed));
         Assert.All(["private", "73.25", "73,25", "1733", Code[..40]], word => Assert.DoesNotContain(word, text, StringComparison.Ordinal));
     }
 
@@ -186,6 +187,14 @@ public sealed class RequestLogTests(RequestLogTests.LoggedService logged) : ICla
 
     private static string Text(LogEvent entry) =>
         $"{entry.RenderMessage(null)} {entry.Exception} {string.Join(' ', entry.Properties.Select(property => property.Value.ToString()))}";
+
+    /// <summary>
+    /// The line without the numbers that the service makes up itself: among its hours, durations and random identifiers, any four digits turn up
+    /// one day.
+    /// </summary>
+    private static LogEvent Unmeasured(LogEvent entry) => new(
+        DateTimeOffset.UnixEpoch, entry.Level, entry.Exception, entry.MessageTemplate,
+        entry.Properties.Where(property => property.Key is not "Elapsed").Select(property => new LogEventProperty(property.Key, property.Value)));
 
     private static string Printed(LogEvent entry)
     {
