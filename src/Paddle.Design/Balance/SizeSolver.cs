@@ -14,8 +14,8 @@ internal sealed class SizeSolver
     // leaves few rows within reach.
     private const double FirstStepMm = 4;
     private const double ShortestBoxMm = 0.5;
-    // Where the rows kink, steps can turn so short that they creep; what is then left to gain is a fraction of what rounding the sizes costs.
-    private const double ShortLength = 0.1, LeastGain = 3e-4;
+    // How often a step is halved at most, after which halving the tangents from beyond a kink are taken in, and how many times over.
+    private const int MostHalvings = 11, HalvingsBeforeTangents = 3, MostTangents = 3;
     // Far below what a step of a millimetre changes the mass by.
     private const double LeastCurvatureGPerMm2 = 1e-3;
 
@@ -42,6 +42,7 @@ internal sealed class SizeSolver
     private readonly double[] corrected = new double[M];
     private readonly double[] rows;
     private readonly double[] bounds;
+    private readonly double[] metBounds;
     private readonly int[] problemRow;
     private int problemRowCount;
     private int rowCount;
@@ -53,7 +54,8 @@ internal sealed class SizeSolver
         (this.problem, last) = (problem, strict);
         RowMultipliers = new double[problem.Rows.Length];
         problemRow = new int[problem.Rows.Length];
-        bounds = new double[problem.Rows.Length + 2 * N + Groups];
+        bounds = new double[(1 + MostTangents) * problem.Rows.Length + 2 * N + Groups];
+        metBounds = new double[problem.Rows.Length + 2 * N + Groups];
         rows = new double[bounds.Length * M];
     }
 
@@ -165,10 +167,12 @@ internal sealed class SizeSolver
             AddRowGradients(lagrangian, -1);
             var length = 1.0;
             var accepted = TryStep(v, step, length, predicted, trial, ref merit) || (SolveCorrected() && TryStep(v, corrected, length, predicted, trial, ref merit));
-            for (var cut = 1; cut < 12 && !accepted; cut++)
+            for (var halving = 1; halving <= MostHalvings && !accepted; halving++)
             {
                 length *= 0.5;
                 accepted = TryStep(v, step, length, predicted, trial, ref merit);
+                if (halving != HalvingsBeforeTangents || accepted || !TryBesideKinks(v, predicted, trial, ref merit)) continue;
+                (accepted, length) = (true, 1);
             }
 
             if (!accepted)
@@ -179,7 +183,6 @@ internal sealed class SizeSolver
 
             UpdateCurvature(v, trial);
             trial.CopyTo(v);
-            if (length < ShortLength && predicted < LeastGain * problem.CostG) return;
             boxMm = Math.Clamp(2 * length * Longest(step), ShortestBoxMm, FirstStepMm);
         }
     }
@@ -223,9 +226,7 @@ internal sealed class SizeSolver
         {
             if (!WithinReach(r)) continue;
             problemRow[rowCount] = r;
-            var row = NewRow(unknowns, problem.Rows[r]);
-            problem.RowGradients.AsSpan(r * N, N).CopyTo(row);
-            if (unknowns > N) row[N + (int)problem.Limits[r].Group] = 1;
+            AddRow(unknowns, r, problem.Rows[r]);
         }
 
         problemRowCount = rowCount;
@@ -237,7 +238,7 @@ internal sealed class SizeSolver
 
         for (var g = N; g < unknowns; g++) NewRow(unknowns, 0)[g] = 1;
         StateObjective(unknowns);
-        if (!Solve(program, step)) return false;
+        if (!Solve(program, bounds, step)) return false;
         last = program;
         ReadMultipliers(program);
         return true;
@@ -249,11 +250,33 @@ internal sealed class SizeSolver
     private bool SolveCorrected()
     {
         for (var i = 0; i < problemRowCount; i++)
-            bounds[i] = problem.Rows[problemRow[i]] - Lanes.Dot(rows.AsSpan(i * last.Unknowns, N), step);
-        return Solve(last, corrected);
+            metBounds[i] = problem.Rows[problemRow[i]] - Lanes.Dot(rows.AsSpan(i * last.Unknowns, N), step);
+        bounds.AsSpan(problemRowCount, rowCount - problemRowCount).CopyTo(metBounds.AsSpan(problemRowCount));
+        return Solve(last, metBounds, corrected);
     }
 
-    private bool Solve(QuadraticProgram program, double[] receives)
+    // Where a row kinks, as where a face's slope changes sign, its tangent on this side is blind to the other, and ever shorter steps would
+    // only creep along. The tangents where the trials ended join the program, until a step keeps to both sides. Source: cutting planes, Kelley
+    // 1960, Journal of the SIAM 8:703-712 (from memory).
+    private bool TryBesideKinks(ReadOnlySpan<double> v, double predicted, Span<double> trial, ref double merit)
+    {
+        Span<double> moved = stackalloc double[N];
+        for (var time = 0; time < MostTangents; time++)
+        {
+            for (var k = 0; k < N; k++) moved[k] = trial[k] - v[k];
+            for (var r = 0; r < problem.RowCount; r++)
+            {
+                if (WithinReach(r)) AddRow(last.Unknowns, r, problem.Rows[r] - Lanes.Dot(problem.RowGradients.AsSpan(r * N, N), moved));
+            }
+
+            if (!Solve(last, bounds, corrected)) return false;
+            if (TryStep(v, corrected, 1, predicted, trial, ref merit)) return true;
+        }
+
+        return false;
+    }
+
+    private bool Solve(QuadraticProgram program, double[] bounds, double[] receives)
     {
         var n = program.Unknowns;
         return program.Solve(hessian.AsSpan(0, n * n), gradient, rows.AsSpan(0, rowCount * n), bounds.AsSpan(0, rowCount), receives);
@@ -287,6 +310,13 @@ internal sealed class SizeSolver
 
     // A row that no step within the box can break is left out of the step's program.
     private bool WithinReach(int r) => problem.Rows[r] < boxMm * Lanes.Reach(problem.RowGradients.AsSpan(r * N, N));
+
+    private void AddRow(int unknowns, int r, double value)
+    {
+        var row = NewRow(unknowns, value);
+        problem.RowGradients.AsSpan(r * N, N).CopyTo(row);
+        if (unknowns > N) row[N + (int)problem.Limits[r].Group] = 1;
+    }
 
     private Span<double> NewRow(int unknowns, double value)
     {

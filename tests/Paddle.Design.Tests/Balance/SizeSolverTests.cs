@@ -85,13 +85,17 @@ public class SizeSolverTests
     }
 
     // Property: the answer stands. Started again from it, with nothing learnt of the curvature, the solver gains less than a hundredth of a gram.
-    // Stopped at its eighth step it would gain grams in the last four.
+    // Stopped at its eighth step it would gain grams in four. In the last three a face lies level, where the taper's allowance kinks: without the
+    // tangents beyond the kink forty steps creep along it and leave 0.8 to 2.0 g.
     [Theory]
     [MemberData(nameof(Cases))]
     [InlineData("voyageur", "northern-white-cedar", 60, 1.2, null, 25.0, -1, 0)]
     [InlineData("sturgeon-nose", "sitka-spruce", 75, 1.5, null, null, -1, 0)]
     [InlineData("beavertail", "northern-white-cedar", 60, 1.2, null, null, -1, 0)]
     [InlineData("sturgeon-nose", "northern-white-cedar", 60, 1.2, null, null, -1, 0)]
+    [InlineData("sugar-island", "northern-white-cedar", 60, 1.2, 20.0, 8.0, -1, 0)]
+    [InlineData("square-tip", "sitka-spruce", 75, 1.5, 10.0, null, -1, 0)]
+    [InlineData("beavertail", "northern-white-cedar", 60, 1.2, 20.0, 8.0, -1, 0)]
     public void Property_an_answer_is_where_nothing_more_is_gained(
         string family, string species, double bodyMass, double factor, double? mostFlex, double? leastFlex, int pinnedSize, double pinnedTo)
     {
