@@ -5,9 +5,9 @@ namespace Paddle.Design.Tests.House;
 /// <summary>Holds the shape of the house: arrows run one way, every cited equation exists, the image is built as CI builds.</summary>
 public partial class HouseTests
 {
-    // The order in which a step may use the ones before it. Fitting names places along the paddle with Outline's records.
+    // The order in which a step may use the ones before it. Fitting names places along the paddle with Outline's records and asks for the strength of a duty.
     private static readonly string[] Steps =
-        ["Units", "Water", "Outline", "Fitting", "Solid", "Finishing", "Wood", "Boards", "Strength", "Stroke", "Balance", "Laminating", "Checks", "Build", "Request", "Layout", "Comparison", "Uncertainty", "Copying"];
+        ["Units", "Water", "Outline", "Solid", "Finishing", "Wood", "Boards", "Strength", "Fitting", "Stroke", "Balance", "Laminating", "Checks", "Build", "Request", "Layout", "Comparison", "Uncertainty", "Copying"];
 
     public static TheoryData<string> StepNames => [.. Steps];
 

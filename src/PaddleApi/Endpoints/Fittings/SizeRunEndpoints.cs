@@ -1,8 +1,8 @@
 using System.Text;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.Extensions.Options;
+using Paddle.Design;
 using Paddle.Design.Fitting;
-using Paddle.Design.Request;
 using Paddle.Design.Units;
 using Paddle.Drawings;
 using PaddleApi.Contracts;
@@ -65,6 +65,6 @@ internal static class SizeRunEndpoints
 
     private static DrawingContext Drawing(Contracts.SizeRuns.SizeRunRequest request) => new(
         string.IsNullOrWhiteSpace(request.Label) ? Unnamed : request.Label,
-        request.Drawing?.Units is { } units ? Names.Units.Find(units)!.Value : DrawingUnits.Metric,
+        request.Drawing?.Units is { } units ? Names.Find<DrawingUnits>(units)!.Value : DrawingUnits.Metric,
         EngineVersion.Text);
 }
