@@ -36,6 +36,28 @@ public partial class HouseTests
         }
     }
 
+    // Within them as well; what lies in no folder of its own serves all.
+    public static TheoryData<string, string[]> Orders => new()
+    {
+        { "Hosting", ["Work", "Telemetry", "Json", "Problems", "Describing", "Caching", "Requests", "Browsers", "Callers", "Health", "Batches", "OpenApi"] },
+        { "Endpoints", ["Designs/Files", "Designs", "Fittings", "Boards", "Builds", "Checks", "Comparisons", "Copies", "TradeOffs", "Uncertainties", "Page", "Batches"] },
+    };
+
+    [Theory]
+    [MemberData(nameof(Orders))]
+    public void Within_a_folder_of_the_service_arrows_run_one_way(string folder, string[] order)
+    {
+        var root = Path.Combine(Repository.Root, "src/PaddleApi", folder);
+        Assert.Empty(Directory.EnumerateDirectories(root).Select(Path.GetFileName).Except(order));
+        var files = order.SelectMany((part, at) => Directory.EnumerateFiles(Path.Combine(root, part), "*.cs").Select(file => (File: file, At: at)));
+        Assert.All(files, one => Assert.Empty(
+            Used(File.ReadAllText(one.File), $"PaddleApi.{folder}.").Where(used => Array.IndexOf(order, used.Replace('.', '/')) > one.At)
+                .Select(used => $"{Path.GetFileName(one.File)} uses {used}")));
+    }
+
+    private static IEnumerable<string> Used(string text, string within) =>
+        Regex.Matches(text, $@"^using {Regex.Escape(within)}([\w.]+);", RegexOptions.Multiline).Select(match => match.Groups[1].Value);
+
     [Fact]
     public void Every_folder_of_the_computation_is_a_step_in_the_order()
     {

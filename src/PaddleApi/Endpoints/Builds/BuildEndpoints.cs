@@ -13,11 +13,9 @@ using PaddleApi.Endpoints.Designs.Files;
 using PaddleApi.Hosting;
 using PaddleApi.Hosting.Browsers;
 using PaddleApi.Hosting.Caching;
-using PaddleApi.Hosting.Json;
-using PaddleApi.Hosting.OpenApi;
+using PaddleApi.Hosting.Describing;
 using PaddleApi.Hosting.Problems;
 using PaddleApi.Hosting.Requests;
-using PaddleApi.Hosting.Work;
 using PaddleApi.Validation.Builds;
 
 namespace PaddleApi.Endpoints.Builds;

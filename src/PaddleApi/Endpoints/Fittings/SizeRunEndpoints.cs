@@ -9,9 +9,8 @@ using PaddleApi.Contracts;
 using PaddleApi.Contracts.SizeRuns;
 using PaddleApi.Hosting;
 using PaddleApi.Hosting.Callers;
-using PaddleApi.Hosting.OpenApi;
-using PaddleApi.Hosting.Problems;
-using PaddleApi.Hosting.Work;
+using PaddleApi.Hosting.Describing;
+using PaddleApi.Hosting.Requests;
 using PaddleApi.Validation;
 
 namespace PaddleApi.Endpoints.Fittings;
@@ -47,7 +46,7 @@ internal static class SizeRunEndpoints
 
     private static IResult Choose(Contracts.SizeRuns.SizeRunRequest request, HttpContext context)
     {
-        var wanted = MediaTypes.Choose(context, Offered);
+        var wanted = Negotiation.Choose(context, Offered);
         var outcome = Advise(request, context.RequestAborted);
         if (outcome.Advice is not { } advice)
         {

@@ -2,7 +2,7 @@ using Paddle.Design;
 using Paddle.Design.Request;
 using Paddle.Drawings;
 using PaddleApi.Hosting.Caching;
-using PaddleApi.Hosting.Work;
+using PaddleApi.Hosting.Requests;
 
 namespace PaddleApi.Endpoints.Designs.Files;
 

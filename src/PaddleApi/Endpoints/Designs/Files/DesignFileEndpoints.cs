@@ -3,8 +3,9 @@ using Paddle.Design.Units;
 using Paddle.Drawings;
 using PaddleApi.Contracts.Designs;
 using PaddleApi.Hosting;
-using PaddleApi.Hosting.OpenApi;
+using PaddleApi.Hosting.Describing;
 using PaddleApi.Hosting.Problems;
+using PaddleApi.Hosting.Requests;
 using PaddleApi.Validation;
 
 namespace PaddleApi.Endpoints.Designs.Files;

@@ -1,7 +1,8 @@
 using System.Text.Json;
+using PaddleApi.Hosting.Json;
 using PaddleApi.Hosting.Telemetry;
 
-namespace PaddleApi.Hosting.Json;
+namespace PaddleApi.Hosting.Requests;
 
 /// <summary>
 /// An answer of 200 with JSON that is written whole before the first byte leaves: its length is known, and one large answer costs one
