@@ -24,7 +24,7 @@ using PaddleApi.Hosting.Work;
 
 // The slim one: what it lacks is for servers and settings that are not used here, and each costs a part of the start.
 var builder = WebApplication.CreateSlimBuilder(args);
-builder.AddListening();
+builder.AddServer();
 builder.AddRequestLogging();
 builder.AddTelemetry();
 builder.Services.AddStrictJson();

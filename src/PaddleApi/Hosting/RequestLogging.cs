@@ -32,7 +32,7 @@ internal static class RequestLogging
             .ReadFrom.Configuration(builder.Configuration, Sinks)
             .ReadFrom.Services(services)
             .Enrich.With<NoAddresses>()
-            .Filter.ByExcluding(line => Listening.IsTaken(line.Exception)) // said in one line by who starts it
+            .Filter.ByExcluding(line => ServerSetup.IsTaken(line.Exception)) // said in one line by who starts it
             .WriteTo.Console(new DiscreetFormatter(new CompactJsonFormatter())));
         return builder;
     }

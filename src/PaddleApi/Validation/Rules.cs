@@ -90,7 +90,7 @@ internal static class Rules
     /// <summary>Says why the rule before it refuses, with a range where there is one.</summary>
     /// <param name="min">Smallest allowed value, if there is one.</param>
     /// <param name="max">Largest allowed value, if there is one.</param>
-    public static IRuleBuilderOptions<T, TProperty> Saying<T, TProperty>(
+    public static IRuleBuilderOptions<T, TProperty> Because<T, TProperty>(
         this IRuleBuilderOptions<T, TProperty> rule, string reason, double? min = null, double? max = null, string? unit = null) =>
         rule.WithMessage(reason).WithState((_, value) => new Fault(
             reason, FaultValue.Show(value), min, max, unit, Code: min is null && max is null ? RefusalCodes.NotAccepted : RefusalCodes.OutOfRange));

@@ -36,7 +36,7 @@ internal sealed class SampleValidator : BoundedValidator<Sample>
 {
     public SampleValidator()
     {
-        RuleFor(sample => sample.Name).Must(name => name.Length < 90).Saying("A name is short.");
+        RuleFor(sample => sample.Name).Must(name => name.Length < 90).Because("A name is short.");
         RuleForEach(sample => sample.Parts).SetValidator(new BoundedValidator<SamplePart>());
         RuleFor(sample => sample).Custom((sample, context) =>
         {

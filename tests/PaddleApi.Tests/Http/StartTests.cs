@@ -31,7 +31,7 @@ public sealed class StartTests
     [Fact]
     public void The_service_listens_on_this_machine_only_unless_told_otherwise()
     {
-        Assert.Equal(Listening.DefaultUrl, UrlsOf());
+        Assert.Equal(ServerSetup.DefaultUrl, UrlsOf());
         Assert.Equal("http://*:8080", UrlsOf("--urls", "http://*:8080"));
         Assert.Null(UrlsOf("--http_ports", "8080"));
     }
@@ -39,7 +39,7 @@ public sealed class StartTests
     private static string? UrlsOf(params string[] arguments)
     {
         var builder = WebApplication.CreateBuilder(arguments);
-        builder.AddListening();
+        builder.AddServer();
         return builder.WebHost.GetSetting("urls");
     }
 

@@ -25,7 +25,7 @@ internal static class BuildEndpoints
 {
     private const string HtmlPage = "text/html";
     private const string PdfFile = "application/pdf";
-    private const string Summary = "A paddle of the Heron Lake hire fleet; of each stage's stations every tenth is shown";
+    private const string Summary = "A paddle of the Heron Lake hire fleet; two of its stages are shown, and of their stations every tenth";
     private const string ServiceSummary = "The same paddle used in damp air; the stages and the shaft's lines are left out";
     private const int ExampleStep = 10;
 
@@ -173,6 +173,6 @@ internal static class BuildEndpoints
 
     private static BuildResponse Shortened(BuildResponse build) => build with
     {
-        Stages = [.. build.Stages.Select(stage => stage with { Stations = [.. stage.Stations.Where((_, index) => index % ExampleStep == 0)] })],
+        Stages = [.. build.Stages.Where(stage => stage.Stage is BuildStage.BladePlaned or BuildStage.Sanded).Select(stage => stage with { Stations = [.. stage.Stations.Where((_, index) => index % ExampleStep == 0)] })],
     };
 }

@@ -52,9 +52,9 @@ public static class OpenApiSetup
                 generator.IncludeXmlComments(documentation);
             }
 
-            generator.SchemaFilter<SchemaNotes>();
-            generator.OperationFilter<OperationNotes>();
-            generator.DocumentFilter<DocumentNotes>();
+            generator.SchemaFilter<SchemaDescriptions>();
+            generator.OperationFilter<OperationDescriptions>();
+            generator.DocumentFilter<DocumentDescription>();
             generator.DocumentFilter<SharedParts>();
         });
     }

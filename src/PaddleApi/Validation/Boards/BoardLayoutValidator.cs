@@ -21,8 +21,8 @@ internal sealed class BoardLayoutValidator : BoundedValidator<BoardLayoutRequest
     public BoardLayoutValidator()
     {
         RuleFor(r => r.Label).Printable(Labels.Longest);
-        RuleFor(r => r.Boards).EngineRequired().NotEmpty().Saying("At least one board is required.").AtMost(MostKinds, "boards", $"Up to {MostKinds} kinds of board are laid out at once ({Own}).");
-        RuleFor(r => r.Paddles).EngineRequired().NotEmpty().Saying("At least one paddle is required.").AtMost(MostKinds, "paddles", $"Up to {MostKinds} kinds of paddle are laid out at once ({Own}).");
+        RuleFor(r => r.Boards).EngineRequired().NotEmpty().Because("At least one board is required.").AtMost(MostKinds, "boards", $"Up to {MostKinds} kinds of board are laid out at once ({Own}).");
+        RuleFor(r => r.Paddles).EngineRequired().NotEmpty().Because("At least one paddle is required.").AtMost(MostKinds, "paddles", $"Up to {MostKinds} kinds of paddle are laid out at once ({Own}).");
         RuleForEach(r => r.Boards).SetValidator(new RackBoardValidator()).When(r => r.Boards?.Count <= MostKinds);
         RuleForEach(r => r.Paddles).SetValidator(new WantedRules()).When(r => r.Paddles?.Count <= MostKinds);
         RuleFor(r => r.Saw).OneOf(Names.All<OutlineSaw>(), "Saws that are known here.");

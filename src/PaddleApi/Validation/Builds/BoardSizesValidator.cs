@@ -11,7 +11,7 @@ internal sealed class BoardSizesValidator : BoundedValidator<BoardSizes>
     /// <summary>States the rules.</summary>
     public BoardSizesValidator()
     {
-        RuleFor(b => b.BoardLengthMm).NotNull().When(b => b.BoardWidthMm is not null).Saying(Pair);
-        RuleFor(b => b.BoardWidthMm).NotNull().When(b => b.BoardLengthMm is not null).Saying(Pair);
+        RuleFor(b => b.BoardLengthMm).NotNull().When(b => b.BoardWidthMm is not null).Because(Pair);
+        RuleFor(b => b.BoardWidthMm).NotNull().When(b => b.BoardLengthMm is not null).Because(Pair);
     }
 }

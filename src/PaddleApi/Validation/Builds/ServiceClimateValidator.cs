@@ -13,8 +13,8 @@ internal sealed class ServiceClimateValidator : BoundedValidator<ServiceClimate>
     {
 
         RuleFor(c => c.UsedMoisturePercent).Null().When(c => c.TemperatureC is not null || c.RelativeHumidityPercent is not null)
-            .Saying("State the wood's moisture or the climate, not both: the climate has a moisture of its own.");
-        RuleFor(c => c.TemperatureC).NotNull().When(c => c.RelativeHumidityPercent is not null).Saying(Pair);
-        RuleFor(c => c.RelativeHumidityPercent).NotNull().When(c => c.TemperatureC is not null).Saying(Pair);
+            .Because("State the wood's moisture or the climate, not both: the climate has a moisture of its own.");
+        RuleFor(c => c.TemperatureC).NotNull().When(c => c.RelativeHumidityPercent is not null).Because(Pair);
+        RuleFor(c => c.RelativeHumidityPercent).NotNull().When(c => c.TemperatureC is not null).Because(Pair);
     }
 }

@@ -18,7 +18,7 @@ internal sealed class DesignCheckValidator : AbstractValidator<DesignCheckReques
     public DesignCheckValidator()
     {
         RuleFor(r => r.Label).Printable(Labels.Longest);
-        RuleFor(r => r.Cases).EngineRequired().NotEmpty().Saying("At least one case is required.").AtMost(MostCases, "cases", $"Up to {MostCases} designs are checked at once ({Own}).");
+        RuleFor(r => r.Cases).EngineRequired().NotEmpty().Because("At least one case is required.").AtMost(MostCases, "cases", $"Up to {MostCases} designs are checked at once ({Own}).");
         RuleForEach(r => r.Cases).SetValidator(new CaseRules()).When(r => r.Cases?.Count <= MostCases);
         RuleFor(r => r.Tolerances!).SetValidator(new BoundedValidator<ToleranceRequest>());
         RuleFor(r => r).Custom((request, context) => context.RefuseSameIds("Cases", request.Cases?.Take(MostCases).Select(one => one.Id)));
@@ -54,7 +54,7 @@ internal sealed class DesignCheckValidator : AbstractValidator<DesignCheckReques
         {
             RuleFor(e => e.Pointer).Needed("A pointer is required: it names the value in the report.").EngineText(JsonPointers.Pattern, JsonPointers.Longest);
             RuleFor(e => e.Pointer).Must(pointer => pointer is null || JsonPointers.IsPointer(pointer))
-                .Saying($"A JSON Pointer (RFC 6901) of up to {JsonPointers.Longest} characters is expected, such as /mass/finishedG.");
+                .Because($"A JSON Pointer (RFC 6901) of up to {JsonPointers.Longest} characters is expected, such as /mass/finishedG.");
             RuleFor(e => e).Custom((given, context) =>
             {
                 foreach (var (member, fault) in Faults(given)) context.AddFaultBelow(member, fault);

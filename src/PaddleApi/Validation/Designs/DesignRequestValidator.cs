@@ -34,7 +34,7 @@ internal sealed class DesignRequestValidator : BoundedValidator<DesignRequest>
             BladeAgreement.Check(request, context);
             OffsetTable.Check(request, context);
             SizeAgreement.Check(request, context);
-            Stock.Check(request, context);
+            WoodAgreement.Check(request, context);
             StripAgreement.Check(request, context);
             if (request.Aims?.BenchFlexMm is { Min: { } least, Max: { } most } && most <= least)
                 context.AddFault("Aims.BenchFlexMm.Max", new("The most bench flex must be above the least.", FaultValue.Show(most), least, Unit: "mm"));

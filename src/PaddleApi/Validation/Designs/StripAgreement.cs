@@ -61,9 +61,9 @@ internal static class StripAgreement
 
     private static void CheckGluedOn(DesignRequest request, ConstructionRequest construction, ValidationContext<DesignRequest> context)
     {
-        if (construction.TipPiece?.Species is { } across) Stock.CheckSpecies("Construction.TipPiece.Species", across, context);
+        if (construction.TipPiece?.Species is { } across) WoodAgreement.CheckSpecies("Construction.TipPiece.Species", across, context);
         if (construction.Facing is not { } facing) return;
-        if (facing.Species is { } species) Stock.CheckSpecies("Construction.Facing.Species", species, context);
+        if (facing.Species is { } species) WoodAgreement.CheckSpecies("Construction.Facing.Species", species, context);
         if (request.Blade?.EdgeThicknessMm is { } edge && facing.ThicknessMm is { } sheet && edge < 2 * sheet)
         {
             context.AddFault("Construction.Facing.ThicknessMm", new(
@@ -74,7 +74,7 @@ internal static class StripAgreement
 
     private static bool CheckStrip(StripRequest strip, int k, ValidationContext<DesignRequest> context)
     {
-        if (strip.Species is { } species) Stock.CheckSpecies($"Construction.Strips[{k}].Species", species, context);
+        if (strip.Species is { } species) WoodAgreement.CheckSpecies($"Construction.Strips[{k}].Species", species, context);
         return strip.WidthMm is { } width && Bounds.Of<StripRequest>(nameof(strip.WidthMm)).Holds(width);
     }
 

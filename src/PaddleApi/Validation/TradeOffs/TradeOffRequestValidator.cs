@@ -96,5 +96,5 @@ file static class PointerRules
 {
     internal static IRuleBuilderOptions<T, string?> Pointer<T>(this IRuleBuilder<T, string?> rule) =>
         rule.Must(text => text is null || (text.Length > 0 && JsonPointers.IsPointer(text)))
-            .Saying("A JSON Pointer (RFC 6901) begins with / and names a place, such as /mass/finishedG.");
+            .Because("A JSON Pointer (RFC 6901) begins with / and names a place, such as /mass/finishedG.");
 }

@@ -6,7 +6,7 @@ using PaddleApi.Hosting;
 
 namespace PaddleApi.Tests.Hosting;
 
-public sealed class ListeningTests
+public sealed class ServerSetupTests
 {
     [Fact]
     public async Task An_address_already_taken_is_one_line_with_the_way_out()

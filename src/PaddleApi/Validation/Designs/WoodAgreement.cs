@@ -7,7 +7,7 @@ using PaddleApi.Contracts.Problems;
 namespace PaddleApi.Validation.Designs;
 
 /// <summary>The wood must be known, and safe to shape and to hold.</summary>
-internal static class Stock
+internal static class WoodAgreement
 {
     // Finding the nearest ids compares letter by letter; a name longer than any wood's is not worth the time.
     private const int LongestName = 64;

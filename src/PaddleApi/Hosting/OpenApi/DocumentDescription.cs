@@ -4,7 +4,7 @@ using Swashbuckle.AspNetCore.SwaggerGen;
 namespace PaddleApi.Hosting.OpenApi;
 
 /// <summary>Describes the groups of operations and says where the service lives: wherever its description was found.</summary>
-internal sealed class DocumentNotes : IDocumentFilter
+internal sealed class DocumentDescription : IDocumentFilter
 {
     /// <summary>Name of the way to show a key.</summary>
     public const string KeyScheme = "key";
@@ -26,7 +26,7 @@ internal sealed class DocumentNotes : IDocumentFilter
     {
         swaggerDoc.Servers = [new OpenApiServer { Url = "/", Description = "The server that this description came from" }];
 
-        // Said outright: nobody needs a key, unless the host lets only those who have one solve (OperationNotes).
+        // Said outright: nobody needs a key, unless the host lets only those who have one solve (OperationDescriptions).
         swaggerDoc.Security = [new OpenApiSecurityRequirement()];
         swaggerDoc.Components!.SecuritySchemes = new Dictionary<string, IOpenApiSecurityScheme>(StringComparer.Ordinal)
         {

@@ -14,7 +14,7 @@ namespace PaddleApi.Hosting.OpenApi;
 
 /// <summary>Completes schemas: the unit that a number's name ends in, "or null" where it is allowed, and what each name of an enumeration means.</summary>
 /// <param name="rules">The validators' rules.</param>
-internal sealed partial class SchemaNotes(ValidatorRules rules) : ISchemaFilter
+internal sealed partial class SchemaDescriptions(ValidatorRules rules) : ISchemaFilter
 {
     public void Apply(IOpenApiSchema schema, SchemaFilterContext context)
     {

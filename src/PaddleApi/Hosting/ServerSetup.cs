@@ -5,7 +5,7 @@ using Microsoft.Extensions.Options;
 namespace PaddleApi.Hosting;
 
 /// <summary>Where the service listens and what the server refuses before any of our code runs.</summary>
-internal static class Listening
+internal static class ServerSetup
 {
     /// <summary>The address when none is configured: this machine only, so that nothing is open by accident.</summary>
     public const string DefaultUrl = "http://localhost:5080";
@@ -17,7 +17,7 @@ internal static class Listening
     private static readonly string[] AddressKeys = ["urls", "http_ports", "https_ports"];
 
     /// <summary>Sets the address and the server's limits.</summary>
-    public static WebApplicationBuilder AddListening(this WebApplicationBuilder builder)
+    public static WebApplicationBuilder AddServer(this WebApplicationBuilder builder)
     {
         // In code and not in appsettings.json, which is found only when the service is started from its own folder.
         var configured = AddressKeys.Any(key => !string.IsNullOrEmpty(builder.Configuration[key]))

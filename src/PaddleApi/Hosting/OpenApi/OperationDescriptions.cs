@@ -16,7 +16,7 @@ namespace PaddleApi.Hosting.OpenApi;
 
 /// <summary>Writes what <see cref="Documented"/> noted on an endpoint into its description: examples, headers and what each status means.</summary>
 /// <param name="rules">The validators' rules.</param>
-internal sealed class OperationNotes(ValidatorRules rules) : IOperationFilter
+internal sealed class OperationDescriptions(ValidatorRules rules) : IOperationFilter
 {
     private const string PathForExamples = "/v1/designs";
     private const string RequestIdForExamples = "01a214cc955d726c9a90e9778111f5f8";
@@ -30,7 +30,7 @@ internal sealed class OperationNotes(ValidatorRules rules) : IOperationFilter
         AddUnforeseen(operation, context);
         foreach (var mark in notes.OfType<ScopeMark>())
         {
-            operation.Security = [[], new() { [new OpenApiSecuritySchemeReference(DocumentNotes.KeyScheme, context.Document)] = [] }];
+            operation.Security = [[], new() { [new OpenApiSecuritySchemeReference(DocumentDescription.KeyScheme, context.Document)] = [] }];
             operation.Extensions ??= new Dictionary<string, IOpenApiExtension>(StringComparer.Ordinal);
             operation.Extensions["x-scope"] = new JsonNodeExtension(JsonValue.Create(mark.Scope));
         }
@@ -61,7 +61,7 @@ internal sealed class OperationNotes(ValidatorRules rules) : IOperationFilter
             {
                 parameter.Description = note.Description;
                 parameter.Example = IsNumber(parameter.Schema) ? JsonNode.Parse(note.Example()) : JsonValue.Create(note.Example());
-                if (note.Text is not null && parameter.Schema is OpenApiSchema schema) SchemaNotes.StateText(schema, note.Text, rules);
+                if (note.Text is not null && parameter.Schema is OpenApiSchema schema) SchemaDescriptions.StateText(schema, note.Text, rules);
             }
         }
     }
@@ -96,8 +96,8 @@ internal sealed class OperationNotes(ValidatorRules rules) : IOperationFilter
             Type = isWhole ? JsonSchemaType.Integer : JsonSchemaType.Number,
             Format = isWhole ? "int32" : "double",
         };
-        SchemaNotes.StateRange(schema, rules.RangeOf(member));
-        SchemaNotes.StateUnit(schema, member);
+        SchemaDescriptions.StateRange(schema, rules.RangeOf(member));
+        SchemaDescriptions.StateUnit(schema, member);
         return schema;
     }
 
