@@ -19,6 +19,11 @@ namespace PaddleApi.Tests.Http;
 [Collection(HttpTests.Name)]
 public sealed class TelemetryTests
 {
+    private const string Rack = """
+        { "boards": [{ "id": "wide", "lengthMm": 1750, "widthMm": 260, "thicknessMm": 33.3, "species": "white-ash" }],
+          "paddles": [{ "id": "guest", "design": { "handSpacingMm": 880, "wood": { "species": "white-ash" } } }] }
+        """;
+
     private static readonly string Address = $"{DesignAddresses.Root}/{BuildExamples.Weighed.DesignCode}";
 
     [Fact]
@@ -76,10 +81,13 @@ public sealed class TelemetryTests
 
         await PostAsync(client, Requests.Least);
         using var drawing = await client.GetAsync($"{Address}/outline.svg?units=inch");
+        using var layout = await client.PostAsync("/v1/board-layouts", new StringContent(Rack, Encoding.UTF8, "application/json"));
 
         Assert.Equal(
-            ["paddle.read", "paddle.validate outcome=passed", "paddle.solve outcome=met", "paddle.report", "request route=/v1/designs",
-                "paddle.read", "paddle.validate outcome=passed", "paddle.evaluate outcome=met", "paddle.draw file=outline.svg", "request route=/v1/designs/{designCode}/outline.svg"],
+            ["paddle.read", "paddle.validate outcome=passed", "paddle.wait outcome=taken", "paddle.solve outcome=met", "paddle.work", "paddle.report", "request route=/v1/designs",
+                "paddle.read", "paddle.validate outcome=passed", "paddle.evaluate outcome=met", "paddle.draw file=outline.svg", "request route=/v1/designs/{designCode}/outline.svg",
+                "paddle.read", "paddle.validate outcome=passed", "paddle.wait outcome=taken", "paddle.solve outcome=met", "paddle.work",
+                "request route=/v1/board-layouts"],
             spans.Seen);
         var all = string.Join('\n', spans.Whole);
         Assert.DoesNotContain(BuildExamples.Weighed.DesignCode!, all, StringComparison.Ordinal);

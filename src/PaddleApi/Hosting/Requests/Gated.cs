@@ -1,4 +1,5 @@
 using PaddleApi.Hosting.Problems;
+using PaddleApi.Hosting.Telemetry;
 using PaddleApi.Hosting.Work;
 
 namespace PaddleApi.Hosting.Requests;
@@ -19,9 +20,10 @@ internal sealed class Gated(Func<IResult> make) : IResult
     private async Task<IResult> MakeAsync(HttpContext context)
     {
         var gate = context.RequestServices.GetRequiredService<FileGate>();
-        using var place = await gate.EnterAsync(context.RequestAborted);
+        using var place = await gate.PlaceAsync(context.RequestAborted);
         if (!place.IsTaken) return Refusal(context, place);
         context.RequestAborted.ThrowIfCancellationRequested();
+        using var step = ServiceTraces.Begin("work");
         return make();
     }
 

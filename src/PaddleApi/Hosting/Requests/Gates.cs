@@ -1,5 +1,6 @@
 using PaddleApi.Hosting.Describing;
 using PaddleApi.Hosting.Problems;
+using PaddleApi.Hosting.Telemetry;
 using PaddleApi.Hosting.Work;
 
 namespace PaddleApi.Hosting.Requests;
@@ -38,10 +39,19 @@ internal static class Gates
                 return;
             }
 
-            using var place = await gate.EnterAsync(context.RequestAborted);
+            using var place = await gate.PlaceAsync(context.RequestAborted);
             if (place.IsTaken) await next(context);
             else await Busy(place).ExecuteAsync(context);
         });
+    }
+
+    /// <summary>Waits for a place, as a step of its own in traces.</summary>
+    internal static async ValueTask<WorkPlace> PlaceAsync(this WorkGate gate, CancellationToken cancellation)
+    {
+        using var step = ServiceTraces.Begin("wait");
+        var place = await gate.EnterAsync(cancellation);
+        step?.SetTag("outcome", place.IsTaken ? "taken" : "refused");
+        return place;
     }
 
     /// <summary>What a refused caller is told.</summary>
@@ -51,8 +61,10 @@ internal static class Gates
     {
         public async ValueTask<object?> InvokeAsync(EndpointFilterInvocationContext context, EndpointFilterDelegate next)
         {
-            using var place = await gate.EnterAsync(context.HttpContext.RequestAborted);
-            return place.IsTaken ? await next(context) : Busy(place);
+            using var place = await gate.PlaceAsync(context.HttpContext.RequestAborted);
+            if (!place.IsTaken) return Busy(place);
+            using var step = ServiceTraces.Begin("work");
+            return await next(context);
         }
     }
 }

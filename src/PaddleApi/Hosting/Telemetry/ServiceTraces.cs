@@ -4,8 +4,8 @@ using OpenTelemetry;
 namespace PaddleApi.Hosting.Telemetry;
 
 /// <summary>
-/// The steps of a request as spans: <c>paddle.read</c>, <c>.validate</c>, <c>.solve</c>, <c>.evaluate</c>, <c>.report</c> and <c>.draw</c>. Without a reader none is
-/// made. They hold names of the contract alone: how a design came out, which file; no design, no measure, no word of a caller.
+/// The steps of a request as spans: <c>paddle.read</c>, <c>.validate</c>, <c>.wait</c> at a gate and <c>.work</c> behind it, <c>.solve</c>,
+/// <c>.evaluate</c>, <c>.report</c> and <c>.draw</c>. Without a reader none is made. They hold names of the contract alone: how a design came out, which file; no design, no measure, no word of a caller.
 /// </summary>
 internal static class ServiceTraces
 {
