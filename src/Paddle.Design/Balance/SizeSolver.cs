@@ -345,9 +345,8 @@ internal sealed class SizeSolver
         Span<double> before = stackalloc double[Groups], after = stackalloc double[Groups];
         before.Clear();
         after.Clear();
-        for (var r = 0; r < problem.RowCount; r++)
+        foreach (var r in problemRow.AsSpan(0, problemRowCount))
         {
-            if (!WithinReach(r)) continue;
             var g = (int)problem.Limits[r].Group;
             var value = problem.Rows[r];
             before[g] = Math.Max(before[g], -value);
