@@ -118,8 +118,8 @@ internal sealed record BalanceCorrection(
             CorrectionZone.Grip => (0.0, places.GripEndMm),
             CorrectionZone.ShaftUpper => (form.Grip.LengthMm * GripProfile.CrestEnd, places.LowerHandMm),
             CorrectionZone.ShaftLower => (places.LowerHandMm, places.ThroatMm),
-            CorrectionZone.BladeUpper => (places.ThroatMm, places.ThroatMm + third),
-            CorrectionZone.BladeMiddle => (places.ThroatMm + third, places.ThroatMm + 2 * third),
+            CorrectionZone.BladeUpperThird => (places.ThroatMm, places.ThroatMm + third),
+            CorrectionZone.BladeMiddleThird => (places.ThroatMm + third, places.ThroatMm + 2 * third),
             _ => (places.ThroatMm + 2 * third, places.OverallMm),
         };
     }
@@ -236,14 +236,14 @@ internal enum CorrectionZone
     /// <summary>The shaft round the lower hand down to the shoulder of the blade.</summary>
     ShaftLower,
     /// <summary>Upper third of the blade.</summary>
-    BladeUpper,
+    BladeUpperThird,
     /// <summary>Middle third of the blade.</summary>
-    BladeMiddle,
+    BladeMiddleThird,
     /// <summary>Lower third of the blade.</summary>
-    BladeLower,
+    BladeLowerThird,
 }
 
-/// <summary>Names and reach of the zones.</summary>
+/// <summary>Reach of the zones.</summary>
 internal static class CorrectionZones
 {
     // Neighbouring thirds of the blade run into each other over this fraction of the blade on both sides of their border.
@@ -251,17 +251,6 @@ internal static class CorrectionZones
 
     /// <summary>All zones from the top down.</summary>
     public static IReadOnlyList<CorrectionZone> All { get; } = Enum.GetValues<CorrectionZone>();
-
-    /// <summary>The contract's name of a zone.</summary>
-    public static string Id(CorrectionZone zone) => zone switch
-    {
-        CorrectionZone.Grip => "grip",
-        CorrectionZone.ShaftUpper => "shaft-upper",
-        CorrectionZone.ShaftLower => "shaft-lower",
-        CorrectionZone.BladeUpper => "blade-upper-third",
-        CorrectionZone.BladeMiddle => "blade-middle-third",
-        _ => "blade-lower-third",
-    };
 
     /// <summary>Share of a zone's thickness figure that applies at a place: 1 in its heart, running out smoothly; all shares at a place of
     /// shaft or blade add up to 1. Theory M22.</summary>
@@ -276,8 +265,8 @@ internal static class CorrectionZones
             CorrectionZone.ShaftLower when blade => 1 - Shoulder(t),
             CorrectionZone.ShaftLower => pattern.LowerShare,
             _ when !blade => 0,
-            CorrectionZone.BladeUpper => Shoulder(t) * (1 - Past(t, 1.0 / 3)),
-            CorrectionZone.BladeMiddle => Past(t, 1.0 / 3) * (1 - Past(t, 2.0 / 3)),
+            CorrectionZone.BladeUpperThird => Shoulder(t) * (1 - Past(t, 1.0 / 3)),
+            CorrectionZone.BladeMiddleThird => Past(t, 1.0 / 3) * (1 - Past(t, 2.0 / 3)),
             _ => Past(t, 2.0 / 3),
         };
     }

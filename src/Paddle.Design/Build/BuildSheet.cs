@@ -154,7 +154,7 @@ internal record BuildSheet(
         var next = i + 1 < figures.Length ? figures[i + 1].BalanceMm.Value - figures[i].BalanceMm.Value : 0;
         return new(
             stage,
-            BuildStages.Id(stage),
+            Names.Of(stage),
             Title(stage, facts.Finish),
             StageAllowance.After(stage, facts.Saw),
             figures[i].MassG,

@@ -30,27 +30,11 @@ public enum BuildStage
     Finished,
 }
 
-/// <summary>Names of the stages.</summary>
+/// <summary>The stages and their titles.</summary>
 internal static class BuildStages
 {
     /// <summary>All stages in the order of the work.</summary>
     public static IReadOnlyList<BuildStage> All { get; } = Enum.GetValues<BuildStage>();
-
-    /// <summary>The contract's name of a stage.</summary>
-    public static string Id(BuildStage stage) => stage switch
-    {
-        BuildStage.Blank => "blank",
-        BuildStage.Sawn => "sawn",
-        BuildStage.EdgeLined => "edge-lined",
-        BuildStage.BladeRoughed => "blade-roughed",
-        BuildStage.BladePlaned => "blade-planed",
-        BuildStage.ShaftEightSided => "shaft-eight-sided",
-        BuildStage.ShaftSixteenSided => "shaft-sixteen-sided",
-        BuildStage.ShaftRounded => "shaft-rounded",
-        BuildStage.GripCut => "grip-cut",
-        BuildStage.Sanded => "sanded",
-        _ => "finished",
-    };
 
     /// <summary>A stage's title for a heading.</summary>
     public static string Title(BuildStage stage) => stage switch

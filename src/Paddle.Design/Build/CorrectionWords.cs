@@ -70,8 +70,8 @@ internal sealed class CorrectionWords(DesignReport report, BuildStage stage, Bal
         CorrectionZone.Grip => "the grip",
         CorrectionZone.ShaftUpper => "the upper shaft",
         CorrectionZone.ShaftLower => "the lower shaft",
-        CorrectionZone.BladeUpper => "the upper third of the blade",
-        CorrectionZone.BladeMiddle => "the middle third of the blade",
+        CorrectionZone.BladeUpperThird => "the upper third of the blade",
+        CorrectionZone.BladeMiddleThird => "the middle third of the blade",
         _ => "the lower third of the blade",
     };
 

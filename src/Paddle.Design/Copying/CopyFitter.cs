@@ -1,7 +1,6 @@
 using MathNet.Numerics.Distributions;
 using MathNet.Numerics.LinearAlgebra;
 using Paddle.Design.Outline;
-using Paddle.Design.Request;
 
 namespace Paddle.Design.Copying;
 
@@ -83,7 +82,7 @@ internal static class CopyFitter
     /// <summary>The blade's family and the grip's style that explain the widths best, then everything. Theory C5.</summary>
     public static CopyFit Find(CopyRequest request, CopyReadings readings, WoodPrior wood, CancellationToken cancellation)
     {
-        var styles = request.Grip?.Style is { } style ? [Names.GripStyles.Find(style)!.Value] : Enum.GetValues<GripStyle>();
+        var styles = request.Grip?.Style is { } style ? [Names.Find<GripStyle>(style)!.Value] : Enum.GetValues<GripStyle>();
         CopyModel Outline(BladeFamily family, GripStyle grip, double departure) => new(request, readings, wood, family, grip, departure, isOutlineOnly: true);
         var ranked = BladeFamilies.All.Select(family => Robust(Outline(family, styles[0], 0), null, cancellation)).OrderByDescending(fit => fit.LogEvidence).Take(Nearest);
         CopyFit? best = null;

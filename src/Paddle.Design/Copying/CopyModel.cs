@@ -41,7 +41,7 @@ internal sealed class CopyModel
     {
         (this.request, Readings, this.wood, this.family, IsOutlineOnly) = (request, readings, wood, family, isOutlineOnly);
         pattern = GripPattern.Of(style);
-        faces = Names.GripFaces.Find(request.Grip?.Faces ?? "") ?? GripFaces.Matching;
+        faces = Names.Find<GripFaces>(request.Grip?.Faces ?? "") ?? GripFaces.Matching;
         finish = DesignRequestReader.FinishOf(request.Finish);
         var caliper = readings.All.First(reading => reading.Station >= 0).Error;
         var grip = request.Grip ?? new();

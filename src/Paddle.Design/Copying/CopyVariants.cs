@@ -1,6 +1,7 @@
 using System.Globalization;
 using Paddle.Design.Balance;
 using Paddle.Design.Fitting;
+using Paddle.Design.Outline;
 using Paddle.Design.Request;
 using Paddle.Design.Solid;
 using Paddle.Design.Units;
@@ -100,7 +101,7 @@ internal static class CopyVariants
     {
         var s = PaddleCopier.SizesInOrder(sizes);
         var grip = copy.Grip!;
-        var faces = Names.GripFaces.Find(grip.Faces!) == Outline.GripFaces.OneSided ? 1 : 2;
+        var faces = Names.Find<GripFaces>(grip.Faces!) == Outline.GripFaces.OneSided ? 1 : 2;
         s[PaddleSizes.UpperWidth] = Math.Min(s[PaddleSizes.UpperWidth], grip.WidthMm!.Value);
         var hollowed = copy with
         {

@@ -57,7 +57,7 @@ public static class PaddleCopier
 
     private static CopyQuality Quality(CopyFit fit) => new(
         Math.Round(fit.ChiSquare, 1), Math.Round(fit.DegreesOfFreedom, 1), Math.Round(100 * fit.Chance, 2), Math.Round(fit.Growth, 3), fit.Model.Family.Id,
-        Names.GripStyles.NameOf(fit.Model.Style));
+        Names.Of(fit.Model.Style));
 
     /// <summary>The request for the paddle found, rounded as a caliper reads and in the order that a spine thins.</summary>
     private static DesignRequest Design(CopyRequest request, CopyFit fit, string species)
@@ -88,10 +88,10 @@ public static class PaddleCopier
             Shaft = new() { BendDegrees = request.BendDegrees },
             Grip = new()
             {
-                Style = Names.GripStyles.NameOf(form.Grip.Style),
+                Style = Names.Of(form.Grip.Style),
                 WidthMm = gripWidth,
                 LengthMm = Within(form.Grip.LengthMm, GripPattern.Of(form.Grip.Style).LengthLimitsMm),
-                Faces = Names.GripFaces.NameOf(form.Grip.Faces),
+                Faces = Names.Of(form.Grip.Faces),
                 HollowDepthMm = Math.Floor(10 * Math.Clamp(form.Grip.HollowDepthMm, 0, Math.Max(0, (sizes[PaddleSizes.Grip] - SizeLimits.LeastGripCoreMm) / form.Grip.HollowedFaces)) + 1e-6) / 10,
             },
             Wood = new()

@@ -1,3 +1,5 @@
+using Paddle.Design.Strength;
+
 namespace Paddle.Design.Fitting;
 
 /// <summary>A length with the band in which it lies for two people in three, mm.</summary>
@@ -73,7 +75,7 @@ public sealed record FittingAdvice(
     ValueBand OverallLengthMm,
     ValueBand HandSpacingMm,
     double FreeboardMm,
-    PaddleDuty Duty,
+    Duty Duty,
     ChosenBlade Blade,
     ShaftSection Shaft,
     GripSize Grip,

@@ -1,3 +1,4 @@
+using Paddle.Design.Strength;
 using Paddle.Design.Units;
 using Paddle.Design.Water;
 
@@ -132,7 +133,7 @@ public sealed record SuggestedDesign(
     GripSize Grip,
     string Species,
     double BodyMassKg,
-    PaddleDuty Duty)
+    Duty Duty)
 {
     /// <summary>Body masses that a design's loads are given for, kg: a lighter child's paddle is made for the least.</summary>
     public static Outline.Range LoadedMassLimitsKg { get; } = new(12, 250);
@@ -166,10 +167,10 @@ internal sealed record SuggestedWood(string Species, double StrengthOverCherry, 
     /// <param name="water">Kind of water: rocks ask for a tough wood whatever the wish.</param>
     /// <param name="lightCarry">Whether weight counts on portages.</param>
     /// <returns>The wood. Source: common practice, no source.</returns>
-    public static SuggestedWood For(PaddleDuty duty, WaterKind water, bool lightCarry)
+    public static SuggestedWood For(Duty duty, WaterKind water, bool lightCarry)
     {
         if (water == WaterKind.FastWater) return Ash;
-        if (duty == PaddleDuty.Touring) return lightCarry ? Spruce : Cherry;
+        if (duty == Duty.Touring) return lightCarry ? Spruce : Cherry;
         return lightCarry ? Cherry : Ash;
     }
 

@@ -1,3 +1,4 @@
+using Paddle.Design.Strength;
 using Paddle.Design.Units;
 
 namespace Paddle.Design.Fitting;
@@ -18,7 +19,7 @@ internal sealed record FittingStory(
     ImmersionAdvice Immersion,
     string FamilyReason,
     BladeInWater InWater,
-    PaddleDuty Duty,
+    Duty Duty,
     SuggestedWood Wood,
     ShaftSection Shaft,
     GripSize Grip,

@@ -1,4 +1,5 @@
 using Paddle.Design.Outline;
+using Paddle.Design.Strength;
 
 namespace Paddle.Design.Fitting;
 
@@ -72,7 +73,7 @@ internal static class ShaftFit
     /// <param name="wood">Wood, for R.</param>
     /// <returns>D, mm.</returns>
     /// <remarks>Source: elementary beam theory; that the trade's shaft suffices is common practice. The design's own strength check has the last word.</remarks>
-    public static double ForStrokesMm(double bodyMassKg, PaddleDuty duty, double freeboardMm, BladeSizes blade, double bladeLengthMm, SuggestedWood wood)
+    public static double ForStrokesMm(double bodyMassKg, Duty duty, double freeboardMm, BladeSizes blade, double bladeLengthMm, SuggestedWood wood)
     {
         var force = EffortArea.MassScale(bodyMassKg / EffortArea.ReferenceBodyMassKg) * Duties.StrengthOverTouring(duty);
         var lever = (freeboardMm + (blade.PressureAt * bladeLengthMm)) / (LengthRules.DefaultFreeboardMm + (TradeBlade.PressureAt * TradeBlade.LengthMm));

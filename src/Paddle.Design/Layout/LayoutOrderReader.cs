@@ -1,5 +1,4 @@
 using Paddle.Design.Build;
-using Paddle.Design.Request;
 using Paddle.Design.Units;
 
 namespace Paddle.Design.Layout;
@@ -34,7 +33,7 @@ internal static class LayoutOrderReader
         TimeSpan.FromMilliseconds(UsualTimeLimitMs), IsByPrice: false);
 
     /// <summary>Units that the answer is written in.</summary>
-    public static DrawingUnits Units(BoardLayoutRequest request) => request.Drawing?.Units is { } units ? Names.Units.Find(units)!.Value : DrawingUnits.Metric;
+    public static DrawingUnits Units(BoardLayoutRequest request) => request.Drawing?.Units is { } units ? Names.Find<DrawingUnits>(units)!.Value : DrawingUnits.Metric;
 
     /// <summary>Reads a board.</summary>
     public static RackBoard Board(RackBoardRequest board, bool isShopping) => new(
@@ -46,7 +45,7 @@ internal static class LayoutOrderReader
 
     private static double GapMm(string? sawName, double? kerfMm, double? clearanceMm)
     {
-        var saw = sawName is { } name ? Names.Saws.Find(name)!.Value : OutlineSaw.BandSaw;
+        var saw = sawName is { } name ? Names.Find<OutlineSaw>(name)!.Value : OutlineSaw.BandSaw;
         var kerf = kerfMm ?? KerfMm(saw);
         return Math.Max(kerf, clearanceMm ?? kerf + 2 * StageAllowance.SawMm(saw));
     }

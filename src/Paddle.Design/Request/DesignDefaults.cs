@@ -53,7 +53,7 @@ internal static class DesignDefaults
         Aims = FillInAims(request.Aims, Duty(request.Loads)),
         Loads = FillInLoads(request.Loads),
         SolvedBefore = request.SolvedBefore,
-        Drawing = new() { Units = request.Drawing?.Units ?? Names.Units.NameOf(DrawingUnits.Metric) },
+        Drawing = new() { Units = request.Drawing?.Units ?? Names.Of(DrawingUnits.Metric) },
     };
 
     /// <summary>The family of a request's blade; null when offsets give the shape or no family has that id.</summary>
@@ -62,11 +62,11 @@ internal static class DesignDefaults
 
     /// <summary>The pattern of a request's grip; the default's when no style has that name.</summary>
     internal static GripPattern Pattern(DesignRequest request) =>
-        GripPattern.Of(Names.GripStyles.Find(request.Grip?.Style ?? GripStyle) ?? default);
+        GripPattern.Of(Names.Find<GripStyle>(request.Grip?.Style ?? GripStyle) ?? default);
 
     /// <summary>The step of a request's sizes, mm; the default's when no units have that name.</summary>
     internal static double LatticeMm(DesignRequest request) =>
-        PaddleSpecification.LatticeOf(Names.Units.Find(request.Drawing?.Units ?? "") ?? DrawingUnits.Metric);
+        PaddleSpecification.LatticeOf(Names.Find<DrawingUnits>(request.Drawing?.Units ?? "") ?? DrawingUnits.Metric);
 
     /// <summary>Depth of the hollows of a request's grip, mm; left out, the style's own, or as deep as a thin board or grip leaves wood for.</summary>
     internal static double HollowDepthMm(DesignRequest request) => request.Grip?.HollowDepthMm is { } given
@@ -76,7 +76,7 @@ internal static class DesignDefaults
     /// <summary>Deepest hollow of a request's grip, mm, that leaves wood enough between the faces.</summary>
     internal static double DeepestHollowMm(DesignRequest request)
     {
-        var faces = Names.GripFaces.Find(request.Grip?.Faces ?? "") == GripFaces.OneSided ? 1 : 2;
+        var faces = Names.Find<GripFaces>(request.Grip?.Faces ?? "") == GripFaces.OneSided ? 1 : 2;
         return (GripThicknessMm(request) - SizeLimits.LeastGripCoreMm) / faces;
     }
 
@@ -117,7 +117,7 @@ internal static class DesignDefaults
             Style = grip.Style ?? GripStyle,
             WidthMm = grip.WidthMm ?? pattern.WidthMm,
             LengthMm = grip.LengthMm ?? pattern.LengthMm,
-            Faces = grip.Faces ?? Names.GripFaces.NameOf(GripFaces.Matching),
+            Faces = grip.Faces ?? Names.Of(GripFaces.Matching),
             HollowDepthMm = HollowDepthMm(request),
         };
     }
@@ -131,7 +131,7 @@ internal static class DesignDefaults
 
     private static ConstructionRequest FillInConstruction(DesignRequest request)
     {
-        if (!IsLaminated(request)) return new() { Kind = Names.Constructions.NameOf(ConstructionKind.OnePiece) };
+        if (!IsLaminated(request)) return new() { Kind = Names.Of(ConstructionKind.OnePiece) };
         var given = request.Construction!;
         return given with
         {
@@ -142,7 +142,7 @@ internal static class DesignDefaults
     }
 
     /// <summary>Whether a request asks for a paddle glued up of strips.</summary>
-    internal static bool IsLaminated(DesignRequest request) => request.Construction?.Kind == Names.Constructions.NameOf(ConstructionKind.Laminated);
+    internal static bool IsLaminated(DesignRequest request) => request.Construction?.Kind == Names.Of(ConstructionKind.Laminated);
 
     private static AimsRequest FillInAims(AimsRequest? aims, Duty duty) => (aims ?? new()) with
     {
@@ -155,24 +155,24 @@ internal static class DesignDefaults
     internal static FinishRequest FillInFinish(FinishRequest? given)
     {
         var usual = FinishChoice.Usual;
-        var blade = given?.Blade ?? Names.Finishes.NameOf(usual.Blade);
-        var shaft = given?.Shaft ?? Names.Finishes.NameOf(usual.Shaft);
+        var blade = given?.Blade ?? Names.Of(usual.Blade);
+        var shaft = given?.Shaft ?? Names.Of(usual.Shaft);
         return new()
         {
             Blade = blade,
-            BladeCoats = given?.BladeCoats ?? FinishChoice.UsualCoats(Names.Finishes.Find(blade)!.Value),
+            BladeCoats = given?.BladeCoats ?? FinishChoice.UsualCoats(Names.Find<SurfaceFinish>(blade)!.Value),
             Shaft = shaft,
-            ShaftCoats = given?.ShaftCoats ?? FinishChoice.UsualCoats(Names.Finishes.Find(shaft)!.Value),
-            TipReinforcement = given?.TipReinforcement ?? Names.TipFacings.NameOf(TipFacing.None),
+            ShaftCoats = given?.ShaftCoats ?? FinishChoice.UsualCoats(Names.Find<SurfaceFinish>(shaft)!.Value),
+            TipReinforcement = given?.TipReinforcement ?? Names.Of(TipFacing.None),
         };
     }
 
-    private static Duty Duty(LoadsRequest? loads) => Names.Duties.Find(loads?.Duty ?? DutyRule.All[0].Id) ?? default;
+    private static Duty Duty(LoadsRequest? loads) => Names.Find<Duty>(loads?.Duty ?? "") ?? default;
 
     // The forces follow in FillInForces: what water gives in a brace depends on the blade.
     private static LoadsRequest FillInLoads(LoadsRequest? given) => (given ?? new()) with
     {
-        Duty = Names.Duties.NameOf(Duty(given)),
+        Duty = Names.Of(Duty(given)),
         BodyMassKg = given?.BodyMassKg ?? Loads.UnknownBodyMassKg,
     };
 

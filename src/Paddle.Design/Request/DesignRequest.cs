@@ -150,6 +150,15 @@ public sealed record WoodRequest
     public string? Treatment { get; init; }
 }
 
+/// <summary>How a paddle is put together.</summary>
+internal enum ConstructionKind
+{
+    /// <summary>From one piece of wood.</summary>
+    OnePiece,
+    /// <summary>Glued up of strips side by side across the width.</summary>
+    Laminated,
+}
+
 /// <summary>How the paddle is put together.</summary>
 public sealed record ConstructionRequest
 {
@@ -204,6 +213,15 @@ public sealed record StripRequest
     /// <summary>Width across the paddle, mm; the middle strip's is its full width, the outermost may be wider than needed. Required.</summary>
     [Bound(3, BladeRequest.MostWidthMm, "mm", "A thinner strip is veneer, a wider one than the widest blade there is not")]
     public double? WidthMm { get; init; }
+}
+
+/// <summary>What is laid over the tip.</summary>
+internal enum TipFacing
+{
+    /// <summary>Nothing.</summary>
+    None,
+    /// <summary>Glass cloth on both faces.</summary>
+    GlassCloth,
 }
 
 /// <summary>What the surfaces are finished with.</summary>

@@ -23,7 +23,7 @@ internal static class DesignRequestReader
         var form = new PaddleForm(lengths.Places, Grip(filled.Grip!), Blade(filled.Blade!), filled.Shaft!.BendDegrees!.Value);
         var bladeAreaMm2 = form.BladeAreaMm2();
         filled = DesignDefaults.FillInForces(filled, bladeAreaMm2);
-        var units = Names.Units.Find(filled.Drawing!.Units!)!.Value;
+        var units = Names.Find<DrawingUnits>(filled.Drawing!.Units!)!.Value;
         var asked = new PaddleSpecification(form, PinnedSizes.Of(filled.Sizes()), Wood(filled.Wood!), Loads(filled, bladeAreaMm2), Aims(filled.Aims!))
         {
             Finish = Finish(filled.Finish!),
@@ -72,7 +72,7 @@ internal static class DesignRequestReader
     }
 
     private static GripShape Grip(GripRequest grip) => new(
-        Names.GripStyles.Find(grip.Style!)!.Value, grip.WidthMm!.Value, grip.LengthMm!.Value, Names.GripFaces.Find(grip.Faces!)!.Value,
+        Names.Find<GripStyle>(grip.Style!)!.Value, grip.WidthMm!.Value, grip.LengthMm!.Value, Names.Find<GripFaces>(grip.Faces!)!.Value,
         grip.HollowDepthMm!.Value);
 
     private static BladeShape Blade(BladeRequest blade)
@@ -97,18 +97,18 @@ internal static class DesignRequestReader
         wood.MeasuredModulusMPa);
 
     private static Loads Loads(DesignRequest filled, double bladeAreaMm2) => Paddle.Design.Strength.Loads.For(
-        Names.Duties.Find(filled.Loads!.Duty!)!.Value, filled.Loads.BodyMassKg!.Value, bladeAreaMm2,
+        Names.Find<Duty>(filled.Loads!.Duty!)!.Value, filled.Loads.BodyMassKg!.Value, bladeAreaMm2,
         filled.Aims!.MinimumSafetyFactor!.Value, DesignDefaults.Forces(filled.Loads));
 
     /// <summary>The finish that a request means.</summary>
     internal static FinishChoice FinishOf(FinishRequest? given) => Finish(DesignDefaults.FillInFinish(given));
 
     private static FinishChoice Finish(FinishRequest finish) => new(
-        Names.Finishes.Find(finish.Blade!)!.Value, finish.BladeCoats!.Value, Names.Finishes.Find(finish.Shaft!)!.Value,
-        finish.ShaftCoats!.Value, Names.TipFacings.Find(finish.TipReinforcement!) == TipFacing.GlassCloth);
+        Names.Find<SurfaceFinish>(finish.Blade!)!.Value, finish.BladeCoats!.Value, Names.Find<SurfaceFinish>(finish.Shaft!)!.Value,
+        finish.ShaftCoats!.Value, Names.Find<TipFacing>(finish.TipReinforcement!) == TipFacing.GlassCloth);
 
     private static Aims Aims(AimsRequest aims) => new(
-        Names.BalanceAims.Find(aims.BalanceAt!)!.Value, aims.BalanceToleranceMm!.Value, aims.MinimumSafetyFactor!.Value,
+        Names.Find<BalanceAim>(aims.BalanceAt!)!.Value, aims.BalanceToleranceMm!.Value, aims.MinimumSafetyFactor!.Value,
         aims.BenchFlexMm!.Min, aims.BenchFlexMm.Max, aims.MaximumMassG);
 }
 
@@ -117,7 +117,7 @@ internal static class DesignRequestReader
 internal sealed record ResolvedDesign(DesignRequest Request, PaddleSpecification Specification)
 {
     /// <summary>System of measure on drawings.</summary>
-    public DrawingUnits Units => Names.Units.Find(Request.Drawing!.Units!)!.Value;
+    public DrawingUnits Units => Names.Find<DrawingUnits>(Request.Drawing!.Units!)!.Value;
 
     /// <summary>The request with all nine sizes pinned: it evaluates to the same paddle without solving.</summary>
     public DesignRequest Pin(PaddleSizes sizes) => Request.Pin(sizes) with { SolvedBefore = Specification.Free.Bits };

@@ -1,5 +1,4 @@
 using Paddle.Design.Fitting;
-using Paddle.Design.Strength;
 using Paddle.Design.Units;
 
 namespace Paddle.Design.Request;
@@ -25,16 +24,13 @@ internal static class SuggestedRequest
             },
             Grip = new()
             {
-                Style = Names.GripStyles.NameOf(design.Grip.Style),
+                Style = Names.Of(design.Grip.Style),
                 WidthMm = design.Grip.WidthMm,
                 LengthMm = design.Grip.LengthMm,
-                Faces = Names.GripFaces.NameOf(design.Grip.Faces),
+                Faces = Names.Of(design.Grip.Faces),
             },
             Wood = new() { Species = design.Species },
-            Loads = new() { Duty = DutyName(design.Duty), BodyMassKg = Math.Round(design.BodyMassKg, 1) },
-            Drawing = design.Units == DrawingUnits.Metric ? null : new() { Units = Names.Units.NameOf(design.Units) },
+            Loads = new() { Duty = Names.Of(design.Duty), BodyMassKg = Math.Round(design.BodyMassKg, 1) },
+            Drawing = design.Units == DrawingUnits.Metric ? null : new() { Units = Names.Of(design.Units) },
         };
-
-    /// <summary>A fitting's duty by the name of the design's: fitting comes before strength in the order of the work and has duties of its own.</summary>
-    public static string DutyName(PaddleDuty duty) => Names.Duties.NameOf(Enum.Parse<Duty>(duty.ToString()));
 }

@@ -12,7 +12,6 @@ public enum Duty
 }
 
 /// <summary>What a duty asks: forces by body mass m (kg), speed in a brace, repetition, and the least factors. Theory L1–L4 and L17.</summary>
-/// <param name="Id">Name in the contract.</param>
 /// <param name="TouringN">Peak of the stroke that is repeated for the paddle's life, N per kg^⅔.</param>
 /// <param name="HardN">Peak of the hardest stroke, N per kg^⅔.</param>
 /// <param name="FatigueShare">Share of static strength that the repeated stroke may use.</param>
@@ -23,7 +22,7 @@ public enum Duty
 /// <remarks>Forces: Ho, Smith and O'Meara 2009, J Sports Sci 27:37-47 (abstract), elite and sub-elite single-blade paddlers. The factors
 /// are calibrated so that shafts carved for generations pass and thinner ones do not; they are not validated by breaking paddles.</remarks>
 internal sealed record DutyRule(
-    Duty Duty, string Id, double TouringN, double HardN, double FatigueShare, double BraceSpeedMS, double LeastFactor,
+    Duty Duty, double TouringN, double HardN, double FatigueShare, double BraceSpeedMS, double LeastFactor,
     string TouringSource, string HardSource)
 {
     /// <summary>What the least factors rest on, to be said wherever they are printed.</summary>
@@ -39,9 +38,9 @@ internal sealed record DutyRule(
 
     public static IReadOnlyList<DutyRule> All { get; } =
     [
-        new(Duty.Touring, "touring", 5.0, 14.0, 0.40, 2.5, 1.3, EasyStroke, "14.0 N per kg^(2/3): sub-elite mean peak + 1 SD, " + Ho),
-        new(Duty.Expedition, "expedition", 5.0, 16.3, 0.40, 3.0, 1.5, EasyStroke, "16.3 N per kg^(2/3): elite mean peak, " + Ho),
-        new(Duty.Racing, "racing", 7.9, 21.1, 0.33, 3.0, 1.3,
+        new(Duty.Touring, 5.0, 14.0, 0.40, 2.5, 1.3, EasyStroke, "14.0 N per kg^(2/3): sub-elite mean peak + 1 SD, " + Ho),
+        new(Duty.Expedition, 5.0, 16.3, 0.40, 3.0, 1.5, EasyStroke, "16.3 N per kg^(2/3): elite mean peak, " + Ho),
+        new(Duty.Racing, 7.9, 21.1, 0.33, 3.0, 1.3,
             "7.9 N per kg^(2/3): an elite paddler's mean force, " + Ho + ", taken as the peak of a training stroke (assumption); 0.33 of static "
             + "strength for ten million strokes: EN 1995-2 annex A, from memory",
             "21.1 N per kg^(2/3): elite mean peak + 1 SD, " + Ho),

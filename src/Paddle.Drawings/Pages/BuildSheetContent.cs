@@ -152,7 +152,7 @@ internal static class BuildSheetContent
         var (units, sawn, done) = (sheet.Units, sheet.Stages[(int)BuildStage.Sawn], sheet.Stages[(int)BuildStage.Sanded]);
         return new(
             $"Half breadth from the centre line, then thickness on it after each stage, {DrawnLength.UnitName(units)}",
-            ["No.", "From top", "Mark", "Half, sawn", "Half, done", .. Thinned.Select(stage => BuildStages.Id(stage).Replace('-', ' '))],
+            ["No.", "From top", "Mark", "Half, sawn", "Half, done", .. Thinned.Select(stage => Names.Of(stage).Replace('-', ' '))],
             [
                 .. done.Stations.Select((station, i) => (string[])
                 [

@@ -4,8 +4,9 @@ using PaddleApi.Contracts;
 using PaddleApi.Contracts.Blades;
 using PaddleApi.Hosting;
 using PaddleApi.Hosting.Caching;
-using PaddleApi.Hosting.OpenApi;
+using PaddleApi.Hosting.Describing;
 using PaddleApi.Hosting.Problems;
+using PaddleApi.Hosting.Requests;
 using PaddleApi.Validation;
 
 namespace PaddleApi.Endpoints;

@@ -3,8 +3,8 @@ using Microsoft.AspNetCore.Http.HttpResults;
 using PaddleApi.Contracts;
 using PaddleApi.Contracts.Health;
 using PaddleApi.Hosting;
+using PaddleApi.Hosting.Describing;
 using PaddleApi.Hosting.Health;
-using PaddleApi.Hosting.OpenApi;
 using PaddleApi.Hosting.Problems;
 
 namespace PaddleApi.Endpoints;

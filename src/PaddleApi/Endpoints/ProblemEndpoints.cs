@@ -2,8 +2,9 @@ using Microsoft.AspNetCore.Http.HttpResults;
 using PaddleApi.Contracts.Problems;
 using PaddleApi.Hosting;
 using PaddleApi.Hosting.Caching;
-using PaddleApi.Hosting.OpenApi;
+using PaddleApi.Hosting.Describing;
 using PaddleApi.Hosting.Problems;
+using PaddleApi.Hosting.Requests;
 
 namespace PaddleApi.Endpoints;
 

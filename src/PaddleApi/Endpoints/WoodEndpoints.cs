@@ -3,8 +3,9 @@ using Paddle.Design.Wood;
 using PaddleApi.Contracts.Woods;
 using PaddleApi.Hosting;
 using PaddleApi.Hosting.Caching;
-using PaddleApi.Hosting.OpenApi;
+using PaddleApi.Hosting.Describing;
 using PaddleApi.Hosting.Problems;
+using PaddleApi.Hosting.Requests;
 using PaddleApi.Validation;
 
 namespace PaddleApi.Endpoints;

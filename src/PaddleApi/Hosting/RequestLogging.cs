@@ -1,5 +1,4 @@
 using Microsoft.AspNetCore.Diagnostics;
-using PaddleApi.Hosting.Problems;
 using Serilog;
 using Serilog.Core;
 using Serilog.Events;

@@ -1,5 +1,5 @@
-using System.Text.Json;
 using FluentValidation.Results;
+using Paddle.Design;
 using PaddleApi.Contracts.Problems;
 
 namespace PaddleApi.Validation;
@@ -15,7 +15,7 @@ internal static class FaultValue
         double number => double.IsFinite(number) ? number : null,
         int or bool => value,
         string text => Shorten(text),
-        Enum name => JsonNamingPolicy.KebabCaseLower.ConvertName(name.ToString()),
+        Enum name => Names.Spell(name.ToString()),
         _ => null,
     };
 

@@ -105,7 +105,7 @@ public class BalanceCorrectionTests
         var solid = StageSolid.Of(fine, Sheet.Blank, BuildStage.BladeRoughed, OutlineSaw.BandSaw);
 
         // The blade's lower third 0.5 mm thick: weighed, balanced and calipered.
-        var shares = solid.Nodes.Select(node => CorrectionZones.Share(CorrectionZone.BladeLower, node.Pattern)).ToArray();
+        var shares = solid.Nodes.Select(node => CorrectionZones.Share(CorrectionZone.BladeLowerThird, node.Pattern)).ToArray();
         double mass = 0, first = 0;
         for (var i = 0; i < shares.Length; i++)
         {
@@ -118,10 +118,10 @@ public class BalanceCorrectionTests
         var readings = stage.Stations.Select(station => new ThicknessReading(
             station.XMm,
             station.ThicknessMm + 0.5 * CorrectionZones.Share(
-                CorrectionZone.BladeLower, StageEstimate.PatternAt(report.Specification.Form, station.XMm)))).ToArray();
+                CorrectionZone.BladeLowerThird, StageEstimate.PatternAt(report.Specification.Form, station.XMm)))).ToArray();
         var calipered = BalanceCorrection.Solve(report, new(BuildStage.BladeRoughed, mass, first / mass, readings));
         var blind = BalanceCorrection.Solve(report, new(BuildStage.BladeRoughed, mass, first / mass));
-        Assert.Equal(0.5, Believed(calipered).Explanation.ThicknessErrorsMm[(int)CorrectionZone.BladeLower], 0.1);
+        Assert.Equal(0.5, Believed(calipered).Explanation.ThicknessErrorsMm[(int)CorrectionZone.BladeLowerThird], 0.1);
         Assert.True(Math.Abs(Believed(calipered).Explanation.EndToEndPercent) < Math.Abs(Believed(blind).Explanation.EndToEndPercent));
         Assert.Equal(report.Specification.Wood.DensityKgM3, Believed(calipered).Explanation.DensityKgM3, 3.0);
     }

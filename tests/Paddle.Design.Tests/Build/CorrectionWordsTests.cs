@@ -55,8 +55,8 @@ public class CorrectionWordsTests
     {
         Removal[] cuts =
         [
-            new(CorrectionZone.Grip, 3.2, 0.4, 0, 95.4), new(CorrectionZone.BladeUpper, 7.1, 0.26, 973, 1190),
-            new(CorrectionZone.BladeLower, 5.5, 0.5, 1406.5, 1623),
+            new(CorrectionZone.Grip, 3.2, 0.4, 0, 95.4), new(CorrectionZone.BladeUpperThird, 7.1, 0.26, 973, 1190),
+            new(CorrectionZone.BladeLowerThird, 5.5, 0.5, 1406.5, 1623),
         ];
         var words = Words(Cutting(cuts));
         Assert.Equal(
@@ -167,7 +167,7 @@ public class CorrectionWordsTests
     [Fact]
     public void How_to_cut_depends_on_the_stage_and_the_depth()
     {
-        Removal shallow = new(CorrectionZone.BladeLower, 4, 0.3, 1400, 1600), deep = shallow with { ThicknessMm = 0.305 };
+        Removal shallow = new(CorrectionZone.BladeLowerThird, 4, 0.3, 1400, 1600), deep = shallow with { ThicknessMm = 0.305 };
         CodedNote through = new("cut-through-finish", "The finish comes off with it: scrape, balance, and put the finish on again there."),
             passes = new("cut-in-passes", "Scrape it off in light passes and balance between them: what is off stays off."),
             steps = new("cut-in-two-steps", "Scrape off two thirds of it, balance again, then take the rest: what is off stays off."),
@@ -216,7 +216,7 @@ public class CorrectionWordsTests
                     "Leave part of the allowance on the lower third of the blade: wood not yet taken off needs no putting back."),
             ],
             Words(OutOfReach(-15, tip: 16), stage: BuildStage.GripCut).Advice);
-        var partly = OutOfReach(20) with { Status = CorrectionStatus.Cut, Removals = [new(CorrectionZone.BladeLower, 4, 0.3, 1400, 1600)] };
+        var partly = OutOfReach(20) with { Status = CorrectionStatus.Cut, Removals = [new(CorrectionZone.BladeLowerThird, 4, 0.3, 1400, 1600)] };
         var advice = Words(partly, stage: BuildStage.BladePlaned).Advice;
         Assert.Contains(new("short-of-aim", "With all that the limits let off it still balances 20 mm towards the tip from the aim: only wood put back would reach it. The choices:"), advice);
         Assert.Equal("Leave part of the allowance on grip and upper shaft: wood not yet taken off needs no putting back.", advice[^1].Text);

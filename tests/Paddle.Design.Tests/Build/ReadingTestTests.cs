@@ -254,10 +254,10 @@ public class ReadingTestTests
             of, stage, fine,
             new(BuildStage.BladePlaned, 1000, 800, [new(steep - 1, 10), new(steep, 10), new(steep + 1, 10)], EarlierRemovals: taken), OutlineSaw.BandSaw);
         static double Left(double with, double without) => Math.Sqrt(with * with - without * without);
-        const int Lower = StageEstimate.FirstZone + (int)CorrectionZone.BladeLower;
+        const int Lower = StageEstimate.FirstZone + (int)CorrectionZone.BladeLowerThird;
 
         // A cut of 2 mm by hand is 2 mm to 15 %: common practice, no source.
-        var (untouched, cut) = (Model(report), Model(report, new EarlierRemoval(CorrectionZone.BladeLower, 1.2), new EarlierRemoval(CorrectionZone.BladeLower, 0.8)));
+        var (untouched, cut) = (Model(report), Model(report, new EarlierRemoval(CorrectionZone.BladeLowerThird, 1.2), new EarlierRemoval(CorrectionZone.BladeLowerThird, 0.8)));
         Assert.Equal(-2.0, cut.Mean[Lower], 1e-12);
         Assert.Equal(0.3, Left(cut.Deviation[Lower], untouched.Deviation[Lower]), 1e-9);
 

@@ -1,6 +1,5 @@
 using System.Text.Json;
 using Paddle.Design.Copying;
-using Paddle.Design.Request;
 using Paddle.Design.Solid;
 using Paddle.Design.Tests.House;
 using Xunit.Abstractions;
@@ -120,7 +119,7 @@ public class CopyRecoveryTests(ITestOutputHelper output)
         var found = new CopyFit[count];
         Parallel.For(0, count, n =>
         {
-            var request = CopySamples.Read(truth, new(300 + n)) with { Grip = new() { Style = Names.GripStyles.NameOf(truth.Specification.Form.Grip.Style) } };
+            var request = CopySamples.Read(truth, new(300 + n)) with { Grip = new() { Style = Names.Of(truth.Specification.Form.Grip.Style) } };
             found[n] = CopyFitter.Find(request, CopyReadings.Of(request), WoodPrior.Of(request.Species), default);
         });
         foreach (var k in (int[])[.. Enumerable.Range(CopyModel.Sizes, PaddleSizes.Count), CopyModel.Density, CopyModel.Modulus, CopyModel.Throat])

@@ -27,7 +27,7 @@ internal static class CopySamples
             Blade = blade,
             Grip = new()
             {
-                Style = Names.GripStyles.NameOf(pattern.Style),
+                Style = Names.Of(pattern.Style),
                 WidthMm = Math.Round(pattern.WidthMm + Between(-6, 6)),
                 LengthMm = Math.Round(pattern.LengthMm + Between(-8, 8)),
             },

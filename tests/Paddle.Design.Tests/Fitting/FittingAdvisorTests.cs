@@ -1,4 +1,5 @@
 using Paddle.Design.Fitting;
+using Paddle.Design.Strength;
 
 namespace Paddle.Design.Tests.Fitting;
 
@@ -128,7 +129,7 @@ public class FittingAdvisorTests
         Assert.InRange(a.OverallLengthMm.Value, 1500, 1620);
         Assert.InRange(a.Blade.AreaMm2 / 100, 600, 750);
         Assert.Equal("ottertail", a.Design.BladeFamily);
-        Assert.Equal(PaddleDuty.Touring, a.Duty);
+        Assert.Equal(Duty.Touring, a.Duty);
         Assert.InRange(a.Shaft.EquivalentDiameterMm, 27, 30.5);
         Assert.Equal("beavertail", Advice(new FittingRequest(new PaddlerMeasurements(StatureMm: 1780, BodyMassKg: 75), new SeatPlan(Place: SeatPlace.Bow))).Design.BladeFamily);
     }
@@ -152,7 +153,7 @@ public class FittingAdvisorTests
 
         // And one who goes hard races nobody.
         var hard = Advice(new FittingRequest(new PaddlerMeasurements(StatureMm: 1350, BodyMassKg: 30), Outing: new OutingPlan(Effort: Effort.Hard)));
-        Assert.Equal(PaddleDuty.Touring, hard.Duty);
+        Assert.Equal(Duty.Touring, hard.Duty);
         Assert.DoesNotContain(hard.Reasons, r => r.Contains("rac", StringComparison.Ordinal) && !r.Contains("or a race", StringComparison.Ordinal));
     }
 
@@ -161,19 +162,19 @@ public class FittingAdvisorTests
     {
         var a = Advice(new FittingRequest(
             new PaddlerMeasurements(StatureMm: 1900, BodyMassKg: 110), new SeatPlan(Posture.Kneeling), new WaterPlan(WaterKind.River, 450), new OutingPlan(StrokesPerMinute: 65)));
-        Assert.Equal((0, PaddleDuty.Expedition, "white-ash"), (a.Design.BendDegrees, a.Duty, a.Design.Species));
+        Assert.Equal((0, Duty.Expedition, "white-ash"), (a.Design.BendDegrees, a.Duty, a.Design.Species));
         Assert.DoesNotContain(a.Reasons, r => r.Contains("seated stroke", StringComparison.Ordinal));
         Assert.True(a.Shaft.EquivalentDiameterMm > 30);
     }
 
     [Theory]
-    [InlineData(null, WaterKind.DeepLake, PaddleDuty.Touring)]
-    [InlineData(OutingPurpose.Day, WaterKind.Shallow, PaddleDuty.Touring)]
-    [InlineData(OutingPurpose.Day, WaterKind.River, PaddleDuty.Expedition)]
-    [InlineData(null, WaterKind.FastWater, PaddleDuty.Expedition)]
-    [InlineData(OutingPurpose.Trip, WaterKind.DeepLake, PaddleDuty.Expedition)]
-    [InlineData(OutingPurpose.Race, WaterKind.River, PaddleDuty.Racing)]
-    public void The_duty_follows_the_outing(OutingPurpose? purpose, WaterKind water, PaddleDuty duty)
+    [InlineData(null, WaterKind.DeepLake, Duty.Touring)]
+    [InlineData(OutingPurpose.Day, WaterKind.Shallow, Duty.Touring)]
+    [InlineData(OutingPurpose.Day, WaterKind.River, Duty.Expedition)]
+    [InlineData(null, WaterKind.FastWater, Duty.Expedition)]
+    [InlineData(OutingPurpose.Trip, WaterKind.DeepLake, Duty.Expedition)]
+    [InlineData(OutingPurpose.Race, WaterKind.River, Duty.Racing)]
+    public void The_duty_follows_the_outing(OutingPurpose? purpose, WaterKind water, Duty duty)
     {
         var a = Advice(new FittingRequest(new PaddlerMeasurements(StatureMm: 1756), Water: new WaterPlan(water), Outing: new OutingPlan(Effort: Effort.Hard, Purpose: purpose)));
         Assert.Equal((duty, duty), (a.Duty, a.Design.Duty));

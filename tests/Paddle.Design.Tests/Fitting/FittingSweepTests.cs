@@ -1,6 +1,7 @@
 using System.Text.RegularExpressions;
 using Paddle.Design.Fitting;
 using Paddle.Design.Outline;
+using Paddle.Design.Strength;
 using Paddle.Design.Units;
 
 namespace Paddle.Design.Tests.Fitting;
@@ -74,7 +75,7 @@ public sealed partial class FittingSweepTests
         var mass = a.Water.Demand.BodyMassKg;
         if (request.Paddler.BodyMassKg is { } given) Assert.Equal(given, mass);
         else Assert.Equal(BodyMass.FromStatureKg(PersonInFull.Of(request.Paddler).StatureMm), mass);
-        if (request.Outing?.Purpose != OutingPurpose.Race) Assert.NotEqual(PaddleDuty.Racing, a.Duty);
+        if (request.Outing?.Purpose != OutingPurpose.Race) Assert.NotEqual(Duty.Racing, a.Duty);
 
         AssertSentences(Sentences(a));
         AssertUnits(a, FittingAdvisor.Advise(request with { Units = DrawingUnits.Inch }).Advice!);

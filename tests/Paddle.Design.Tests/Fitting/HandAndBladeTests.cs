@@ -1,5 +1,6 @@
 using Paddle.Design.Fitting;
 using Paddle.Design.Outline;
+using Paddle.Design.Strength;
 using Paddle.Design.Water;
 
 namespace Paddle.Design.Tests.Fitting;
@@ -37,21 +38,21 @@ public class HandAndBladeTests
     public void A_softwood_shaft_is_thicker_by_about_what_the_trade_takes()
     {
         var ottertail = BladeChoice.Family("ottertail");
-        var hard = ShaftFit.ForStrokesMm(75, PaddleDuty.Touring, 38, ottertail, 620, SuggestedWood.Cherry);
-        var soft = ShaftFit.ForStrokesMm(75, PaddleDuty.Touring, 38, ottertail, 620, SuggestedWood.Spruce);
+        var hard = ShaftFit.ForStrokesMm(75, Duty.Touring, 38, ottertail, 620, SuggestedWood.Cherry);
+        var soft = ShaftFit.ForStrokesMm(75, Duty.Touring, 38, ottertail, 620, SuggestedWood.Spruce);
         Assert.Equal(28.6, hard, 1e-9);
         Assert.InRange(soft / hard, 1.05, 31.8 / 28.6);
     }
 
     // Stress is moment over D³: the same under every duty, blade and mass.
     [Theory]
-    [InlineData(50, PaddleDuty.Touring, "beavertail", 568)]
-    [InlineData(110, PaddleDuty.Expedition, "sugar-island", 611)]
-    [InlineData(75, PaddleDuty.Racing, "teardrop", 470)]
-    public void The_shaft_for_the_strokes_bears_the_same_stress(double massKg, PaddleDuty duty, string family, double bladeMm)
+    [InlineData(50, Duty.Touring, "beavertail", 568)]
+    [InlineData(110, Duty.Expedition, "sugar-island", 611)]
+    [InlineData(75, Duty.Racing, "teardrop", 470)]
+    public void The_shaft_for_the_strokes_bears_the_same_stress(double massKg, Duty duty, string family, double bladeMm)
     {
         // Peak over m^(2/3) and factor: 14.0 and 1.3, 16.3 and 1.5, 21.1 and 1.3 (Ho, Smith and O'Meara 2009; factors the service's own).
-        var (peak, factor) = duty switch { PaddleDuty.Touring => (14.0, 1.3), PaddleDuty.Expedition => (16.3, 1.5), _ => (21.1, 1.3) };
+        var (peak, factor) = duty switch { Duty.Touring => (14.0, 1.3), Duty.Expedition => (16.3, 1.5), _ => (21.1, 1.3) };
         var (blade, ottertail) = (BladeChoice.Family(family), BladeChoice.Family("ottertail"));
         var moment = peak * factor * Math.Pow(massKg, 2.0 / 3) * (41 + (blade.PressureAt * bladeMm));
         var trade = 14.0 * 1.3 * Math.Pow(75, 2.0 / 3) * (38 + (ottertail.PressureAt * 620));

@@ -5,9 +5,9 @@ namespace Paddle.Design.Tests.House;
 /// <summary>Holds the shape of the house: arrows run one way, every cited equation exists, the image is built as CI builds.</summary>
 public partial class HouseTests
 {
-    // The order in which a step may use the ones before it. Fitting names places along the paddle with Outline's records.
+    // The order in which a step may use the ones before it. Fitting names places along the paddle with Outline's records and asks for the strength of a duty.
     private static readonly string[] Steps =
-        ["Units", "Water", "Outline", "Fitting", "Solid", "Finishing", "Wood", "Boards", "Strength", "Stroke", "Balance", "Laminating", "Checks", "Build", "Request", "Layout", "Comparison", "Uncertainty", "Copying"];
+        ["Units", "Water", "Outline", "Solid", "Finishing", "Wood", "Boards", "Strength", "Fitting", "Stroke", "Balance", "Laminating", "Checks", "Build", "Request", "Layout", "Comparison", "Uncertainty", "Copying"];
 
     public static TheoryData<string> StepNames => [.. Steps];
 
@@ -35,6 +35,28 @@ public partial class HouseTests
             Assert.Empty(later.Where(name => Regex.IsMatch(text, $@"(?:PaddleApi\.|[ (<]){name}\.[A-Z]")).Select(name => $"{Path.GetFileName(file)} uses {name}"));
         }
     }
+
+    // Within them as well; what lies in no folder of its own serves all.
+    public static TheoryData<string, string[]> Orders => new()
+    {
+        { "Hosting", ["Work", "Telemetry", "Json", "Problems", "Describing", "Caching", "Requests", "Browsers", "Callers", "Health", "Batches", "OpenApi"] },
+        { "Endpoints", ["Designs/Files", "Designs", "Fittings", "Boards", "Builds", "Checks", "Comparisons", "Copies", "TradeOffs", "Uncertainties", "Page", "Batches"] },
+    };
+
+    [Theory]
+    [MemberData(nameof(Orders))]
+    public void Within_a_folder_of_the_service_arrows_run_one_way(string folder, string[] order)
+    {
+        var root = Path.Combine(Repository.Root, "src/PaddleApi", folder);
+        Assert.Empty(Directory.EnumerateDirectories(root).Select(Path.GetFileName).Except(order));
+        var files = order.SelectMany((part, at) => Directory.EnumerateFiles(Path.Combine(root, part), "*.cs").Select(file => (File: file, At: at)));
+        Assert.All(files, one => Assert.Empty(
+            Used(File.ReadAllText(one.File), $"PaddleApi.{folder}.").Where(used => Array.IndexOf(order, used.Replace('.', '/')) > one.At)
+                .Select(used => $"{Path.GetFileName(one.File)} uses {used}")));
+    }
+
+    private static IEnumerable<string> Used(string text, string within) =>
+        Regex.Matches(text, $@"^using {Regex.Escape(within)}([\w.]+);", RegexOptions.Multiline).Select(match => match.Groups[1].Value);
 
     [Fact]
     public void Every_folder_of_the_computation_is_a_step_in_the_order()

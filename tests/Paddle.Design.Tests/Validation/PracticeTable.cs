@@ -57,7 +57,7 @@ internal static class PracticeTable
             HandSpacingMm = handSpacingMm,
             Blade = new() { Family = family.Id },
             Wood = new() { Species = wood },
-            Loads = new() { Duty = DutyRule.Of(duty).Id },
+            Loads = new() { Duty = Names.Of(duty) },
         };
         return PaddleDesigner.Design(request.Complete().Specification with { Pinned = pinned ?? new() });
     }

@@ -5,6 +5,7 @@ using System.Text;
 using System.Text.Json;
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
+using Paddle.Design;
 using Paddle.Design.Build;
 using PaddleApi.Endpoints.Builds;
 using PaddleApi.Tests.Contract;
@@ -25,7 +26,7 @@ public sealed class BuildHttpTests(ApiFixture api)
         var (build, design) = (await Good(Address), await Good(Design));
 
         var stages = build.GetProperty("stages").EnumerateArray().ToList();
-        Assert.Equal(BuildStages.All.Select(BuildStages.Id), stages.Select(stage => stage.GetProperty("id").GetString()));
+        Assert.Equal(BuildStages.All.Select(stage => Names.Of(stage)), stages.Select(stage => stage.GetProperty("id").GetString()));
         var (wood, mass) = (stages.SkipLast(1).Select(stage => Band(stage, "massG").Value).ToList(), design.GetProperty("mass"));
         Assert.All(wood.Zip(wood.Skip(1)), pair => Assert.True(pair.Second < pair.First, $"{pair.Second} g after {pair.First} g"));
         Assert.Equal("sanded", stages[^2].GetProperty("id").GetString());

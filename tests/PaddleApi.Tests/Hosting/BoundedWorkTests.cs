@@ -3,7 +3,7 @@ using System.Text.Json;
 using PaddleApi.Contracts.Builds;
 using PaddleApi.Contracts.Problems;
 using PaddleApi.Hosting.Json;
-using PaddleApi.Hosting.Problems;
+using PaddleApi.Hosting.Requests;
 using PaddleApi.Validation.Builds;
 
 namespace PaddleApi.Tests.Hosting;

@@ -1,5 +1,5 @@
 using Paddle.Design.Fitting;
-using PaddleApi.Hosting.Problems;
+using PaddleApi.Hosting.Requests;
 using PaddleApi.Validation;
 
 namespace PaddleApi.Tests.Hosting;

@@ -4,7 +4,7 @@ using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using PaddleApi.Contracts.Designs;
-using PaddleApi.Hosting.Json;
+using PaddleApi.Hosting.Requests;
 using PaddleApi.Tests.Contract;
 
 namespace PaddleApi.Tests.Http;

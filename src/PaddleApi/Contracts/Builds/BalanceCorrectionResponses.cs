@@ -19,11 +19,11 @@ internal static class BalanceCorrectionResponses
         return new(
             EngineVersion.Text,
             designCode,
-            BuildStages.Id(stage),
+            Names.Of(stage),
             correction.Status,
             words.Summary,
             [.. words.Doubts.Select((note, i) => Doubt(note, correction.Doubt!.Readings.ElementAtOrDefault(i)))],
-            correction.Doubt?.FitsStage is { } other ? BuildStages.Id(other) : null,
+            correction.Doubt?.FitsStage is { } other ? Names.Of(other) : null,
             outlook?.Explanation.DensityKgM3,
             outlook is null ? null : Explanation(outlook.Explanation, words.Explanation!),
             correction.AimMm,
@@ -31,7 +31,7 @@ internal static class BalanceCorrectionResponses
             outlook?.Finished,
             [
                 .. correction.Removals.Select(cut => new CorrectionRemoval(
-                    CorrectionZones.Id(cut.Zone), cut.MassG, cut.ThicknessMm, cut.PerFaceMm, words.How(cut))),
+                    Names.Of(cut.Zone), cut.MassG, cut.ThicknessMm, cut.PerFaceMm, words.How(cut))),
             ],
             outlook?.Corrected,
             outlook?.Achievable,
@@ -64,6 +64,6 @@ internal static class BalanceCorrectionResponses
         explanation.EndToEndPercent,
         explanation.UnevenNeeded,
         explanation.UnexplainedMm,
-        [.. CorrectionZones.All.Select((zone, i) => new ZoneThickness(CorrectionZones.Id(zone), explanation.ThicknessErrorsMm[i]))],
+        [.. CorrectionZones.All.Select((zone, i) => new ZoneThickness(Names.Of(zone), explanation.ThicknessErrorsMm[i]))],
         words.Text);
 }

@@ -1,3 +1,4 @@
+using Paddle.Design;
 using Paddle.Design.Fitting;
 using Paddle.Design.Request;
 using Paddle.Design.Units;
@@ -26,7 +27,7 @@ internal static class FittingReader
     }
 
     /// <summary>The units asked for; metric where none are, or none of that name.</summary>
-    internal static DrawingUnits Units(DrawingRequest? drawing) => Names.Units.Find(drawing?.Units ?? "") ?? DrawingUnits.Metric;
+    internal static DrawingUnits Units(DrawingRequest? drawing) => Names.Find<DrawingUnits>(drawing?.Units ?? "") ?? DrawingUnits.Metric;
 
     private static PaddlerMeasurements Paddler(PaddlerRequest paddler) => new(
         paddler.HandSpacingMm,

@@ -1,3 +1,4 @@
+using Paddle.Design;
 using Paddle.Design.Fitting;
 using Paddle.Design.Request;
 
@@ -17,7 +18,7 @@ internal static class FittingResponses
             advice.OverallLengthMm,
             advice.HandSpacingMm,
             advice.FreeboardMm,
-            SuggestedRequest.DutyName(advice.Duty),
+            Names.Of(advice.Duty),
             Blade(advice),
             new(
                 advice.Shaft.WidthMm, advice.Shaft.ThicknessMm, advice.Shaft.EquivalentDiameterMm, advice.Shaft.LowMm, advice.Shaft.HighMm),
@@ -41,7 +42,7 @@ internal static class FittingResponses
         Area(advice.Blade.WantedAreaMm2));
 
     private static FittedGrip Grip(GripSize grip) => new(
-        Names.GripStyles.NameOf(grip.Style), grip.WidthMm, grip.LengthMm, Names.GripFaces.NameOf(grip.Faces), grip.TopHandMm, grip.Reason);
+        Names.Of(grip.Style), grip.WidthMm, grip.LengthMm, Names.Of(grip.Faces), grip.TopHandMm, grip.Reason);
 
     private static FittedStroke Stroke(BladeInWater water) => new(
         Math.Round(water.Demand.BodyMassKg, 1),

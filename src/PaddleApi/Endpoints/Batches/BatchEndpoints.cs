@@ -5,12 +5,11 @@ using PaddleApi.Contracts.Designs;
 using PaddleApi.Contracts.Fittings;
 using PaddleApi.Endpoints.Designs;
 using PaddleApi.Endpoints.Fittings;
-using PaddleApi.Hosting;
 using PaddleApi.Hosting.Batches;
 using PaddleApi.Hosting.Callers;
-using PaddleApi.Hosting.Json;
-using PaddleApi.Hosting.OpenApi;
+using PaddleApi.Hosting.Describing;
 using PaddleApi.Hosting.Problems;
+using PaddleApi.Hosting.Requests;
 
 namespace PaddleApi.Endpoints.Batches;
 

@@ -4,9 +4,9 @@ using PaddleApi.Contracts.Designs;
 using PaddleApi.Endpoints.Designs;
 using PaddleApi.Hosting;
 using PaddleApi.Hosting.Callers;
-using PaddleApi.Hosting.OpenApi;
+using PaddleApi.Hosting.Describing;
 using PaddleApi.Hosting.Problems;
-using PaddleApi.Hosting.Work;
+using PaddleApi.Hosting.Requests;
 using PaddleApi.Validation.Boards;
 
 namespace PaddleApi.Endpoints.Boards;

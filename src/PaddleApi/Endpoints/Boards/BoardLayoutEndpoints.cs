@@ -8,9 +8,9 @@ using PaddleApi.Contracts.Problems;
 using PaddleApi.Endpoints.Designs;
 using PaddleApi.Hosting;
 using PaddleApi.Hosting.Callers;
-using PaddleApi.Hosting.OpenApi;
+using PaddleApi.Hosting.Describing;
 using PaddleApi.Hosting.Problems;
-using PaddleApi.Hosting.Work;
+using PaddleApi.Hosting.Requests;
 using PaddleApi.Validation;
 
 namespace PaddleApi.Endpoints.Boards;
@@ -55,7 +55,7 @@ internal static class BoardLayoutEndpoints
 
     private static IResult Answer(BoardLayoutRequest request, bool isShopping, HttpContext context)
     {
-        var wanted = MediaTypes.Choose(context, Offered);
+        var wanted = Negotiation.Choose(context, Offered);
         var unpriced = isShopping ? request.Boards!.Select((board, k) => (board, k)).Where(one => one.board.PriceEach is null).ToList() : [];
         if (unpriced.Count > 0)
         {

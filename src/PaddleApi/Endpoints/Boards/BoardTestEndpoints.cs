@@ -2,8 +2,8 @@ using Microsoft.AspNetCore.Http.HttpResults;
 using PaddleApi.Contracts.Boards;
 using PaddleApi.Hosting;
 using PaddleApi.Hosting.Callers;
-using PaddleApi.Hosting.OpenApi;
-using PaddleApi.Hosting.Problems;
+using PaddleApi.Hosting.Describing;
+using PaddleApi.Hosting.Requests;
 
 namespace PaddleApi.Endpoints.Boards;
 

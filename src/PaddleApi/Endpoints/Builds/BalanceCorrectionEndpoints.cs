@@ -8,9 +8,9 @@ using PaddleApi.Endpoints.Designs.Files;
 using PaddleApi.Hosting;
 using PaddleApi.Hosting.Caching;
 using PaddleApi.Hosting.Callers;
-using PaddleApi.Hosting.OpenApi;
+using PaddleApi.Hosting.Describing;
 using PaddleApi.Hosting.Problems;
-using PaddleApi.Hosting.Work;
+using PaddleApi.Hosting.Requests;
 using PaddleApi.Validation;
 
 namespace PaddleApi.Endpoints.Builds;
@@ -51,7 +51,7 @@ internal static class BalanceCorrectionEndpoints
         var (solved, problem) = Solve(request);
         if (problem is not null) return problem;
         var (design, correction, stage) = solved!;
-        return MediaTypes.BestOf(context.Request, Offered) == MediaTypes.Svg
+        return Negotiation.BestOf(context.Request, Offered) == MediaTypes.Svg
             ? TypedResults.Text(
                 CorrectionSvg.Write(design.Report, correction, stage, DesignFileQuery.Default(design.Resolved.Request, design.Code)), MediaTypes.Svg, Encoding.UTF8)
             : TypedResults.Ok(ToResponse(solved));

@@ -1,23 +1,21 @@
 using System.Security.Cryptography;
 using System.Text;
 using FluentValidation.Results;
+using Paddle.Design;
 using Paddle.Design.Build;
 using Paddle.Design.Layout;
-using Paddle.Design.Request;
+using Paddle.Drawings;
 using Paddle.Drawings.Files;
 using Paddle.Drawings.Pages;
 using PaddleApi.Contracts.Builds;
-using PaddleApi.Contracts.Designs;
 using PaddleApi.Endpoints.Designs;
 using PaddleApi.Endpoints.Designs.Files;
 using PaddleApi.Hosting;
 using PaddleApi.Hosting.Browsers;
 using PaddleApi.Hosting.Caching;
-using PaddleApi.Hosting.Json;
-using PaddleApi.Hosting.OpenApi;
+using PaddleApi.Hosting.Describing;
 using PaddleApi.Hosting.Problems;
 using PaddleApi.Hosting.Requests;
-using PaddleApi.Hosting.Work;
 using PaddleApi.Validation.Builds;
 
 namespace PaddleApi.Endpoints.Builds;
@@ -31,6 +29,7 @@ internal static class BuildEndpoints
     private const string ServiceSummary = "The same paddle used in damp air; the stages and the shaft's lines are left out";
     private const int ExampleStep = 10;
 
+    private static readonly PaperSize[] DeskPaper = [PaperSize.A4, PaperSize.Letter];
     private static readonly BuildChoicesValidator Rules = new();
     private static readonly BoardSizesValidator BoardRules = new();
     private static readonly ServiceClimateValidator ClimateRules = new();
@@ -76,7 +75,7 @@ internal static class BuildEndpoints
         group.MapMethods("/{designCode}/" + DesignAddresses.BuildSheetPdf, Routes.Reading, Pdf)
             .Describe("getBuildSheetPdf", "The build sheet as a PDF", "The words and drawings of the page, laid out for A4 or Letter on six pages at most, with text to mark and search.")
             .SheetOf()
-            .Query(DesignFileQuery.Paper, "Paper to print on; a4 when left out.", "letter", PaperNames.Desk.Names)
+            .Query(DesignFileQuery.Paper, "Paper to print on; a4 when left out.", "letter", [.. DeskPaper.Select(Names.Of)])
             .Offers(PdfFile)
             .WithMetadata(new DownloadMark())
             .Produces<string>(StatusCodes.Status200OK, PdfFile)
@@ -91,7 +90,7 @@ internal static class BuildEndpoints
         .Query<BoardSizes>(
             nameof(BoardSizes.BoardLengthMm), "Length of the maker's own board, mm, to have the paddle chalked on it, as often as it holds it; with boardWidthMm.", "1830")
         .Query<BoardSizes>(nameof(BoardSizes.BoardWidthMm), "Width of that board, mm; with boardLengthMm.", "260")
-        .Query(BuildQuery.Saw, "The saw that cuts the outline; left out, the first.", "band-saw", Names.Saws.Names)
+        .Query(BuildQuery.Saw, "The saw that cuts the outline; left out, the first.", "band-saw", Names.All<OutlineSaw>())
         .Refuses(ProblemKinds.InvalidValues)
         .Refuses(ProblemKinds.Busy);
 
@@ -111,9 +110,9 @@ internal static class BuildEndpoints
     private static IResult Pdf(string designCode, HttpContext context)
     {
         var (query, values) = (BuildQuery.Read(context.Request.Query), new QueryValues(context.Request.Query));
-        var paper = values.Choice(DesignFileQuery.Paper, PaperNames.Desk) ?? default;
+        var paper = values.Choice(DesignFileQuery.Paper, DeskPaper) ?? default;
         return Fetch(
-            designCode, query with { Faults = [.. query.Faults, .. values.Faults] }, context, $"{PdfFile} {PaperNames.Desk.NameOf(paper)}",
+            designCode, query with { Faults = [.. query.Faults, .. values.Faults] }, context, $"{PdfFile} {Names.Of(paper)}",
             (design, sheet, plan, _) => DesignFileResult.Make(
                 new BuildSheetPdf(sheet, plan), design.Report, DesignFileQuery.Default(design.Resolved.Request, design.Code) with { Paper = paper }, context.RequestAborted));
     }

@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text.Json;
+using Paddle.Design;
 using Paddle.Design.Build;
-using Paddle.Design.Request;
 using PaddleApi.Contracts.Builds;
 using PaddleApi.Contracts.Problems;
 using PaddleApi.Hosting.Requests;
@@ -32,7 +32,7 @@ internal sealed record BuildQuery(BuildChoices Choices, BoardSizes Board, Servic
         var choices = new BuildChoices
         {
             BoardThicknessMm = values.Number(Name(nameof(BuildChoices.BoardThicknessMm))),
-            Saw = values.Choice(Saw, Names.Saws) is { } saw ? Names.Saws.NameOf(saw) : null,
+            Saw = values.Choice<OutlineSaw>(Saw) is { } saw ? Names.Of(saw) : null,
         };
         var board = new BoardSizes
         {
@@ -54,7 +54,7 @@ internal sealed record BuildQuery(BuildChoices Choices, BoardSizes Board, Servic
         yield return Pair(nameof(BuildChoices.BoardThicknessMm), Text(Choices.BoardThicknessMm));
         yield return Pair(nameof(BoardSizes.BoardLengthMm), Text(Board.BoardLengthMm));
         yield return Pair(nameof(BoardSizes.BoardWidthMm), Text(Board.BoardWidthMm));
-        yield return new(Saw, asked.Saw == usual.Saw ? null : Names.Saws.NameOf(asked.Saw));
+        yield return new(Saw, asked.Saw == usual.Saw ? null : Names.Of(asked.Saw));
     }
 
     private IEnumerable<KeyValuePair<string, string?>> OfClimate()

@@ -1,7 +1,6 @@
 using Paddle.Design;
 using Paddle.Design.Build;
 using Paddle.Design.Layout;
-using Paddle.Design.Request;
 using PaddleApi.Contracts.Builds;
 using PaddleApi.Contracts.Problems;
 using PaddleApi.Validation;
@@ -21,7 +20,7 @@ internal static class BuildReading
         return choices is null ? usual : usual with
         {
             BoardThicknessMm = choices.BoardThicknessMm,
-            Saw = choices.Saw is { } saw ? Names.Saws.Find(saw)!.Value : usual.Saw,
+            Saw = choices.Saw is { } saw ? Names.Find<OutlineSaw>(saw)!.Value : usual.Saw,
         };
     }
 
@@ -44,7 +43,7 @@ internal static class BuildReading
     internal static BalanceReading Reading(BalanceCorrectionRequest request)
     {
         var reading = new BalanceReading(
-            BuildNames.Stages.Find(request.Stage!)!.Value,
+            Names.Find<BuildStage>(request.Stage!)!.Value,
             request.MassG!.Value,
             request.BalanceMm!.Value,
             [.. (request.Readings ?? []).Select(one => new ThicknessReading(one.XMm!.Value, one.ThicknessMm!.Value))]);
@@ -57,7 +56,7 @@ internal static class BuildReading
             EarlierRemovals =
             [
                 .. (request.EarlierRemovals ?? []).Select(
-                    cut => new EarlierRemoval(BuildNames.Zones.Find(cut.Zone!)!.Value, cut.ThicknessMm!.Value)),
+                    cut => new EarlierRemoval(Names.Find<CorrectionZone>(cut.Zone!)!.Value, cut.ThicknessMm!.Value)),
             ],
             MeasuredAgain = request.MeasuredAgain ?? reading.MeasuredAgain,
         };

@@ -5,9 +5,8 @@ using PaddleApi.Contracts.Checks;
 using PaddleApi.Endpoints.Designs;
 using PaddleApi.Hosting;
 using PaddleApi.Hosting.Callers;
-using PaddleApi.Hosting.OpenApi;
-using PaddleApi.Hosting.Problems;
-using PaddleApi.Hosting.Work;
+using PaddleApi.Hosting.Describing;
+using PaddleApi.Hosting.Requests;
 
 namespace PaddleApi.Endpoints.Checks;
 
@@ -43,7 +42,7 @@ internal static class DesignCheckEndpoints
 
     private static IResult Check(DesignCheckRequest request, HttpContext context)
     {
-        var wanted = MediaTypes.Choose(context, Offered);
+        var wanted = Negotiation.Choose(context, Offered);
         var (designs, faults) = GivenDesigns.Make(request.Cases!, "/cases", context.RequestAborted);
         if (faults.Count > 0) return Validated.Refusal(faults);
         var outcome = Outcome(request, designs);

@@ -10,9 +10,9 @@ using PaddleApi.Endpoints.Designs;
 using PaddleApi.Hosting;
 using PaddleApi.Hosting.Caching;
 using PaddleApi.Hosting.Callers;
-using PaddleApi.Hosting.OpenApi;
+using PaddleApi.Hosting.Describing;
 using PaddleApi.Hosting.Problems;
-using PaddleApi.Hosting.Work;
+using PaddleApi.Hosting.Requests;
 using PaddleApi.Validation.Comparisons;
 
 namespace PaddleApi.Endpoints.Comparisons;
@@ -79,7 +79,7 @@ internal static class ComparisonEndpoints
 
     private static IResult Compare(ComparisonRequest request, HttpContext context)
     {
-        var wanted = MediaTypes.Choose(context, Offered);
+        var wanted = Negotiation.Choose(context, Offered);
         var (designs, faults) = GivenDesigns.Make(request.Designs!, "/designs", context.RequestAborted);
         if (faults.Count > 0) return Validated.Refusal(faults);
         var ids = Names(designs, [.. request.Designs!.Select(one => one.Id)]);

@@ -7,11 +7,10 @@ using PaddleApi.Endpoints.Designs.Files;
 using PaddleApi.Hosting;
 using PaddleApi.Hosting.Caching;
 using PaddleApi.Hosting.Callers;
-using PaddleApi.Hosting.Json;
-using PaddleApi.Hosting.OpenApi;
+using PaddleApi.Hosting.Describing;
 using PaddleApi.Hosting.Problems;
+using PaddleApi.Hosting.Requests;
 using PaddleApi.Hosting.Telemetry;
-using PaddleApi.Hosting.Work;
 
 namespace PaddleApi.Endpoints.Designs;
 
@@ -77,7 +76,7 @@ internal static class DesignEndpoints
 
     private static IResult Create(DesignRequest request, HttpContext context)
     {
-        var wanted = MediaTypes.Choose(context, Offered);
+        var wanted = Negotiation.Choose(context, Offered);
         var (fields, refusal) = FieldSelection.Of<DesignResponse>(context.Request);
         if (refusal is not null) return refusal;
         var begun = Stopwatch.GetTimestamp();

@@ -5,6 +5,7 @@ using PaddleApi.Contracts.Designs;
 using PaddleApi.Hosting.Caching;
 using PaddleApi.Hosting.Json;
 using PaddleApi.Hosting.Problems;
+using PaddleApi.Hosting.Requests;
 using PaddleApi.Hosting.Telemetry;
 using PaddleApi.Validation.Designs;
 

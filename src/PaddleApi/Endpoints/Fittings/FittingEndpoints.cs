@@ -2,10 +2,8 @@ using Paddle.Design;
 using PaddleApi.Contracts.Fittings;
 using PaddleApi.Hosting;
 using PaddleApi.Hosting.Callers;
-using PaddleApi.Hosting.Json;
-using PaddleApi.Hosting.OpenApi;
-using PaddleApi.Hosting.Problems;
-using PaddleApi.Hosting.Work;
+using PaddleApi.Hosting.Describing;
+using PaddleApi.Hosting.Requests;
 
 namespace PaddleApi.Endpoints.Fittings;
 

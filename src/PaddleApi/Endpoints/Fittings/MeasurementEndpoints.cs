@@ -4,7 +4,8 @@ using PaddleApi.Contracts;
 using PaddleApi.Contracts.Fittings;
 using PaddleApi.Hosting;
 using PaddleApi.Hosting.Caching;
-using PaddleApi.Hosting.OpenApi;
+using PaddleApi.Hosting.Describing;
+using PaddleApi.Hosting.Requests;
 
 namespace PaddleApi.Endpoints.Fittings;
 

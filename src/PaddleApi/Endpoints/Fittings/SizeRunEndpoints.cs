@@ -1,17 +1,16 @@
 using System.Text;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.Extensions.Options;
+using Paddle.Design;
 using Paddle.Design.Fitting;
-using Paddle.Design.Request;
 using Paddle.Design.Units;
 using Paddle.Drawings;
 using PaddleApi.Contracts;
 using PaddleApi.Contracts.SizeRuns;
 using PaddleApi.Hosting;
 using PaddleApi.Hosting.Callers;
-using PaddleApi.Hosting.OpenApi;
-using PaddleApi.Hosting.Problems;
-using PaddleApi.Hosting.Work;
+using PaddleApi.Hosting.Describing;
+using PaddleApi.Hosting.Requests;
 using PaddleApi.Validation;
 
 namespace PaddleApi.Endpoints.Fittings;
@@ -47,7 +46,7 @@ internal static class SizeRunEndpoints
 
     private static IResult Choose(Contracts.SizeRuns.SizeRunRequest request, HttpContext context)
     {
-        var wanted = MediaTypes.Choose(context, Offered);
+        var wanted = Negotiation.Choose(context, Offered);
         var outcome = Advise(request, context.RequestAborted);
         if (outcome.Advice is not { } advice)
         {
@@ -65,6 +64,6 @@ internal static class SizeRunEndpoints
 
     private static DrawingContext Drawing(Contracts.SizeRuns.SizeRunRequest request) => new(
         string.IsNullOrWhiteSpace(request.Label) ? Unnamed : request.Label,
-        request.Drawing?.Units is { } units ? Names.Units.Find(units)!.Value : DrawingUnits.Metric,
+        request.Drawing?.Units is { } units ? Names.Find<DrawingUnits>(units)!.Value : DrawingUnits.Metric,
         EngineVersion.Text);
 }

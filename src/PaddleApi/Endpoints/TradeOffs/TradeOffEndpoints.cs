@@ -6,9 +6,8 @@ using PaddleApi.Contracts.Numbers;
 using PaddleApi.Contracts.TradeOffs;
 using PaddleApi.Hosting;
 using PaddleApi.Hosting.Callers;
-using PaddleApi.Hosting.OpenApi;
-using PaddleApi.Hosting.Problems;
-using PaddleApi.Hosting.Work;
+using PaddleApi.Hosting.Describing;
+using PaddleApi.Hosting.Requests;
 
 namespace PaddleApi.Endpoints.TradeOffs;
 
@@ -39,7 +38,7 @@ internal static class TradeOffEndpoints
 
     private static IResult Answer(TradeOffRequest request, HttpContext context)
     {
-        var wanted = MediaTypes.Choose(context, Offered);
+        var wanted = Negotiation.Choose(context, Offered);
         var (answer, faults) = TradeOffStudy.Of(request, context.RequestAborted);
         if (answer is null) return Validated.Refusal(faults);
         return wanted == MediaTypes.Svg

@@ -3,9 +3,9 @@ using PaddleApi.Contracts.Uncertainties;
 using PaddleApi.Endpoints.Designs;
 using PaddleApi.Hosting;
 using PaddleApi.Hosting.Callers;
-using PaddleApi.Hosting.OpenApi;
+using PaddleApi.Hosting.Describing;
 using PaddleApi.Hosting.Problems;
-using PaddleApi.Hosting.Work;
+using PaddleApi.Hosting.Requests;
 using PaddleApi.Validation.Designs;
 
 namespace PaddleApi.Endpoints.Uncertainties;

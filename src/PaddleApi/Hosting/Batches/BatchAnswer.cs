@@ -6,6 +6,7 @@ using FluentValidation;
 using Microsoft.Extensions.Options;
 using PaddleApi.Hosting.Json;
 using PaddleApi.Hosting.Problems;
+using PaddleApi.Hosting.Requests;
 using PaddleApi.Hosting.Work;
 
 namespace PaddleApi.Hosting.Batches;

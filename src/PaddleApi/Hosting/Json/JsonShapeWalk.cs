@@ -1,5 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
+using Paddle.Design;
 using Paddle.Design.Fitting;
 using PaddleApi.Contracts.Problems;
 using PaddleApi.Validation;
@@ -151,11 +152,11 @@ internal sealed class JsonShapeWalk(JsonSerializerOptions options)
     {
         if (value.ValueKind == JsonValueKind.String && (type.IsEnum || type == typeof(string)) && TextOf(value) is null)
         {
-            Note(pointer, NoText, allowed: type.IsEnum ? ExactEnumConverter.NamesOf(type) : null);
+            Note(pointer, NoText, allowed: type.IsEnum ? Names.All(type) : null);
         }
         else if (type.IsEnum)
         {
-            var names = ExactEnumConverter.NamesOf(type);
+            var names = Names.All(type);
             if (value.ValueKind != JsonValueKind.String || !names.Contains(TextOf(value)!, StringComparer.Ordinal))
             {
                 Note(pointer, "One of the allowed names is expected.", Shown(value), names);

@@ -7,6 +7,7 @@ using PaddleApi.Hosting.Batches;
 using PaddleApi.Hosting.Browsers;
 using PaddleApi.Hosting.Caching;
 using PaddleApi.Hosting.Callers;
+using PaddleApi.Hosting.Describing;
 using PaddleApi.Hosting.Json;
 using PaddleApi.Hosting.Problems;
 using Swashbuckle.AspNetCore.SwaggerGen;

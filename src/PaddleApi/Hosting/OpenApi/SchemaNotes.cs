@@ -8,7 +8,6 @@ using Paddle.Design;
 using Paddle.Drawings;
 using PaddleApi.Contracts.Designs;
 using PaddleApi.Contracts.Numbers;
-using PaddleApi.Hosting.Json;
 using Swashbuckle.AspNetCore.SwaggerGen;
 
 namespace PaddleApi.Hosting.OpenApi;
@@ -41,7 +40,7 @@ internal sealed partial class SchemaNotes(ValidatorRules rules) : ISchemaFilter
         if (context.Type.IsEnum && context.MemberInfo is null)
         {
             own.Description = $"{Breaks().Replace(own.Description ?? "", " ")}\n\n{string.Join('\n', Enum.GetNames(context.Type)
-                .Select(name => $"- `{ExactEnumConverter.NameOf(name)}`: {XmlSummaries.OfField(context.Type, name)}"))}";
+                .Select(name => $"- `{Names.Spell(name)}`: {XmlSummaries.OfField(context.Type, name)}"))}";
         }
         else if (own.Description is { } text)
         {

@@ -27,6 +27,9 @@ internal sealed record ProblemResult(
     /// <inheritdoc/>
     public int? StatusCode => Status ?? Kind.Status;
 
+    // Only of broken rules are the places those of the contract; elsewhere they may be the caller's own words.
+    private string? Place => Kind == ProblemKinds.InvalidValues ? Errors?.Keys.FirstOrDefault() : null;
+
     /// <summary>The problem as it is written.</summary>
     /// <param name="instance">Path of the request.</param>
     public Problem ToProblem(string instance, string requestId) => new(Kind.Type, Kind.Title, StatusCode!.Value, Detail, instance, requestId, Errors);
@@ -34,7 +37,7 @@ internal sealed record ProblemResult(
     /// <inheritdoc/>
     public async Task ExecuteAsync(HttpContext httpContext)
     {
-        httpContext.RequestServices.GetService<ServiceMeters>()?.Refused(this);
+        httpContext.RequestServices.GetService<ServiceMeters>()?.Refused(Kind.Type[ProblemKinds.Root.Length..], Place);
         var response = httpContext.Response;
         response.StatusCode = StatusCode!.Value;
         response.Headers.CacheControl = "no-store";

@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using Paddle.Design;
 using Paddle.Design.Fitting;
-using Paddle.Design.Request;
 using PaddleApi.Contracts.Problems;
 using PaddleApi.Validation;
 
@@ -32,13 +32,14 @@ internal sealed partial class QueryValues(IQueryCollection query)
     /// <summary>A text; null where none is given.</summary>
     public string? Text(string name) => One(name, null);
 
-    /// <summary>One of a few names; null where none is given or it is none of them.</summary>
-    public T? Choice<T>(string name, NameTable<T> names)
+    /// <summary>One of the names of an enumeration; null where none is given or it is none of them.</summary>
+    /// <param name="of">Those of the enumeration that are taken; all of them when left out.</param>
+    public T? Choice<T>(string name, IReadOnlyList<T>? of = null)
         where T : struct, Enum
     {
-        string[] allowed = [.. names.Names];
+        var allowed = of is null ? Names.All<T>() : [.. of.Select(Names.Of)];
         if (One(name, allowed) is not { } text) return null;
-        if (names.Find(text) is { } choice) return choice;
+        if (allowed.Contains(text)) return Names.Find<T>(text);
         faults.Add(($"?{name}", new($"This is one of {string.Join(", ", allowed)}.", FaultValue.Show(text), Allowed: allowed)));
         return null;
     }

@@ -1,6 +1,5 @@
 using System.Diagnostics.Metrics;
 using System.Text.RegularExpressions;
-using PaddleApi.Hosting.Problems;
 using PaddleApi.Hosting.Work;
 
 namespace PaddleApi.Hosting.Telemetry;
@@ -42,15 +41,12 @@ internal sealed partial class ServiceMeters
     public void Held() => held.Add(1);
 
     /// <summary>Counts a refusal.</summary>
-    internal void Refused(ProblemResult problem)
+    /// <param name="place">Where a value breaks a rule of the contract, as a JSON Pointer; null where it could hold a caller's own words.</param>
+    public void Refused(string kind, string? place)
     {
-        var kind = new KeyValuePair<string, object?>("kind", problem.Kind.Type[ProblemKinds.Root.Length..]);
-
-        // Only here are the places those of the contract; elsewhere they may be the caller's own words.
-        if (problem.Kind == ProblemKinds.InvalidValues && problem.Errors is { Count: > 0 } errors)
-            refusals.Add(1, kind, new("place", Index().Replace(errors.Keys.First(), "/#")));
-        else
-            refusals.Add(1, kind);
+        var kindTag = new KeyValuePair<string, object?>("kind", kind);
+        if (place is null) refusals.Add(1, kindTag);
+        else refusals.Add(1, kindTag, new("place", Index().Replace(place, "/#")));
     }
 
     private static Measurement<T> Measured<T>(T value, string gate)

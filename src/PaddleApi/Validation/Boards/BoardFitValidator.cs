@@ -1,4 +1,6 @@
 using FluentValidation;
+using Paddle.Design;
+using Paddle.Design.Build;
 using Paddle.Design.Fitting;
 using Paddle.Design.Laminating;
 using Paddle.Design.Layout;
@@ -20,7 +22,7 @@ internal sealed class BoardFitValidator : BoundedValidator<BoardFitRequest>
         RuleFor(r => r.Board).Needed("A board is required.");
         RuleFor(r => r.Board!).SetValidator(new RackBoardValidator());
         RuleFor(r => r.Design).Needed("A design is required: the paddle wished for.");
-        RuleFor(r => r.Saw).OneOf([.. Names.Saws.Names], "Saws that are known here.");
+        RuleFor(r => r.Saw).OneOf(Names.All<OutlineSaw>(), "Saws that are known here.");
         RuleFor(r => r).Custom((request, context) =>
         {
             if (request is not { Board: { } board, Design: { } design }) return;

@@ -1,7 +1,9 @@
 using FluentValidation;
+using Paddle.Design;
+using Paddle.Design.Build;
 using Paddle.Design.Fitting;
 using Paddle.Design.Layout;
-using Paddle.Design.Request;
+using Paddle.Design.Units;
 using Paddle.Design.Wood;
 using PaddleApi.Contracts.Designs;
 using PaddleApi.Contracts.Problems;
@@ -23,7 +25,7 @@ internal sealed class BoardLayoutValidator : BoundedValidator<BoardLayoutRequest
         RuleFor(r => r.Paddles).EngineRequired().NotEmpty().Saying("At least one paddle is required.").AtMost(MostKinds, "paddles", $"Up to {MostKinds} kinds of paddle are laid out at once ({Own}).");
         RuleForEach(r => r.Boards).SetValidator(new RackBoardValidator()).When(r => r.Boards?.Count <= MostKinds);
         RuleForEach(r => r.Paddles).SetValidator(new WantedRules()).When(r => r.Paddles?.Count <= MostKinds);
-        RuleFor(r => r.Saw).OneOf([.. Names.Saws.Names], "Saws that are known here.");
+        RuleFor(r => r.Saw).OneOf(Names.All<OutlineSaw>(), "Saws that are known here.");
         RuleFor(r => r.Drawing!).SetValidator(new LayoutDrawingRules());
         RuleFor(r => r).Custom((request, context) =>
         {
@@ -56,7 +58,7 @@ internal sealed class LayoutDrawingRules : AbstractValidator<LayoutDrawingReques
     /// <summary>States the rules.</summary>
     public LayoutDrawingRules()
     {
-        RuleFor(d => d.Units).OneOf([.. Names.Units.Names], "Drawings are lettered in one of these.");
+        RuleFor(d => d.Units).OneOf(Names.All<DrawingUnits>(), "Drawings are lettered in one of these.");
         RuleFor(d => d.Scale).OneOf(["true", "fit"], "True scale to chalk from, or to fit a page.");
     }
 }

@@ -1,4 +1,6 @@
 using FluentValidation;
+using Paddle.Design;
+using Paddle.Design.Build;
 using PaddleApi.Contracts.Builds;
 using PaddleApi.Contracts.Designs;
 
@@ -17,7 +19,7 @@ internal sealed class BalanceCorrectionValidator : BoundedValidator<BalanceCorre
         RuleFor(r => r.DesignCode).Needed("The design's code is required: readings are held against its solid.");
         RuleFor(r => r.DesignCode).EngineText(DesignCodes.Pattern, DesignCodes.MostCharacters);
         RuleFor(r => r.Stage).Needed("The stage is required: it says how much wood is still to come off.");
-        RuleFor(r => r.Stage).OneOf([.. BuildNames.Stages.Names], "The stages of the build sheet.");
+        RuleFor(r => r.Stage).OneOf(Names.All<BuildStage>(), "The stages of the build sheet.");
         RuleFor(r => r.MassG).Needed("The mass is required.");
         RuleFor(r => r.BalanceMm).Needed("The balance point is required.");
         RuleFor(r => r.Readings).AtMost(MostReadings, "readings", $"Up to {MostReadings} readings are used ({Own}).");
@@ -42,7 +44,7 @@ internal sealed class BalanceCorrectionValidator : BoundedValidator<BalanceCorre
         public RemovalRules()
         {
             RuleFor(c => c.Zone).Needed("The zone is required.");
-            RuleFor(c => c.Zone).OneOf([.. BuildNames.Zones.Names], "The zones that a correction takes wood from.");
+            RuleFor(c => c.Zone).OneOf(Names.All<CorrectionZone>(), "The zones that a correction takes wood from.");
             RuleFor(c => c.ThicknessMm).Needed("The thickness is required.");
         }
     }

@@ -1,5 +1,5 @@
 using Paddle.Design;
-using Paddle.Design.Request;
+using Paddle.Design.Build;
 using PaddleApi.Contracts.Builds;
 using PaddleApi.Contracts.Problems;
 
@@ -11,7 +11,7 @@ internal sealed class BuildChoicesValidator : BoundedValidator<BuildChoices>
     /// <summary>States the rules.</summary>
     public BuildChoicesValidator()
     {
-        RuleFor(b => b.Saw).OneOf([.. Names.Saws.Names], "The outline is cut with one of these.");
+        RuleFor(b => b.Saw).OneOf(Names.All<OutlineSaw>(), "The outline is cut with one of these.");
     }
 
     /// <summary>Refuses a board that is thinner than the paddle of a design, which only the design can tell; null when it holds it.</summary>

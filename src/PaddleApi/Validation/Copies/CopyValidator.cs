@@ -1,8 +1,11 @@
 using FluentValidation;
+using Paddle.Design;
 using Paddle.Design.Balance;
 using Paddle.Design.Copying;
 using Paddle.Design.Fitting;
+using Paddle.Design.Outline;
 using Paddle.Design.Request;
+using Paddle.Design.Units;
 using Paddle.Design.Wood;
 using PaddleApi.Contracts.Problems;
 using PaddleApi.Validation.Designs;
@@ -39,7 +42,7 @@ internal sealed class CopyValidator : BoundedValidator<CopyRequest>
         RuleFor(r => r.ReadingErrors!).SetValidator(new BoundedValidator<CopyErrorsRequest>());
         RuleFor(r => r.Variants).AtMost(MostVariants, "variants", $"Up to {MostVariants} variants are made at once ({Own}).");
         RuleForEach(r => r.Variants).SetValidator(new VariantRules()).When(r => r.Variants?.Count <= MostVariants);
-        RuleFor(r => r.Drawing!.Units).OneOf([.. Names.Units.Names], "Drawings are lettered in one of these.").When(r => r.Drawing is not null);
+        RuleFor(r => r.Drawing!.Units).OneOf(Names.All<DrawingUnits>(), "Drawings are lettered in one of these.").When(r => r.Drawing is not null);
         RuleFor(r => r).Custom((request, context) =>
         {
             Grip(request, context);
@@ -100,7 +103,7 @@ internal sealed class CopyValidator : BoundedValidator<CopyRequest>
         }
 
         Within("ThroatMm", overall - throat, PaddleLengths.BladeLengthLimitsMm, "The overall length less the place of the throat is the blade's length.");
-        var hand = Paddle.Design.Outline.GripPattern.Of(Names.GripStyles.Find(request.Grip?.Style ?? "") ?? default).HandMm;
+        var hand = Paddle.Design.Outline.GripPattern.Of(Names.Find<GripStyle>(request.Grip?.Style ?? "") ?? default).HandMm;
         var lower = request.LowerHandMm ?? (request.HandSpacingMm is { } spacing ? hand + spacing : throat - PaddleLengths.DefaultFreeboardMm);
         var (member, place) = request.LowerHandMm is not null ? ("LowerHandMm", "The lower hand") : request.HandSpacingMm is not null ? ("HandSpacingMm", "The lower hand") : ("ThroatMm", "A lower hand");
         Within(member, throat - lower, PaddleLengths.FreeboardLimitsMm with { Min = 2 }, $"{place} lies above the throat, by this much.");

@@ -1,8 +1,13 @@
 using FluentValidation;
+using Paddle.Design;
+using Paddle.Design.Balance;
+using Paddle.Design.Finishing;
 using Paddle.Design.Laminating;
 using Paddle.Design.Outline;
 using Paddle.Design.Request;
 using Paddle.Design.Solid;
+using Paddle.Design.Strength;
+using Paddle.Design.Units;
 using Paddle.Design.Wood;
 
 namespace PaddleApi.Validation.Designs;
@@ -22,7 +27,7 @@ internal sealed class DesignRequestValidator : BoundedValidator<DesignRequest>
         RuleFor(r => r.Finish!).SetValidator(new FinishRules());
         RuleFor(r => r.Aims!).SetValidator(new AimsRules());
         RuleFor(r => r.Loads!).SetValidator(new LoadsRules());
-        RuleFor(r => r.Drawing!.Units).OneOf([.. Names.Units.Names], "Drawings are lettered in one of these.").When(r => r.Drawing is not null);
+        RuleFor(r => r.Drawing!.Units).OneOf(Names.All<DrawingUnits>(), "Drawings are lettered in one of these.").When(r => r.Drawing is not null);
         RuleFor(r => r).Custom((request, context) =>
         {
             LengthAgreement.Check(request, context);
@@ -77,8 +82,8 @@ internal sealed class DesignRequestValidator : BoundedValidator<DesignRequest>
     {
         public GripRules()
         {
-            RuleFor(g => g.Style).OneOf([.. Names.GripStyles.Names], "Grips are drawn in one of these styles.");
-            RuleFor(g => g.Faces).OneOf([.. Names.GripFaces.Names], "Both faces alike, or one hollowed for the palm.");
+            RuleFor(g => g.Style).OneOf(Names.All<GripStyle>(), "Grips are drawn in one of these styles.");
+            RuleFor(g => g.Faces).OneOf(Names.All<GripFaces>(), "Both faces alike, or one hollowed for the palm.");
             RuleFor(g => g.WidthMm).EngineRange(GripPattern.All.Select(pattern => pattern.WidthLimitsMm));
             RuleFor(g => g.LengthMm).EngineRange(GripPattern.All.Select(pattern => pattern.LengthLimitsMm));
             RuleFor(g => g.ThicknessMm).Pinned(PaddleSizes.Grip);
@@ -98,7 +103,7 @@ internal sealed class DesignRequestValidator : BoundedValidator<DesignRequest>
     {
         public ConstructionRules()
         {
-            RuleFor(c => c.Kind).OneOf([.. Names.Constructions.Names], "A paddle is put together in one of these ways.");
+            RuleFor(c => c.Kind).OneOf(Names.All<ConstructionKind>(), "A paddle is put together in one of these ways.");
             RuleFor(c => c.Strips).EngineCount(StripAgreement.Fewest, StripAgreement.Most);
             RuleForEach(c => c.Strips).SetValidator(new StripRules()).When(c => c.Strips?.Count <= StripAgreement.Most);
             RuleFor(c => c.TipPiece!).SetValidator(new TipPieceRules());
@@ -141,9 +146,9 @@ internal sealed class DesignRequestValidator : BoundedValidator<DesignRequest>
     {
         public FinishRules()
         {
-            RuleFor(f => f.Blade).OneOf([.. Names.Finishes.Names], "A blade is finished with one of these.");
-            RuleFor(f => f.Shaft).OneOf([.. Names.Finishes.Names], "Shaft and grip are finished with one of these.");
-            RuleFor(f => f.TipReinforcement).OneOf([.. Names.TipFacings.Names], "A tip is reinforced with one of these.");
+            RuleFor(f => f.Blade).OneOf(Names.All<SurfaceFinish>(), "A blade is finished with one of these.");
+            RuleFor(f => f.Shaft).OneOf(Names.All<SurfaceFinish>(), "Shaft and grip are finished with one of these.");
+            RuleFor(f => f.TipReinforcement).OneOf(Names.All<TipFacing>(), "A tip is reinforced with one of these.");
         }
     }
 
@@ -151,7 +156,7 @@ internal sealed class DesignRequestValidator : BoundedValidator<DesignRequest>
     {
         public AimsRules()
         {
-            RuleFor(a => a.BalanceAt).OneOf([.. Names.BalanceAims.Names], "Balance is aimed at one of these places.");
+            RuleFor(a => a.BalanceAt).OneOf(Names.All<BalanceAim>(), "Balance is aimed at one of these places.");
             RuleFor(a => a.BenchFlexMm!).SetValidator(new BoundedValidator<BenchFlexRequest>());
         }
     }
@@ -160,7 +165,7 @@ internal sealed class DesignRequestValidator : BoundedValidator<DesignRequest>
     {
         public LoadsRules()
         {
-            RuleFor(l => l.Duty).OneOf([.. Names.Duties.Names], "A paddle is made for one of these.");
+            RuleFor(l => l.Duty).OneOf(Names.All<Duty>(), "A paddle is made for one of these.");
         }
     }
 }

@@ -1,5 +1,7 @@
 using FluentValidation;
+using Paddle.Design;
 using Paddle.Design.Fitting;
+using Paddle.Design.Outline;
 using Paddle.Design.Request;
 using PaddleApi.Contracts.Problems;
 using Range = Paddle.Design.Outline.Range;
@@ -35,7 +37,7 @@ internal static class LengthAgreement
             && Within(request.OverallLengthMm, PaddleLengths.OverallLimitsMm)
             && Within(request.Blade?.LengthMm, PaddleLengths.BladeLengthLimitsMm)
             && Within(request.Grip?.LengthMm, pattern.LengthLimitsMm)
-            && (request.Grip?.Style is not { } style || Names.GripStyles.Find(style) is not null)
+            && (request.Grip?.Style is not { } style || Names.Find<GripStyle>(style) is not null)
             && (request.Blade?.Offsets is { } offsets
                 ? offsets.Count > 0 && offsets[^1].XMm is { } end && PaddleLengths.BladeLengthLimitsMm.Contains(end)
                 : DesignDefaults.Family(request) is not null);

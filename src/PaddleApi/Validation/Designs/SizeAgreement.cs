@@ -23,7 +23,7 @@ internal static class SizeAgreement
         NotAbove(context, "Shaft.UpperWidthMm", shaft.UpperWidthMm, shaft.WidthMm, "The shaft does not widen towards the grip.");
         NotAbove(context, "Shaft.UpperThicknessMm", shaft.UpperThicknessMm, shaft.ThicknessMm, "The shaft does not thicken towards the grip.");
         Board(request.Wood?.BoardThicknessMm, blade, shaft, grip, context);
-        if (grip.Style is null || Names.GripStyles.Find(grip.Style) is not null) Grip(request, grip, shaft, context);
+        if (grip.Style is null || Names.Find<GripStyle>(grip.Style) is not null) Grip(request, grip, shaft, context);
     }
 
     private static void Thinning(BladeRequest blade, ShaftRequest shaft, ValidationContext<DesignRequest> context)
@@ -75,7 +75,7 @@ internal static class SizeAgreement
     private static void Grip(DesignRequest request, GripRequest grip, ShaftRequest shaft, ValidationContext<DesignRequest> context)
     {
         var pattern = DesignDefaults.Pattern(request);
-        var style = Names.GripStyles.NameOf(pattern.Style);
+        var style = Names.Of(pattern.Style);
         Within(context, "Grip.WidthMm", grip.WidthMm, pattern.WidthLimitsMm, $"Widths of a {style} grip (common practice, no source).");
         Within(context, "Grip.LengthMm", grip.LengthMm, pattern.LengthLimitsMm, $"Lengths of a {style} grip (common practice, no source).");
         NotAbove(context, "Shaft.UpperWidthMm", shaft.UpperWidthMm, grip.WidthMm ?? pattern.WidthMm, "The grip is at least as wide as the shaft below it.");
@@ -86,7 +86,7 @@ internal static class SizeAgreement
         if (!PinnedSizeRule.Limits(PaddleSizes.Grip, request).Contains(thickness)) return;
         var whose = grip.ThicknessMm is not null ? "this grip"
             : thickness < SizeLimits.Solver[PaddleSizes.Grip].Max ? "a grip as thick as this board holds" : "a grip as thick as the solver may choose";
-        var faces = grip.Faces is { } name && Names.GripFaces.Find(name) == GripFaces.OneSided ? "one face" : "two faces";
+        var faces = grip.Faces is { } name && Names.Find<GripFaces>(name) == GripFaces.OneSided ? "one face" : "two faces";
         context.AddFault("Grip.HollowDepthMm", new(
             $"{SizeLimits.LeastGripCoreMm} mm of wood must stay between the faces of {whose}, {thickness} mm, hollowed on {faces} (common practice, no source).",
             FaultValue.Show(hollow), 0, Math.Max(0, deepest), "mm", Code: RefusalCodes.SizesDisagree));

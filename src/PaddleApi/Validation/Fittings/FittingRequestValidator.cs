@@ -1,6 +1,7 @@
 using FluentValidation;
+using Paddle.Design;
 using Paddle.Design.Fitting;
-using Paddle.Design.Request;
+using Paddle.Design.Units;
 using Paddle.Design.Water;
 using PaddleApi.Contracts.Fittings;
 
@@ -20,7 +21,7 @@ internal sealed class FittingRequestValidator : AbstractValidator<Contracts.Fitt
     {
         RuleFor(r => r.Paddler).EngineRequired();
         RuleFor(r => r.Label).Printable(LongestLabel);
-        RuleFor(r => r.Drawing!.Units).OneOf([.. Names.Units.Names], "A shop measures in one of these.").When(r => r.Drawing is not null);
+        RuleFor(r => r.Drawing!.Units).OneOf(Names.All<DrawingUnits>(), "A shop measures in one of these.").When(r => r.Drawing is not null);
         RuleFor(r => r).Custom((request, context) => context.AddRefusals(FittingChecks.Check(FittingReader.Read(request)).Refusals));
     }
 

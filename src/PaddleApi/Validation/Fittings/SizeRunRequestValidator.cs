@@ -1,6 +1,7 @@
 using FluentValidation;
+using Paddle.Design;
 using Paddle.Design.Fitting;
-using Paddle.Design.Request;
+using Paddle.Design.Units;
 using PaddleApi.Contracts.SizeRuns;
 using Range = Paddle.Design.Outline.Range;
 
@@ -16,7 +17,7 @@ internal sealed class SizeRunRequestValidator : AbstractValidator<Contracts.Size
     public SizeRunRequestValidator()
     {
         RuleFor(r => r.Label).Printable(Labels.Longest);
-        RuleFor(r => r.Drawing!.Units).OneOf([.. Names.Units.Names], "Drawings are lettered in one of these.").When(r => r.Drawing is not null);
+        RuleFor(r => r.Drawing!.Units).OneOf(Names.All<DrawingUnits>(), "Drawings are lettered in one of these.").When(r => r.Drawing is not null);
         RuleFor(r => r.Sizes).EngineRange(1, SizeRun.MostSizes);
         RuleFor(r => r.StepMm).EngineRange(SizeRunChecks.StepLimitsMm.Min, SizeRunChecks.StepLimitsMm.Max);
         RuleFor(r => r.FleetCount).EngineRange(SizeRunChecks.FleetLimits.Min, SizeRunChecks.FleetLimits.Max);

@@ -1,8 +1,8 @@
+using Paddle.Design;
 using Paddle.Design.Request;
 using Paddle.Drawings;
-using PaddleApi.Contracts.Designs;
 using PaddleApi.Hosting.Caching;
-using PaddleApi.Hosting.Work;
+using PaddleApi.Hosting.Requests;
 
 namespace PaddleApi.Endpoints.Designs.Files;
 
@@ -32,8 +32,8 @@ internal static class DesignFileAnswer
         drawing.DesignCode!,
         file.FileName,
         file.Version,
-        Names.Units.NameOf(drawing.Units),
-        file.DependsOnPaper ? PaperNames.Papers.NameOf(drawing.Paper) : "");
+        Names.Of(drawing.Units),
+        file.DependsOnPaper ? Names.Of(drawing.Paper) : "");
 
     // Not Accept: there is one media type here, and a cache that kept a copy for every browser's own list would hardly ever find one.
     private static string? Vary(IDesignFile file) => Compression.Shrinks(file.MediaType) ? "Accept-Encoding" : null;

@@ -1,9 +1,11 @@
-using Paddle.Design.Request;
+using Paddle.Design;
+using Paddle.Design.Units;
 using Paddle.Drawings;
 using PaddleApi.Contracts.Designs;
 using PaddleApi.Hosting;
-using PaddleApi.Hosting.OpenApi;
+using PaddleApi.Hosting.Describing;
 using PaddleApi.Hosting.Problems;
+using PaddleApi.Hosting.Requests;
 using PaddleApi.Validation;
 
 namespace PaddleApi.Endpoints.Designs.Files;
@@ -22,7 +24,7 @@ internal static class DesignFileEndpoints
                 DesignFileAnswer.For(file, designCode, context, DesignService.Evaluate));
             describeCode(endpoint)
                 .Describe(DesignFileNames.Operation(file), file.Description, About(file))
-                .Query(DesignFileQuery.Units, "Units to letter in; the design's own when left out.", "inch", Names.Units.Names)
+                .Query(DesignFileQuery.Units, "Units to letter in; the design's own when left out.", "inch", Names.All<DrawingUnits>())
                 .Offers(file.MediaType)
                 .WithMetadata(new DownloadMark())
                 .Produces<string>(StatusCodes.Status200OK, file.MediaType)
@@ -33,7 +35,7 @@ internal static class DesignFileEndpoints
             if (file.DependsOnPaper)
             {
                 endpoint.Query(
-                    DesignFileQuery.Paper, "Paper to print on at true scale; a4 when left out. A roll is one sheet.", "letter", PaperNames.Papers.Names);
+                    DesignFileQuery.Paper, "Paper to print on at true scale; a4 when left out. A roll is one sheet.", "letter", Names.All<PaperSize>());
             }
         }
 

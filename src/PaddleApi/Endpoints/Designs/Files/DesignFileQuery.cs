@@ -1,7 +1,8 @@
+using Paddle.Design;
 using Paddle.Design.Request;
+using Paddle.Design.Units;
 using Paddle.Drawings;
 using PaddleApi.Contracts;
-using PaddleApi.Contracts.Designs;
 using PaddleApi.Hosting.Problems;
 using PaddleApi.Hosting.Requests;
 
@@ -28,8 +29,8 @@ internal static class DesignFileQuery
         var usual = Default(request, code);
         var context = usual with
         {
-            Units = values.Choice(Units, Names.Units) ?? usual.Units,
-            Paper = file.DependsOnPaper ? values.Choice(Paper, PaperNames.Papers) ?? usual.Paper : usual.Paper,
+            Units = values.Choice<DrawingUnits>(Units) ?? usual.Units,
+            Paper = file.DependsOnPaper ? values.Choice<PaperSize>(Paper) ?? usual.Paper : usual.Paper,
         };
         return values.Faults.Count == 0 ? (context, null) : (null, Validated.Refusal(values.Faults));
     }
@@ -37,7 +38,7 @@ internal static class DesignFileQuery
     /// <summary>What a drawing needs to know beside the design when nothing is asked for.</summary>
     public static DrawingContext Default(DesignRequest request, string code)
     {
-        var units = request.Drawing?.Units is { } name ? Names.Units.Find(name) : null;
+        var units = request.Drawing?.Units is { } name ? Names.Find<DrawingUnits>(name) : null;
         return new(request.Label ?? Unnamed, units ?? default, EngineVersion.Text, code);
     }
 }

@@ -1,9 +1,10 @@
 using System.Buffers;
 using System.Text.Json;
 using Microsoft.Extensions.ObjectPool;
+using PaddleApi.Hosting.Json;
 using PaddleApi.Hosting.Telemetry;
 
-namespace PaddleApi.Hosting.Json;
+namespace PaddleApi.Hosting.Requests;
 
 /// <summary>
 /// An answer of 200 with JSON that is written whole before the first byte leaves: its length is known, and one large answer costs one

@@ -1,4 +1,4 @@
-namespace PaddleApi.Hosting.Problems;
+namespace PaddleApi.Hosting;
 
 /// <summary>Mark on a request whose caller went away before it was answered in full: nobody's error, and no success either.</summary>
 internal sealed class HungUp

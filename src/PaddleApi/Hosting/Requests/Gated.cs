@@ -1,6 +1,7 @@
 using PaddleApi.Hosting.Problems;
+using PaddleApi.Hosting.Work;
 
-namespace PaddleApi.Hosting.Work;
+namespace PaddleApi.Hosting.Requests;
 
 /// <summary>
 /// An answer that is heavy to make: it is made at a place of the gate of files, and sent when the place is free again, so that a slow caller

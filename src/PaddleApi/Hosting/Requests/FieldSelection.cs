@@ -4,12 +4,12 @@ using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
 using Paddle.Design.Fitting;
 using PaddleApi.Contracts.Problems;
-using PaddleApi.Hosting.OpenApi;
+using PaddleApi.Hosting.Describing;
+using PaddleApi.Hosting.Json;
 using PaddleApi.Hosting.Problems;
-using PaddleApi.Hosting.Requests;
 using PaddleApi.Validation;
 
-namespace PaddleApi.Hosting.Json;
+namespace PaddleApi.Hosting.Requests;
 
 /// <summary>
 /// The members of an answer that a caller wants: a page that shows ten numbers need not fetch forty kilobytes. What is kept stays where it was,

@@ -1,11 +1,12 @@
 using FluentValidation;
 using FluentValidation.Results;
 using PaddleApi.Contracts.Problems;
-using PaddleApi.Hosting.OpenApi;
+using PaddleApi.Hosting.Describing;
+using PaddleApi.Hosting.Problems;
 using PaddleApi.Hosting.Telemetry;
 using PaddleApi.Validation;
 
-namespace PaddleApi.Hosting.Problems;
+namespace PaddleApi.Hosting.Requests;
 
 /// <summary>Refuses a request that breaks a rule, naming all broken rules at once, before the handler sees it.</summary>
 internal sealed class ValidationFilter<T>(IValidator<T> validator) : IEndpointFilter

@@ -3,7 +3,7 @@ using System.Text.Json;
 using PaddleApi.Contracts.Problems;
 using PaddleApi.Hosting.Problems;
 
-namespace PaddleApi.Hosting.OpenApi;
+namespace PaddleApi.Hosting.Describing;
 
 /// <summary>What an endpoint tells its readers beside what its types say already.</summary>
 public static class Documented
