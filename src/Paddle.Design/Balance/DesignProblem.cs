@@ -30,6 +30,7 @@ internal sealed class DesignProblem
     private readonly double finishFirst;
     private readonly TaperedGrain grain;
     private readonly ShapeRow[] shapeRows;
+    private int filled; // rows filled so far at the sizes being evaluated
 
     private DesignProblem(PaddleSpecification asked, PlaceTerms[] nodes, FinishLoad finish)
     {
@@ -37,12 +38,10 @@ internal sealed class DesignProblem
         (gramsPerMm3, grain) = (asked.Wood.DensityKgM3 * 1e-6, new(asked.Wood.SlopeOfGrain));
         target = BalanceTarget.Mm(asked.Form, asked.Aims);
         (finishG, finishFirst) = (finish.MassG, finish.FirstGmm);
-        var rows = 4 + shapeRows.Length; // balance and flex, each from both sides
-        foreach (var node in nodes) rows += node.ModulusNeeded > 0 ? 1 : 0;
-        Rows = new double[rows];
-        RowGradients = new double[rows * N];
-        Limits = new Limit[rows];
-        Give = new double[rows];
+        Limits = LimitsInOrder();
+        Rows = new double[Limits.Length];
+        RowGradients = new double[Limits.Length * N];
+        Give = new double[Limits.Length];
     }
 
     /// <summary>Least allowed of each size, mm.</summary>
@@ -67,8 +66,8 @@ internal sealed class DesignProblem
     internal double[] RowGradients { get; }
     /// <summary>What each row stands for.</summary>
     internal Limit[] Limits { get; }
-    /// <summary>How many rows there are at the last sizes evaluated.</summary>
-    internal int RowCount { get; private set; }
+    /// <summary>How many rows there are.</summary>
+    internal int RowCount => Rows.Length;
 
     /// <param name="strengthReserve">Factor on every safety factor, to make up for what the coarse grid does not see.</param>
     /// <param name="around">Sizes (mm) around which outline, moments and finish are taken; null for typical ones.</param>
@@ -95,7 +94,7 @@ internal sealed class DesignProblem
         firstGradient.Clear();
         flexGradient.Clear();
         double volume = 0, first = 0, flex = 0;
-        RowCount = 0;
+        filled = 0;
         var spine = SpineSensitivity.At(v);
 
         foreach (ref readonly var node in nodes.AsSpan())
@@ -120,8 +119,8 @@ internal sealed class DesignProblem
                 first += node.VolumeWeight * area * node.Along;
                 double byWidth = node.VolumeWeight * 4 * perWidth, byThickness = node.VolumeWeight * 4 * w * m.G1;
                 var byEdge = node.VolumeWeight * 4 * w * (m.G0 - m.G1) * edgeRate;
-                Spread(volumeGradient, node, byWidth, byThickness, byEdge, thickness, from, to, 1);
-                Spread(firstGradient, node, byWidth, byThickness, byEdge, thickness, from, to, node.Along);
+                Spread(volumeGradient, node, byWidth, byThickness, byEdge, thickness, 1);
+                Spread(firstGradient, node, byWidth, byThickness, byEdge, thickness, node.Along);
             }
 
             if (node.ModulusNeeded <= 0 && node.BendingFlex <= 0) continue;
@@ -147,8 +146,6 @@ internal sealed class DesignProblem
                     perSecond * secondByThickness + perArea * 4 * w * m.G1,
                     perSecond * secondByEdge + perArea * 4 * w * (m.G0 - m.G1) * edgeRate,
                     thickness,
-                    from,
-                    to,
                     1);
             }
 
@@ -333,13 +330,12 @@ internal sealed class DesignProblem
     }
 
     private static void Spread(
-        Span<double> gradient, in PlaceTerms node, double byWidth, double byThickness, double byEdge, ReadOnlySpan<double> thickness, int from, int to, double scale)
+        Span<double> gradient, in PlaceTerms node, double byWidth, double byThickness, double byEdge, ReadOnlySpan<double> thickness, double scale)
     {
         gradient[PaddleSizes.ShaftWidth] += scale * byWidth * node.WidthPerShaft;
         gradient[PaddleSizes.UpperWidth] += scale * byWidth * node.WidthPerUpper;
         gradient[PaddleSizes.Edge] += scale * byEdge;
-        var rate = scale * byThickness;
-        for (var k = from; k < to; k++) gradient[k] += rate * thickness[k];
+        Lanes.Add(gradient[PaddleSizes.Shaft..], scale * byThickness, thickness[PaddleSizes.Shaft..]); // all but the first of the sizes, eight
     }
 
     private void AddStrengthRow(
@@ -358,21 +354,20 @@ internal sealed class DesignProblem
 
         // The square root makes the row nearly linear in the thickness.
         var root = Math.Sqrt(left * second / (c * node.ModulusNeeded));
-        var row = NewRow(root - 1, new("strength.safetyFactor", LimitGroup.Strength, "", 0.5 / aims.MinimumSafetyFactor));
+        var row = NewRow(root - 1);
         var perSecond = 0.5 * root / second;
-        Spread(row, node, perSecond * second / w, perSecond * (secondByThickness - second / c), perSecond * secondByEdge, thickness, from, to, 1);
+        Spread(row, node, perSecond * second / w, perSecond * (secondByThickness - second / c), perSecond * secondByEdge, thickness, 1);
         var perRate = 0.5 * root / left * leftRate * Math.Sign(rate) / node.UnitMm;
-        for (var k = from; k < to; k++) row[k] += perRate * rates[k];
+        Lanes.Add(row[PaddleSizes.Shaft..], perRate, rates[PaddleSizes.Shaft..]);
     }
 
     private void AddBalanceRows(ReadOnlySpan<double> centreGradient)
     {
         // A hair inside the tolerance, so that rounding the sizes does not cross it.
         double tolerance = 0.98 * aims.BalanceToleranceMm, off = CentreMm - target;
-        var limit = new Limit("aims.balanceToleranceMm", LimitGroup.Balance, "mm", 1 / BalanceScaleMm);
-        var row = NewRow((tolerance - off) / BalanceScaleMm, limit);
+        var row = NewRow((tolerance - off) / BalanceScaleMm);
         for (var k = 0; k < N; k++) row[k] = -centreGradient[k] / BalanceScaleMm;
-        row = NewRow((tolerance + off) / BalanceScaleMm, limit);
+        row = NewRow((tolerance + off) / BalanceScaleMm);
         for (var k = 0; k < N; k++) row[k] = centreGradient[k] / BalanceScaleMm;
     }
 
@@ -380,33 +375,49 @@ internal sealed class DesignProblem
     {
         if (aims.MostBenchFlexMm is { } most)
         {
-            var row = NewRow(0.998 * most - flex, new("aims.benchFlexMm.max", LimitGroup.Flex, "mm", 1));
+            var row = NewRow(0.998 * most - flex);
             for (var k = 0; k < N; k++) row[k] = -flexGradient[k];
         }
 
         if (aims.LeastBenchFlexMm is { } least)
         {
-            var row = NewRow(flex - 1.002 * least, new("aims.benchFlexMm.min", LimitGroup.Flex, "mm", 1));
+            var row = NewRow(flex - 1.002 * least);
             for (var k = 0; k < N; k++) row[k] = flexGradient[k];
         }
     }
 
     private void AddShapeRow(in ShapeRow shape, ReadOnlySpan<double> v)
     {
-        var row = NewRow(
-            shape.Constant + shape.FirstWeight * v[shape.First] + shape.SecondWeight * v[shape.Second],
-            new(shape.Id, shape.Group, "mm", 1));
+        var row = NewRow(shape.Constant + shape.FirstWeight * v[shape.First] + shape.SecondWeight * v[shape.Second]);
         row[shape.First] += shape.FirstWeight;
         row[shape.Second] += shape.SecondWeight;
     }
 
-    private Span<double> NewRow(double value, in Limit limit)
+    // What the rows stand for, in the order in which they are filled.
+    private Limit[] LimitsInOrder()
     {
-        Rows[RowCount] = value + Give[RowCount];
-        Limits[RowCount] = limit;
-        var gradient = RowGradients.AsSpan(RowCount * N, N);
+        var ofStrength = new Limit("strength.safetyFactor", LimitGroup.Strength, "", 0.5 / aims.MinimumSafetyFactor);
+        var ofBalance = new Limit("aims.balanceToleranceMm", LimitGroup.Balance, "mm", 1 / BalanceScaleMm);
+        var limits = new List<Limit>(nodes.Length + 4 + shapeRows.Length);
+        foreach (ref readonly var node in nodes.AsSpan())
+        {
+            if (node.ModulusNeeded > 0) limits.Add(ofStrength);
+        }
+
+        limits.Add(ofBalance);
+        limits.Add(ofBalance);
+        if (aims.MostBenchFlexMm is not null) limits.Add(new("aims.benchFlexMm.max", LimitGroup.Flex, "mm", 1));
+        if (aims.LeastBenchFlexMm is not null) limits.Add(new("aims.benchFlexMm.min", LimitGroup.Flex, "mm", 1));
+        foreach (var shape in shapeRows) limits.Add(new(shape.Id, shape.Group, "mm", 1));
+        return [.. limits];
+    }
+
+    private Span<double> NewRow(double value)
+    {
+        Rows[filled] = value + Give[filled];
+        var gradient = RowGradients.AsSpan(filled * N, N);
         gradient.Clear();
-        RowCount++;
+        filled++;
         return gradient;
     }
 

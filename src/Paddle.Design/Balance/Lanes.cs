@@ -33,6 +33,25 @@ internal static class Lanes
         return sums[0] + sums[1] + (sums[2] + sums[3]) + rest;
     }
 
+    /// <summary>The next count that fills whole registers.</summary>
+    internal static int Filled(int count) => (count + Wide - 1) / Wide * Wide;
+
+    /// <summary>Σ weight · min(0, value + stepA·a + stepB·b): what is broken, weighted, over vectors that fill whole registers.</summary>
+    internal static double Broken(
+        ReadOnlySpan<double> values, ReadOnlySpan<double> weights, ReadOnlySpan<double> a, double stepA, ReadOnlySpan<double> b, double stepB)
+    {
+        Vector256<double> sums = Vector256<double>.Zero, byA = Vector256.Create(stepA), byB = Vector256.Create(stepB);
+        for (var i = 0; i < values.Length; i += Wide)
+        {
+            var value = Four(values, i) + byA * Four(a, i) + byB * Four(b, i);
+            sums += Four(weights, i) * Vector256.Min(value, Vector256<double>.Zero);
+        }
+
+        return sums[0] + sums[1] + (sums[2] + sums[3]);
+    }
+
+    private static Vector256<double> Four(ReadOnlySpan<double> vector, int from) => Vector256.Create(vector.Slice(from, Wide));
+
     /// <summary>sum += scale · vector.</summary>
     internal static void Add(Span<double> sum, double scale, ReadOnlySpan<double> vector)
     {

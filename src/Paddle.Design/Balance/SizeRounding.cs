@@ -25,9 +25,10 @@ internal static class SizeRounding
         }
 
         Span<int> near = stackalloc int[problem.RowCount];
-        var model = new LatticeModel(problem, v, near[..NearRows(problem, near, stepMm)]);
+        near = near[..NearRows(problem, near, stepMm)];
+        var model = new LatticeModel(problem, v, near, stackalloc double[LatticeModel.Room(near.Length)], change);
         free = free[..freeCount];
-        var merit = model.Merit(change);
+        var merit = model.Merit(change, 0, 0, 0, 0);
         for (var sweep = 0; sweep < 6 && Improve(model, free, change, stepMm, ref merit); sweep++)
         {
         }
@@ -64,10 +65,12 @@ internal static class SizeRounding
         change[b] += stepB;
         if (model.Allows(change, a) && model.Allows(change, b))
         {
-            var trial = model.Merit(change);
+            var trial = model.Merit(change, a, stepA, b, stepB);
             if (trial < merit - 1e-9)
             {
                 merit = trial;
+                model.Move(a, stepA);
+                model.Move(b, stepB);
                 return true;
             }
         }
@@ -95,25 +98,43 @@ internal static class SizeRounding
         for (var k = 0; k < N; k++) v[k] = Math.Round(v[k], 6);
     }
 
-    private readonly ref struct LatticeModel(DesignProblem problem, ReadOnlySpan<double> at, ReadOnlySpan<int> near)
+    // The near rows' straight lines around the sizes, turned: what one size's step does to all of them lies side by side.
+    private readonly ref struct LatticeModel
     {
-        private readonly ReadOnlySpan<double> at = at;
-        private readonly ReadOnlySpan<int> near = near;
+        private readonly DesignProblem problem;
+        private readonly ReadOnlySpan<double> at;
+        private readonly Span<double> values, penalties, slopes;
+
+        internal LatticeModel(DesignProblem problem, ReadOnlySpan<double> at, ReadOnlySpan<int> near, Span<double> room, ReadOnlySpan<double> change)
+        {
+            var stride = Lanes.Filled(near.Length);
+            this.problem = problem;
+            this.at = at;
+            room.Clear();
+            values = room[..stride];
+            penalties = room[stride..(2 * stride)];
+            slopes = room[(2 * stride)..];
+            for (var i = 0; i < near.Length; i++)
+            {
+                var gradient = problem.RowGradients.AsSpan(near[i] * N, N);
+                values[i] = problem.Rows[near[i]] + Lanes.Dot(gradient, change);
+                penalties[i] = SizeSolver.Penalty((int)problem.Limits[near[i]].Group);
+                for (var k = 0; k < N; k++) slopes[k * stride + i] = gradient[k];
+            }
+        }
+
+        internal static int Room(int rows) => (N + 2) * Lanes.Filled(rows);
 
         internal bool Allows(ReadOnlySpan<double> change, int k) =>
             at[k] + change[k] >= problem.Low[k] - 1e-6 && at[k] + change[k] <= problem.High[k] + 1e-6;
 
-        internal double Merit(ReadOnlySpan<double> change)
-        {
-            // Each broken row counts for itself: one that no lattice point can keep must not hide another.
-            var merit = Lanes.Dot(problem.CostGradient, change);
-            foreach (var r in near)
-            {
-                var value = problem.Rows[r] + Lanes.Dot(problem.RowGradients.AsSpan(r * N, N), change);
-                if (value < 0) merit -= SizeSolver.Penalty((int)problem.Limits[r].Group) * value;
-            }
+        /// <summary>What a change counts for, two steps of which have not been moved yet. Each broken row counts for itself: one that no lattice
+        /// point can keep must not hide another.</summary>
+        internal double Merit(ReadOnlySpan<double> change, int a, double stepA, int b, double stepB) =>
+            Lanes.Dot(problem.CostGradient, change) - Lanes.Broken(values, penalties, Slopes(a), stepA, Slopes(b), stepB);
 
-            return merit;
-        }
+        internal void Move(int k, double stepMm) => Lanes.Add(values, stepMm, Slopes(k));
+
+        private ReadOnlySpan<double> Slopes(int k) => slopes.Slice(k * values.Length, values.Length);
     }
 }

@@ -40,9 +40,9 @@ internal sealed class SizeSolver
     private readonly double[] gradient = new double[M];
     private readonly double[] step = new double[M];
     private readonly double[] corrected = new double[M];
-    private readonly double[] rows;
-    private readonly double[] bounds;
-    private readonly double[] metBounds;
+    private double[] rows;
+    private double[] bounds;
+    private double[] metBounds;
     private readonly int[] problemRow;
     private int problemRowCount;
     private int rowCount;
@@ -54,9 +54,8 @@ internal sealed class SizeSolver
         (this.problem, last) = (problem, strict);
         RowMultipliers = new double[problem.Rows.Length];
         problemRow = new int[problem.Rows.Length];
-        bounds = new double[(1 + MostTangents) * problem.Rows.Length + 2 * N + Groups];
-        metBounds = new double[problem.Rows.Length + 2 * N + Groups];
-        rows = new double[bounds.Length * M];
+        (rows, bounds, metBounds) = ([], [], []);
+        MakeRoom(problem.Rows.Length + 2 * N, N);
     }
 
     /// <summary>Multiplier of each row of the problem at the solution, g per unit of the row.</summary>
@@ -221,6 +220,7 @@ internal sealed class SizeSolver
     private bool SolveProgram(QuadraticProgram program, ReadOnlySpan<double> v)
     {
         var unknowns = program.Unknowns;
+        MakeRoom(problem.RowCount + N + unknowns, unknowns);
         rowCount = 0;
         for (var r = 0; r < problem.RowCount; r++)
         {
@@ -263,6 +263,7 @@ internal sealed class SizeSolver
         Span<double> moved = stackalloc double[N];
         for (var time = 0; time < MostTangents; time++)
         {
+            MakeRoom(rowCount + problem.RowCount, last.Unknowns);
             for (var k = 0; k < N; k++) moved[k] = trial[k] - v[k];
             for (var r = 0; r < problem.RowCount; r++)
             {
@@ -318,6 +319,18 @@ internal sealed class SizeSolver
         if (unknowns > N) row[N + (int)problem.Limits[r].Group] = 1;
     }
 
+    // Most steps need no give and no more tangents: room for those is made when they come.
+    private void MakeRoom(int count, int unknowns)
+    {
+        if (count > bounds.Length)
+        {
+            Array.Resize(ref bounds, count);
+            Array.Resize(ref metBounds, count);
+        }
+
+        if (count * unknowns > rows.Length) Array.Resize(ref rows, count * unknowns);
+    }
+
     private Span<double> NewRow(int unknowns, double value)
     {
         bounds[rowCount] = value;
@@ -345,9 +358,8 @@ internal sealed class SizeSolver
         Span<double> before = stackalloc double[Groups], after = stackalloc double[Groups];
         before.Clear();
         after.Clear();
-        for (var r = 0; r < problem.RowCount; r++)
+        foreach (var r in problemRow.AsSpan(0, problemRowCount))
         {
-            if (!WithinReach(r)) continue;
             var g = (int)problem.Limits[r].Group;
             var value = problem.Rows[r];
             before[g] = Math.Max(before[g], -value);

@@ -126,13 +126,14 @@ public sealed class PaddleSolid
         var solid = new PaddleSolid(form, sizes, grid, outline);
         var slopes = SpineSlopes.Of(sizes);
         var hollow = form.Grip.HollowedFaces * form.Grip.HollowDepthMm;
+        var lengths = form.Lengths;
         for (var i = 0; i < solid.Count; i++)
         {
             var pattern = grid.Patterns[i];
             solid.X[i] = form.XMm(pattern);
             solid.HalfThickness[i] = pattern.ThicknessMm(sizes, slopes, hollow) / 2;
             solid.EdgeHalfThickness[i] = pattern.EdgeShare * sizes.EdgeThicknessMm / 2;
-            solid.FaceSlope[i] = pattern.FaceSlope(sizes, slopes, form.Grip.HollowDepthMm, form.Lengths.Of(pattern.Segment));
+            solid.FaceSlope[i] = pattern.FaceSlope(sizes, slopes, form.Grip.HollowDepthMm, lengths.Of(pattern.Segment));
         }
 
         outline.Sample(solid.X, solid.HalfWidth, solid.CurveParameter);

@@ -7,6 +7,7 @@ namespace Paddle.Design.Solid;
 public sealed class StationGrid
 {
     private static readonly ConcurrentDictionary<(int Segment, int Count), StationPattern[]> Even = new();
+    private static readonly StationPattern Tip = StationPattern.At(Segment.All[^1], Segment.All[^1].To);
     private readonly StationPattern[] patterns;
 
     private StationGrid(StationPattern[] patterns)
@@ -85,8 +86,7 @@ public sealed class StationGrid
             patterns.AddRange(EvenPatterns(i, Math.Max(1, (int)Math.Ceiling(crowding * span / spacingMm - 1e-9))));
         }
 
-        var last = Segment.All[^1];
-        patterns.Add(StationPattern.At(last, last.To));
+        patterns.Add(Tip);
         Insert(patterns, widestAt);
         if (bladeKnot is { } knot) Insert(patterns, knot);
         return new([.. patterns]);

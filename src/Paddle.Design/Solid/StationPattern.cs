@@ -4,14 +4,16 @@ namespace Paddle.Design.Solid;
 /// numbers of the section. Computed once for each place and shared by all designs.</summary>
 public sealed class StationPattern
 {
+    private readonly SectionMoments moments = SectionMoments.Ellipse;
+    private readonly ThicknessWeights weights, rates;
+
     private StationPattern(Segment segment, double coordinate, double weight)
     {
         Segment = segment;
         Coordinate = coordinate;
         Weight = weight;
-        Moments = SectionMoments.Ellipse;
-        Weights = ThicknessWeights.At(segment, coordinate);
-        Rates = ThicknessWeights.RatesAt(segment, coordinate);
+        weights = ThicknessWeights.At(segment, coordinate);
+        rates = ThicknessWeights.RatesAt(segment, coordinate);
         switch (segment.Zone)
         {
             case Zone.Shaft:
@@ -19,7 +21,7 @@ public sealed class StationPattern
                 break;
             case Zone.Blade:
                 EdgeShare = BladeBlend.EdgeShare(coordinate);
-                Moments = SectionMoments.For(BladeBlend.CrownExponent(coordinate), BladeBlend.CrownPower(coordinate));
+                moments = SectionMoments.For(BladeBlend.CrownExponent(coordinate), BladeBlend.CrownPower(coordinate));
                 break;
         }
     }
@@ -30,7 +32,7 @@ public sealed class StationPattern
     /// <summary>Quadrature weight in the segment's own coordinate; 0 where the place only serves to look at the solid.</summary>
     public double Weight { get; }
     /// <summary>Pure numbers of the section.</summary>
-    public SectionMoments Moments { get; }
+    public ref readonly SectionMoments Moments => ref moments;
     /// <summary>Share of the lower shaft's sizes, against the upper shaft's.</summary>
     public double LowerShare { get; }
     /// <summary>Share of the edge thickness.</summary>
@@ -38,9 +40,9 @@ public sealed class StationPattern
     /// <summary>Share of the grip's hollow.</summary>
     public double HollowShare => Weights.Hollow;
     /// <summary>How the sizes mix into the thickness.</summary>
-    internal ThicknessWeights Weights { get; }
+    internal ref readonly ThicknessWeights Weights => ref weights;
     /// <summary>How they mix into the thickness's change along the segment's coordinate.</summary>
-    internal ThicknessWeights Rates { get; }
+    internal ref readonly ThicknessWeights Rates => ref rates;
     /// <summary>Made when first asked for: a drawing looks at hundreds of places, and asks none for it.</summary>
     internal PerimeterPattern Perimeter => field ??= new(Moments);
 

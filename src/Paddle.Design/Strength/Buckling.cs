@@ -16,6 +16,11 @@ internal static class Buckling
     /// <param name="pinB">x of the lower pin, mm.</param>
     internal static double CriticalLoadN(ReadOnlySpan<double> x, ReadOnlySpan<double> stiffness, double pinA, double pinB)
     {
+        // Beyond the pins nothing counts but the places next to them, to which the curvature runs out.
+        var from = Math.Max(0, FirstAt(x, pinA) - 1);
+        var count = Math.Min(x.Length, FirstAt(x, Math.BitIncrement(pinB)) + 1) - from;
+        x = x.Slice(from, count);
+        stiffness = stiffness.Slice(from, count);
         Span<double> shape = stackalloc double[x.Length];
         Span<double> next = stackalloc double[x.Length];
         Span<double> curvature = stackalloc double[x.Length];
@@ -41,6 +46,13 @@ internal static class Buckling
         }
 
         return critical;
+    }
+
+    private static int FirstAt(ReadOnlySpan<double> x, double place)
+    {
+        var at = 0;
+        while (at < x.Length && x[at] < place) at++;
+        return at;
     }
 
     /// <summary>Growth of a column's moments with its thrust: 1/(1 − P/Pcr); steep but finite beyond 0.95 of the critical load.</summary>

@@ -26,10 +26,11 @@ internal static class FreeVibration
             shape[i] = place * place;
         }
 
+        var moments = MassMoments(x, mass);
         var omegaSquared = 0.0;
         for (var pass = 0; pass < Passes; pass++)
         {
-            RemoveRigidMotion(x, mass, shape);
+            RemoveRigidMotion(x, mass, moments, shape);
 
             // Moment of the inertia loads m·y to the left of each place; balanced, so it vanishes at both ends.
             double force = 0, moment = 0;
@@ -42,7 +43,7 @@ internal static class FreeVibration
 
             curvature[^1] = 0;
             ElasticCurve.Deflect(x, curvature, x[0], x[^1], next);
-            RemoveRigidMotion(x, mass, next);
+            RemoveRigidMotion(x, mass, moments, next);
             double same = 0, square = 0;
             for (var i = 0; i < count; i++)
             {
@@ -58,14 +59,26 @@ internal static class FreeVibration
         return Math.Sqrt(omegaSquared * 1000) / (2 * Math.PI);
     }
 
-    private static void RemoveRigidMotion(ReadOnlySpan<double> x, ReadOnlySpan<double> mass, Span<double> shape)
+    private static (double M0, double M1, double M2) MassMoments(ReadOnlySpan<double> x, ReadOnlySpan<double> mass)
     {
-        double m0 = 0, m1 = 0, m2 = 0, y0 = 0, y1 = 0;
+        double m0 = 0, m1 = 0, m2 = 0;
         for (var i = 0; i < x.Length; i++)
         {
             m0 += mass[i];
             m1 += mass[i] * x[i];
             m2 += mass[i] * x[i] * x[i];
+        }
+
+        return (m0, m1, m2);
+    }
+
+    private static void RemoveRigidMotion(
+        ReadOnlySpan<double> x, ReadOnlySpan<double> mass, (double M0, double M1, double M2) massMoments, Span<double> shape)
+    {
+        var (m0, m1, m2) = massMoments;
+        double y0 = 0, y1 = 0;
+        for (var i = 0; i < x.Length; i++)
+        {
             y0 += mass[i] * shape[i];
             y1 += mass[i] * shape[i] * x[i];
         }

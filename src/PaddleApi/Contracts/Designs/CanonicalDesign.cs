@@ -206,6 +206,7 @@ internal static class CanonicalDesign
     {
         private const BindingFlags Any = BindingFlags.Instance | BindingFlags.Public | BindingFlags.NonPublic;
         private readonly PropertyInfo[] path;
+        private readonly MethodInvoker[] getters;
 
         internal Member(string names)
         {
@@ -216,6 +217,7 @@ internal static class CanonicalDesign
                 type = step.PropertyType;
                 return step;
             });
+            getters = Array.ConvertAll(path, step => MethodInvoker.Create(step.GetMethod!));
             Type = Nullable.GetUnderlyingType(type) ?? type;
         }
 
@@ -224,7 +226,7 @@ internal static class CanonicalDesign
         internal object? Of(DesignRequest design)
         {
             object? value = design;
-            foreach (var step in path) value = value is null ? null : step.GetValue(value);
+            foreach (var getter in getters) value = value is null ? null : getter.Invoke(value);
             return value;
         }
 

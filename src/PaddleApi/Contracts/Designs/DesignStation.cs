@@ -53,7 +53,7 @@ internal sealed class StationsConverter : JsonConverter<IReadOnlyList<DesignStat
         var rented = ArrayPool<byte>.Shared.Rent(2 + value.Count * MostBytes);
         try
         {
-            writer.WriteRawValue(rented.AsSpan(0, Fill(rented, value)), skipInputValidation: true);
+            writer.WriteRawValue(rented.AsSpan(0, Fill(rented, value as DesignStation[] ?? [.. value])), skipInputValidation: true);
         }
         finally
         {
@@ -61,14 +61,13 @@ internal sealed class StationsConverter : JsonConverter<IReadOnlyList<DesignStat
         }
     }
 
-    private static int Fill(Span<byte> text, IReadOnlyList<DesignStation> stations)
+    private static int Fill(Span<byte> text, ReadOnlySpan<DesignStation> stations)
     {
         var end = 0;
         text[end++] = (byte)'[';
-        for (var i = 0; i < stations.Count; i++)
+        foreach (ref readonly var station in stations)
         {
-            var station = stations[i];
-            if (i > 0) text[end++] = (byte)',';
+            if (end > 1) text[end++] = (byte)',';
             Add(text, ref end, "{\"xMm\":"u8, station.XMm, 2);
             Add(text, ref end, ",\"halfWidthMm\":"u8, station.HalfWidthMm, 2);
             Add(text, ref end, ",\"halfThicknessMm\":"u8, station.HalfThicknessMm, 2);

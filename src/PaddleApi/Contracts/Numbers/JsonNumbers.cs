@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Numerics;
 
 namespace PaddleApi.Contracts.Numbers;
 
@@ -143,11 +144,11 @@ internal static class JsonNumbers
         return at + decimals + 1;
     }
 
+    // Of a number above 0, from its bits: 1233/4096 is log10 2 closely enough for 32 of them.
     private static int CountDigits(uint value)
     {
-        var digits = 1;
-        for (; value >= 10; value /= 10) digits++;
-        return digits;
+        var digits = (BitOperations.Log2(value) + 1) * 1233 >> 12;
+        return value < Powers[digits] ? digits : digits + 1;
     }
 
     private static int WriteExact(double value, Span<byte> to)

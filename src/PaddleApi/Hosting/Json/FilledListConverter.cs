@@ -1,5 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using System.Text.Json.Serialization.Metadata;
 
 namespace PaddleApi.Hosting.Json;
 
@@ -28,11 +29,12 @@ internal sealed class FilledListConverter : JsonConverterFactory
                 throw new JsonException("A list is expected.");
             }
 
+            var type = (JsonTypeInfo<T>)options.GetTypeInfo(typeof(T));
             var items = new List<T>();
             while (reader.Read() && reader.TokenType != JsonTokenType.EndArray)
             {
                 if (items.Count == MostItems) throw new JsonException("The list is too long.");
-                var item = JsonSerializer.Deserialize<T>(ref reader, options);
+                var item = JsonSerializer.Deserialize(ref reader, type);
                 items.Add(item is not null ? item : throw new JsonException("A list has no empty places."));
             }
 
@@ -41,12 +43,9 @@ internal sealed class FilledListConverter : JsonConverterFactory
 
         public override void Write(Utf8JsonWriter writer, IReadOnlyList<T> value, JsonSerializerOptions options)
         {
+            var type = (JsonTypeInfo<T>)options.GetTypeInfo(typeof(T));
             writer.WriteStartArray();
-            foreach (var item in value)
-            {
-                JsonSerializer.Serialize(writer, item, options);
-            }
-
+            for (var i = 0; i < value.Count; i++) JsonSerializer.Serialize(writer, value[i], type);
             writer.WriteEndArray();
         }
     }
