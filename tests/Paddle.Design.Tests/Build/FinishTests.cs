@@ -303,7 +303,13 @@ public class FinishTests
         (double G, double AtMm)[] finish = [(20, 1450), (10, 350)];
         var bare = BuildSamples.Cherry.Mass with
         {
-            GripG = 50, ShaftG = 300, BladeG = 250, CentreOfMassMm = 800, InertiaCentreKgM2 = 0.11, InertiaTopHandKgM2 = 0.11 + 0.6 * 0.76 * 0.76, InertiaLowerHandKgM2 = 0.11 + 0.6 * 0.12 * 0.12,
+            GripG = 50,
+            ShaftG = 300,
+            BladeG = 250,
+            CentreOfMassMm = 800,
+            InertiaCentreKgM2 = 0.11,
+            InertiaTopHandKgM2 = 0.11 + 0.6 * 0.76 * 0.76,
+            InertiaLowerHandKgM2 = 0.11 + 0.6 * 0.12 * 0.12,
         };
         var places = BuildSamples.Cherry.Specification.Form.Places with { TopHandMm = 40, LowerHandMm = 920 };
         var finished = FinishedMass.Of(places, bare, new(20, 10, 0, finish.Sum(part => part.G * part.AtMm), finish.Sum(part => part.G * part.AtMm * part.AtMm)));
