@@ -121,6 +121,28 @@ public class GlueUpTests
         }
     }
 
+    // Hand formula: a thin sheet is stretched by all that the strip beneath swells more, at its own modulus across the grain; maple 9.9 % and redcedar
+    // 5.0 % from green to ovendry (Wood Handbook table 4-3), from 12 to 16 % 4/(3000/9.9 - 18) and 4/(3000/5.0 - 18).
+    [Fact]
+    public void Formula_a_sheet_follows_the_strip_beneath_it()
+    {
+        var (maple, cedar) = (TestPaddles.Wood("sugar-maple"), TestPaddles.Wood("western-redcedar"));
+        var pair = SwellingMismatch.OnFace(cedar, maple);
+        var strain = 4 / (3000 / 9.9 - 18) - 4 / (3000 / 5.0 - 18);
+        TestPaddles.AssertRelative(100 * strain, pair.StrainPercent, 0.005);
+        TestPaddles.AssertRelative(strain * Laminate.AcrossMPa(maple), pair.StressMPa, 0.005);
+        foreach (var one in (SwellingMismatch[])[pair, SwellingMismatch.Between(cedar, maple), SwellingMismatch.Between(maple, cedar)])
+        {
+            Assert.Equal(Math.Min(maple.CrossGrainStrengthMPa, cedar.CrossGrainStrengthMPa), one.StrengthMPa, 12);
+
+            // Half of the stress creeps away (common practice, no source): from half of the strength on the maker is warned.
+            Assert.False((one with { StressMPa = 0.49 * one.StrengthMPa }).IsRisky);
+            Assert.True((one with { StressMPa = 0.51 * one.StrengthMPa }).IsRisky);
+        }
+
+        Assert.Equal(6.0 / 1.5, new PartStress("hard-stroke", 1200, 10, 60, 1.5).Margin, 12);
+    }
+
     // A sheet strained with the strip beneath it bears its modulus's share of the strip's stress (mechanics of composite beams): it is as near to its own
     // strength as the ratios say, along the grain and across it; across it a softer sheet is asked no less than the strip.
     [Theory]
