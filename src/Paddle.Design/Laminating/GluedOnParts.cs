@@ -98,6 +98,7 @@ internal sealed class GluedOnParts(PaddleSolid solid, BladePressure pressure, Lo
     /// along the paddle, between this place and its neighbours. In a bar of one section it is VQ/(Ib). Theory J13.</summary>
     internal static double ShearMPa(PaddleSolid solid, ReadOnlySpan<double> moments, int i)
     {
+        if (!IsFaced(solid, i)) return 0; // the very tip has no section
         int before = IsFaced(solid, i - 1) ? i - 1 : i, after = IsFaced(solid, i + 1) ? i + 1 : i;
         return before == after ? 0 : Math.Abs(Force(solid, moments, after) - Force(solid, moments, before)) / (solid.X[after] - solid.X[before]);
 

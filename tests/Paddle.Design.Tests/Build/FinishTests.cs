@@ -118,6 +118,7 @@ public class FinishTests
     [InlineData(1600, 6, 0.1033, 0.25)]
     [InlineData(3800, 6, 0.2454, 0.25)]
     [InlineData(4000, 6, 0.2583, 0.5)]
+    [InlineData(7400, 6, 0.4779, 0.5)]
     [InlineData(8200, 6, 0.5296, 1)]
     public void Tins_hold_a_quarter_of_a_litre_and_whole_halves(double bladeCm2, int coats, double litres, double tin)
     {
@@ -293,6 +294,74 @@ public class FinishTests
 
         var added = report.Finished.InertiaLowerHandKgM2 - report.Mass.InertiaLowerHandKgM2;
         Assert.Equal(swing, added, 0.01 * swing);
+    }
+
+    // Steiner's theorem on point masses (elementary mechanics): a bare paddle of 600 g about 800 mm, 20 g of varnish on its tip and 10 g of oil up the shaft.
+    [Fact]
+    public void A_finished_paddle_swings_as_the_points_it_is_made_of()
+    {
+        (double G, double AtMm)[] finish = [(20, 1450), (10, 350)];
+        var bare = BuildSamples.Cherry.Mass with
+        {
+            GripG = 50,
+            ShaftG = 300,
+            BladeG = 250,
+            CentreOfMassMm = 800,
+            InertiaCentreKgM2 = 0.11,
+            InertiaTopHandKgM2 = 0.11 + 0.6 * 0.76 * 0.76,
+            InertiaLowerHandKgM2 = 0.11 + 0.6 * 0.12 * 0.12,
+        };
+        var places = BuildSamples.Cherry.Specification.Form.Places with { TopHandMm = 40, LowerHandMm = 920 };
+        var finished = FinishedMass.Of(places, bare, new(20, 10, 0, finish.Sum(part => part.G * part.AtMm), finish.Sum(part => part.G * part.AtMm * part.AtMm)));
+        double About(double mm) => 0.11 + 0.6 * Math.Pow((800 - mm) / 1000, 2) + finish.Sum(part => part.G / 1000 * Math.Pow((part.AtMm - mm) / 1000, 2));
+        var centre = (600 * 800 + 20 * 1450 + 10 * 350) / 630.0;
+        Assert.Equal(630, finished.MassG, 9);
+        Assert.Equal(centre, finished.CentreOfMassMm, 9);
+        Assert.Equal(centre - 800, finished.ShiftMm, 9);
+        Assert.Equal(About(centre), finished.InertiaCentreKgM2, 12);
+        Assert.Equal(About(40), finished.InertiaTopHandKgM2, 12);
+        Assert.Equal(About(920), finished.InertiaLowerHandKgM2, 12);
+    }
+
+    // Each zone's surface, summed apart from the finish by the mass properties, times what a square metre keeps.
+    [Theory]
+    [InlineData(SurfaceFinish.Varnish, 6, SurfaceFinish.None, 0)]
+    [InlineData(SurfaceFinish.None, 0, SurfaceFinish.Oil, 3)]
+    public void A_finish_weighs_on_the_zone_that_it_covers(SurfaceFinish blade, int onBlade, SurfaceFinish shaft, int onShaft)
+    {
+        var report = BuildSamples.Cherry;
+        var load = FinishLoad.On(Fine(report), new(blade, onBlade, shaft, onShaft, false));
+        Assert.Equal(FinishChoice.DryGPerM2(blade, onBlade) * report.Mass.BladeSurfaceCm2 * 1e-4, load.BladeG, 9);
+        Assert.Equal(FinishChoice.DryGPerM2(shaft, onShaft) * (report.Mass.ShaftSurfaceCm2 + report.Mass.GripSurfaceCm2) * 1e-4, load.ShaftG, 9);
+        Assert.Equal(load.BladeG + load.ShaftG, load.MassG, 12);
+        var throat = report.Specification.Form.Places.ThroatMm;
+        Assert.Equal(onBlade > 0, load.FirstGmm > load.MassG * throat);
+    }
+
+    [Fact]
+    public void Cloth_on_the_tip_is_a_mass_at_its_own_centre()
+    {
+        var report = BuildSamples.Cherry;
+        FinishLoad plain = FinishLoad.On(Fine(report), FinishChoice.Usual), clothed = FinishLoad.On(Fine(report), FinishChoice.Usual with { TipReinforcement = true });
+        var cloth = TipReinforcement.For(Fine(report), 500, 800);
+        var centre = (cloth.With.MassG * cloth.With.BalanceMm - 500 * 800) / cloth.AddedG;
+        Assert.Equal(cloth.AddedG, clothed.ClothG, 9);
+        Assert.Equal(plain.MassG + cloth.AddedG, clothed.MassG, 9);
+        Assert.Equal(cloth.AddedG * centre, clothed.FirstGmm - plain.FirstGmm, 1e-3);
+        Assert.Equal(cloth.AddedG * centre * centre, clothed.SecondGmm2 - plain.SecondGmm2, 1);
+    }
+
+    [Fact]
+    public void No_coats_are_bare_wood_and_one_coat_is_a_finish()
+    {
+        FinishChoice once = new(SurfaceFinish.Varnish, 1, SurfaceFinish.Oil, 1, false), never = new(SurfaceFinish.Varnish, 0, SurfaceFinish.Oil, 0, false);
+        Assert.Equal(("blade varnished, shaft and grip oiled", "left bare"), (once.InWords(), never.InWords()));
+        Assert.Equal(0, FinishChoice.UsualCoats(SurfaceFinish.None));
+        FinishPlan one = FinishPlan.For(Surfaces(1600, 900, 170), 938, once), none = FinishPlan.For(Surfaces(1600, 900, 170), 938, never);
+        Assert.Equal([("spar varnish", 50.0), ("drying oil", 0.0)], one.Coats.Select(coat => (coat.Finish, coat.ThinnerPercent)));
+        Assert.Equal((1600.0, 1070.0), (Math.Round(one.VarnishAreaCm2, 9), Math.Round(one.OilAreaCm2, 9)));
+        Assert.Equal((0.0, 0.0, 0.0, 0.0), (none.VarnishAreaCm2, none.OilAreaCm2, none.VarnishLitres, none.OilLitres));
+        Assert.Empty(none.Coats);
     }
 
     private static MassProperties Surfaces(double bladeCm2, double shaftCm2, double gripCm2) =>

@@ -27,6 +27,7 @@ public class WoodCostTests
         var one = LaminateComparison.OnePiece(report.Specification);
         Assert.InRange(one.BoardFeet, 2.9, 3.8);
         Assert.Equal(8 * one.BoardFeet, one.WoodCost!.Value, 1e-9);
+        Assert.Equal((4, 0), (row.GlueLines, one.GlueLines));
         Assert.True(row.BoardFeet < one.BoardFeet, "strips leave the shaft's corners in the rack");
     }
 

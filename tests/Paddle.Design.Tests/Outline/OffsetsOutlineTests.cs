@@ -40,6 +40,16 @@ public class OffsetsOutlineTests
         }
     }
 
+    // Geometry: where the table runs level into its last stretch, the round tip is a quarter of an ellipse; one cubic leaves it by 3 in 10 000 at most.
+    [Fact]
+    public void Formula_a_tip_after_a_level_stretch_is_a_quarter_ellipse()
+    {
+        var curve = Draw([new(100, 30), new(200, 60), new(400, 60), new(500, 60), new(650, 0)]);
+        for (var along = 0.02; along < 1; along += 0.02)
+            Assert.Equal(1, Math.Sqrt(along * along + Math.Pow(curve.HalfBreadthMm(ThroatMm + 500 + 150 * along) / 60, 2)), 3e-4);
+        Assert.Equal(0, curve.HalfBreadthMm(ThroatMm + 650), 1e-6);
+    }
+
     // Property: shape-preserving: between two offsets the half-breadth never leaves the range of the two and never turns.
     [Fact]
     public void Property_monotone_between_offsets()

@@ -194,6 +194,53 @@ public class MassPropertiesTests
         TestPaddles.AssertRelative(2 * once, twice, 1e-9);
     }
 
+    // Property: hollowed on one side only, the grip's other face stays where it was, and the hollowed one sinks by the hollow.
+    [Fact]
+    public void Property_the_face_opposite_a_hollow_stays()
+    {
+        PaddleSolid Grip(double depth)
+        {
+            var form = TestPaddles.Form(TestPaddles.Blade("ottertail"), faces: GripFaces.OneSided);
+            form = form with { Grip = form.Grip with { HollowDepthMm = depth } };
+            return TestPaddles.Shape(form, TestPaddles.PrintedGrid(form));
+        }
+
+        var (full, hollow) = (Grip(0), Grip(4));
+        var deepest = 0.0;
+        for (var i = 0; i < full.Count; i++)
+        {
+            double Face(PaddleSolid solid, int side) => solid.CentreOffsetMm(i) + side * solid.HalfThickness[i];
+            Assert.Equal(Face(full, -1), Face(hollow, -1), 1e-9);
+            deepest = Math.Max(deepest, Face(full, 1) - Face(hollow, 1));
+        }
+
+        Assert.Equal(4, deepest, 0.05);
+    }
+
+    // Points in the plane (elementary mechanics): a bent paddle turns about its centre of mass, which lies off the shaft's line.
+    [Fact]
+    public void A_bent_paddle_turns_about_a_centre_off_the_shafts_line()
+    {
+        var form = TestPaddles.Form(TestPaddles.Blade("teardrop"), bend: 12);
+        var solid = TestPaddles.Shape(form, VeryFine);
+        double mass = 0, along = 0, across = 0, turning = 0;
+        (double Kg, double X, double Z)[] points =
+        [
+            .. Enumerable.Range(0, solid.Count).Select(i =>
+            {
+                var past = Math.Max(0, solid.X[i] - form.Places.ThroatMm);
+                var turn = 12 * Math.PI / 180;
+                return (solid.WeightMm(i) * solid.Area[i] * 650e-9, (solid.X[i] - past + past * Math.Cos(turn)) / 1000, past * Math.Sin(turn) / 1000);
+            }),
+        ];
+        foreach (var (kg, x, z) in points) (mass, along, across) = (mass + kg, along + kg * x, across + kg * z);
+        foreach (var (kg, x, z) in points) turning += kg * (Math.Pow(x - along / mass, 2) + Math.Pow(z - across / mass, 2));
+        var told = MassProperties.Of(solid, 650);
+        TestPaddles.AssertRelative(1000 * mass, told.TotalG, 1e-9);
+        TestPaddles.AssertRelative(1000 * along / mass, told.CentreOfMassMm, 1e-9);
+        TestPaddles.AssertRelative(turning, told.InertiaCentreKgM2, 1e-9);
+    }
+
     private static Dictionary<string, PaddleForm> MakeForms()
     {
         var forms = BladeFamilies.All.ToDictionary(f => f.Id, f => TestPaddles.Form(TestPaddles.Blade(f.Id)));

@@ -86,6 +86,13 @@ public class DrawnLengthTests
         Assert.Equal(expected, DrawnLength.Shaving(mm, units));
 
     [Theory]
+    [InlineData(76.2, 1, "3")]
+    [InlineData(-25.4 / 32, 32, "-1/32")]
+    [InlineData(-0.1, 32, "0")]
+    public void Whole_inches_are_a_rule_too_and_the_least_step_back_has_its_sign(double mm, int denominator, string expected) =>
+        Assert.Equal(expected, DrawnLength.InchFigure(mm, denominator));
+
+    [Theory]
     [InlineData(0)]
     [InlineData(3)]
     [InlineData(128)]
