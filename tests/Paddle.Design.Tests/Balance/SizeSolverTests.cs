@@ -108,11 +108,13 @@ public class SizeSolverTests
     }
 
     // Property: where aims clash there are several valleys, and the deepest that twenty random starts find is found. From the usual start alone
-    // these three end in another one, 74, 104 and 235 g of penalty higher and up to 3.75 mm away.
+    // the first three end in another one, 74, 104 and 235 g of penalty higher and up to 3.75 mm away; without the last of the other starts the fourth
+    // does, 5 g higher.
     [Theory]
     [InlineData("sturgeon-nose", "black-cherry", 60, 1.2, 25, 8, 40)]
     [InlineData("square-tip", "western-redcedar", 75, 1.5, 25, 5, 5)]
     [InlineData("square-tip", "northern-white-cedar", 60, 1.2, 25, 5, 5)]
+    [InlineData("sturgeon-nose", "sitka-spruce", 60, 1.2, 25, 8, 34)]
     public void Property_the_deepest_valley_is_found(
         string family, string species, double bodyMass, double factor, double leastFlex, int pinnedSize, double pinnedTo)
     {
