@@ -85,11 +85,11 @@ public partial class BuildSheetPageTests
         var context = SampleDesigns.Context(units);
 
         var sheet = BuildSheet.For(report).Stages[^1].Stations;
-        var csv = Encoding.UTF8.GetString(Written("offsets.csv", report, context)).Split("\r\n")[1..^1].Select(line => line.Split(',')).ToList();
+        var csv = Encoding.UTF8.GetString(DrawnFile.Written("offsets.csv", report, context)).Split("\r\n")[1..^1].Select(line => line.Split(',')).ToList();
         Assert.Equal(csv.Select(row => row[inInches ? 5 : 1]), sheet.Select(station => inInches ? DrawnLength.Figure(station.XMm, units) : $"{station.XMm:0.00}"));
         Assert.Equal(csv.Select(row => row[0]), sheet.Select(station => station.Mark ?? ""));
 
-        var letters = XDocument.Parse(Encoding.UTF8.GetString(Written("half-template.svg", report, context))).Descendants(SvgReader.Svg + "text").Select(text => text.Value).ToList();
+        var letters = XDocument.Parse(Encoding.UTF8.GetString(DrawnFile.Written("half-template.svg", report, context))).Descendants(SvgReader.Svg + "text").Select(text => text.Value).ToList();
         foreach (var station in sheet.Skip(1).SkipLast(1))
         {
             if (station.Mark is null) Assert.Contains(DrawnLength.Figure(station.XMm, units), letters);
@@ -169,13 +169,6 @@ public partial class BuildSheetPageTests
 
     private static string Words(XDocument page) => string.Join(
         ' ', page.Descendants().Where(element => element.Name.LocalName != "style").SelectMany(element => element.Nodes().OfType<XText>()).Select(text => text.Value));
-
-    private static byte[] Written(string name, DesignReport report, DrawingContext context)
-    {
-        using var stream = new WriteOnlyStream();
-        DesignFiles.Find(name)!.Write(report, context, stream);
-        return stream.Bytes;
-    }
 
     [GeneratedRegex(@"\d ?mm\b|, mm\b|millimet|\d ?cm\b|\d ?°C")]
     private static partial Regex Millimetres();

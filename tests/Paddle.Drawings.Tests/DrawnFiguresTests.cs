@@ -6,14 +6,13 @@ using Paddle.Design.Strength;
 using Paddle.Design.Units;
 using Paddle.Drawings.Tests.Support;
 using Paddle.Drawings.Views;
+using static Paddle.Drawings.Tests.Support.DrawnFile;
 
 namespace Paddle.Drawings.Tests;
 
 /// <summary>What a file draws, measured in the file and held against what it letters and against the design.</summary>
 public partial class DrawnFiguresTests
 {
-    private sealed record Lettered(string Text, double X, double Y);
-
     private sealed record Stroke(string Css, double X0, double Y0, double X1, double Y1);
 
     [Theory]
@@ -135,14 +134,13 @@ public partial class DrawnFiguresTests
             var top = Assert.Single(texts, text => text.Text.StartsWith(name, StringComparison.Ordinal));
             var figures = texts.Where(text => text.Y > top.Y && text.Y < top.Y + 50 && text.X < top.X && Plain().IsMatch(text.Text)).OrderBy(text => text.Y).ToList();
             Assert.InRange(figures.Count, 3, 9);
-            var (a, b) = (Number(figures[0].Text), Number(figures[^1].Text));
+            var (a, b) = (SvgReader.Number(figures[0].Text), SvgReader.Number(figures[^1].Text));
             var perUnit = (figures[^1].Y - figures[0].Y) / (b - a);
             Assert.Equal(42, Math.Abs(figures[^1].Y - figures[0].Y), 0.1);
             return (figures[0].Y - 1.2 - a * perUnit, perUnit);
         }
 
-        List<(double X, double Y)> Drawn(string css, double from, double to) => [.. drawing.Descendants(SvgReader.Svg + "path")
-            .Where(path => ((string)path.Parent!.Attribute("class")!).Split(' ').Contains(css))
+        List<(double X, double Y)> Drawn(string css, double from, double to) => [.. Paths(drawing, css)
             .Select(path => Pairs((string)path.Attribute("d")!)).Where(points => points.Count > 20 && points.All(p => p.Y > from && p.Y < to)).Single()];
 
         var moments = Scale("Bending moment");
@@ -202,8 +200,7 @@ public partial class DrawnFiguresTests
         var report = SampleDesigns.Varied(family);
         var drawing = Svg("overview.svg", report, units);
         var (texts, places) = (Texts(drawing), report.Specification.Form.Places);
-        var wood = drawing.Descendants(SvgReader.Svg + "path").Where(path => ((string)path.Parent!.Attribute("class")!).Split(' ').Contains("wood"))
-            .Select(path => Pairs((string)path.Attribute("d")!)).ToList();
+        var wood = Paths(drawing, "wood").Select(path => Pairs((string)path.Attribute("d")!)).ToList();
 
         // Face and edge at one scale, then six sections at another.
         Assert.Equal(8, wood.Count);
@@ -241,8 +238,7 @@ public partial class DrawnFiguresTests
         }
 
         // The sign of the balance point stands on it, a circle of which two quarters are filled.
-        var sign = drawing.Descendants(SvgReader.Svg + "path").Where(path => ((string)path.Parent!.Attribute("class")!).Split(' ').Contains("ink"))
-            .Select(path => SvgReader.Curves((string)path.Attribute("d")!).Single()).ToList();
+        var sign = Paths(drawing, "ink").Select(path => SvgReader.Curves((string)path.Attribute("d")!).Single()).ToList();
         Assert.Equal(2, sign.Count);
         var x = (sign.Max(curve => curve.A.X) + sign.Min(curve => curve.A.X)) / 2;
         Assert.Equal(24 + scale * Landmarks.BalanceXMm(report), x, 0.01);
@@ -262,24 +258,21 @@ public partial class DrawnFiguresTests
 
     private static double Tall(List<(double X, double Y)> points) => points.Max(p => p.Y) - points.Min(p => p.Y);
 
-    private static double Step(double mm, DrawingUnits units) => units == DrawingUnits.Metric ? 0.1 : 25.4 / (mm > 300 ? 16 : 32);
-
-    private static double Number(string text) => double.Parse(text, CultureInfo.InvariantCulture);
-
-    private static double Millimetres(string figure, DrawingUnits units) => units == DrawingUnits.Metric ? Number(figure) : InchRule.Read(figure);
-
     // Corners of a path in order; of a curve its ends alone.
     private static List<(double X, double Y)> Pairs(string data)
     {
         var points = new List<(double X, double Y)>();
         foreach (Match step in PathStep().Matches(data))
         {
-            double[] numbers = [.. Decimal().Matches(step.Value).Select(number => Number(number.Value))];
+            double[] numbers = [.. Decimal().Matches(step.Value).Select(number => SvgReader.Number(number.Value))];
             points.Add((numbers[^2], numbers[^1]));
         }
 
         return points;
     }
+
+    private static IEnumerable<XElement> Paths(XDocument drawing, string css) =>
+        drawing.Descendants(SvgReader.Svg + "path").Where(path => ((string)path.Parent!.Attribute("class")!).Split(' ').Contains(css));
 
     private static List<Stroke> Strokes(XDocument drawing) =>
     [
@@ -288,24 +281,6 @@ public partial class DrawnFiguresTests
             .Where(path => path.Points.Count == 2)
             .Select(path => new Stroke(path.Css, path.Points[0].X, path.Points[0].Y, path.Points[1].X, path.Points[1].Y)),
     ];
-
-    private static List<Lettered> Row(IReadOnlyList<Lettered> texts, string header)
-    {
-        var head = texts.Single(text => text.Text == header);
-        return [.. texts.Where(text => Math.Abs(text.Y - head.Y) < 1e-6 && text != head).OrderBy(text => text.X)];
-    }
-
-    private static List<Lettered> Texts(XDocument drawing) =>
-        [.. drawing.Descendants(SvgReader.Svg + "text").Select(text => new Lettered(text.Value, Number((string)text.Attribute("x")!), Number((string)text.Attribute("y")!)))];
-
-    private static XDocument Svg(string file, DesignReport report, DrawingUnits units) => XDocument.Parse(System.Text.Encoding.UTF8.GetString(Written(file, report, units)));
-
-    private static byte[] Written(string file, DesignReport report, DrawingUnits units)
-    {
-        using var stream = new MemoryStream();
-        DesignFiles.Find(file)!.Write(report, SampleDesigns.Context(units), stream);
-        return stream.ToArray();
-    }
 
     [GeneratedRegex("^(?:[A-Z][a-z ]* )?(?<at>[0-9][0-9. /]*?)(?: mm| in)?$")]
     private static partial Regex Figure();

@@ -1,19 +1,15 @@
-using System.Globalization;
 using System.Text.RegularExpressions;
-using System.Xml.Linq;
-using Paddle.Design;
 using Paddle.Design.Units;
 using Paddle.Drawings.Tests.Support;
 using Paddle.Drawings.Views;
 using UglyToad.PdfPig;
+using static Paddle.Drawings.Tests.Support.DrawnFile;
 
 namespace Paddle.Drawings.Tests;
 
 /// <summary>Figures that somebody saws to, read back from the files and held against what the same file draws.</summary>
 public partial class LetteredFiguresTests
 {
-    private sealed record Lettered(string Text, double X, double Y);
-
     public static TheoryData<string, string, DrawingUnits> Drawings()
     {
         var data = new TheoryData<string, string, DrawingUnits>();
@@ -148,34 +144,6 @@ public partial class LetteredFiguresTests
         }
 
         Assert.True(octagons >= 4);
-    }
-
-    private static double Step(double mm, DrawingUnits units) => units == DrawingUnits.Metric ? 0.1 : 25.4 / (mm > 300 ? 16 : 32);
-
-    private static double Millimetres(string figure, DrawingUnits units) => units == DrawingUnits.Metric
-        ? double.Parse(figure, CultureInfo.InvariantCulture)
-        : InchRule.Read(figure);
-
-    private static List<Lettered> Row(IReadOnlyList<Lettered> texts, string header)
-    {
-        var head = texts.Single(text => text.Text == header);
-        return [.. texts.Where(text => Math.Abs(text.Y - head.Y) < 1e-6 && text != head).OrderBy(text => text.X)];
-    }
-
-    private static List<Lettered> Texts(XDocument drawing) =>
-    [
-        .. drawing.Descendants(SvgReader.Svg + "text").Select(text => new Lettered(
-            text.Value, SvgReader.Number((string)text.Attribute("x")!), SvgReader.Number((string)text.Attribute("y")!))),
-    ];
-
-    private static XDocument Svg(string file, DesignReport report, DrawingUnits units) =>
-        XDocument.Parse(System.Text.Encoding.UTF8.GetString(Written(file, report, units)));
-
-    private static byte[] Written(string file, DesignReport report, DrawingUnits units)
-    {
-        using var stream = new MemoryStream();
-        DesignFiles.Find(file)!.Write(report, SampleDesigns.Context(units), stream);
-        return stream.ToArray();
     }
 
     [GeneratedRegex("^(?:Top hand|Lower hand|Balance|Throat|Widest)[a-z ]* (?<at>[0-9. /]+) (?:mm|in)(?:, half (?<half>[0-9. /]+))?$")]

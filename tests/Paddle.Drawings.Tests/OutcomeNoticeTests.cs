@@ -164,16 +164,12 @@ public class OutcomeNoticeTests
 
     private static XDocument Page(DesignReport report) => XDocument.Parse(BuildSheetPage.Write(report, BuildSheet.For(report), SampleDesigns.Context()));
 
-    private static XDocument Svg(DesignReport report, string name, DrawingUnits units) => XDocument.Parse(Encoding.UTF8.GetString(Bytes(report, name, units)));
+    private static XDocument Svg(DesignReport report, string name, DrawingUnits units) => DrawnFile.Svg(name, report, units);
 
     private static string[] Classes(XElement element) => ((string?)element.Attribute("class") ?? "").Split(' ');
 
     private static List<List<string>> Rows(DesignReport report) => CsvReader.Rows(Encoding.UTF8.GetString(Bytes(report, "offsets.csv")));
 
-    private static byte[] Bytes(DesignReport report, string name, DrawingUnits units = DrawingUnits.Metric, PaperSize paper = PaperSize.A4)
-    {
-        using var stream = new WriteOnlyStream();
-        DesignFiles.Find(name)!.Write(report, SampleDesigns.Context(units, paper: paper), stream);
-        return stream.Bytes;
-    }
+    private static byte[] Bytes(DesignReport report, string name, DrawingUnits units = DrawingUnits.Metric, PaperSize paper = PaperSize.A4) =>
+        DrawnFile.Written(name, report, SampleDesigns.Context(units, paper: paper));
 }

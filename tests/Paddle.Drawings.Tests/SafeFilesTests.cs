@@ -113,12 +113,7 @@ public class SafeFilesTests
     [InlineData("\uD800broken\uFFFF", "broken")]
     public void Safe_text_keeps_what_can_be_read(string text, string expected) => Assert.Equal(expected, Lettering.Safe(text));
 
-    internal static byte[] Written(string fileName, DrawingContext context)
-    {
-        using var stream = new WriteOnlyStream();
-        DesignFiles.Find(fileName)!.Write(SampleDesigns.Of("ottertail"), context, stream);
-        return stream.Bytes;
-    }
+    internal static byte[] Written(string fileName, DrawingContext context) => DrawnFile.Written(fileName, SampleDesigns.Of("ottertail"), context);
 
     private static TheoryData<string> Names(Func<IDesignFile, bool> wanted)
     {

@@ -177,12 +177,8 @@ public class TemplatesPdfTests
         return box is { } b ? (b.Width * PointMm, b.Height * PointMm) : (0, 0);
     }
 
-    private static byte[] Written(PaperSize paper, string label = "Heron Lake hire paddle M", DesignReport? report = null, DrawingUnits units = DrawingUnits.Metric)
-    {
-        using var stream = new MemoryStream();
-        DesignFiles.Find("templates.pdf")!.Write(report ?? SampleDesigns.Of("ottertail"), SampleDesigns.Context(units, label, paper), stream);
-        return stream.ToArray();
-    }
+    private static byte[] Written(PaperSize paper, string label = "Heron Lake hire paddle M", DesignReport? report = null, DrawingUnits units = DrawingUnits.Metric) =>
+        Support.DrawnFile.Written("templates.pdf", report ?? SampleDesigns.Of("ottertail"), SampleDesigns.Context(units, label, paper));
 
     private static PdfDocument Open(PaperSize paper) => PdfDocument.Open(Written(paper));
 
