@@ -101,7 +101,7 @@ internal static class CopyVariants
     {
         var s = PaddleCopier.SizesInOrder(sizes);
         var grip = copy.Grip!;
-        var faces = Names.Find<GripFaces>(grip.Faces!) == Outline.GripFaces.OneSided ? 1 : 2;
+        var faces = Names.Find<GripFaces>(grip.Faces!) == GripFaces.OneSided ? 1 : 2;
         s[PaddleSizes.UpperWidth] = Math.Min(s[PaddleSizes.UpperWidth], grip.WidthMm!.Value);
         var hollowed = copy with
         {

@@ -138,7 +138,11 @@ internal static class Duties
     /// <returns>Share, 1 for touring.</returns>
     public static double StrengthOverTouring(Duty duty) => HardStroke(duty) / HardStroke(Duty.Touring);
 
-    private static double HardStroke(Duty duty) => DutyRule.Of(duty).HardN * DutyRule.Of(duty).LeastFactor;
+    private static double HardStroke(Duty duty)
+    {
+        var rule = DutyRule.Of(duty);
+        return rule.HardN * rule.LeastFactor;
+    }
 
     /// <summary>What the duty means, in plain words.</summary>
     public static string Reason(Duty duty) => duty switch

@@ -18,18 +18,18 @@ public class ProblemRowsTests
         var asked = TestPaddles.Asked(Form, aims: new(BalanceAim.LowerHand, toleranceMm, 1.5, LeastMm, MostMm, null));
         var report = PaddleDesigner.Design(asked with { Pinned = PinnedSizes.To(TestPaddles.UsualSizes) });
         var (problem, v) = Evaluated(asked);
-        var rows = Enumerable.Range(0, problem.RowCount).Select(r => (problem.Limits[r], Row: problem.Rows[r])).ToList();
+        var rows = Enumerable.Range(0, problem.RowCount).Select(r => (Limit: problem.Limits[r], Row: problem.Rows[r])).ToList();
         double InItsUnit((Limit Limit, double Row) row) => row.Row / row.Limit.RowPerUnit;
 
         // A hair is kept back for rounding: 2 % of the tolerance, 2 in 1000 of a flex.
-        var balance = rows.Where(row => row.Item1.Id == "aims.balanceToleranceMm").ToList();
+        var balance = rows.Where(row => row.Limit.Id == "aims.balanceToleranceMm").ToList();
         Assert.Equal(2, balance.Count);
-        Assert.All(balance, row => Assert.Equal("mm", row.Item1.Unit));
+        Assert.All(balance, row => Assert.Equal("mm", row.Limit.Unit));
         Assert.Equal(2 * toleranceMm, InItsUnit(balance[0]) + InItsUnit(balance[1]), 0.05 * toleranceMm);
         Assert.Equal(report.Balance.OffsetMm, (InItsUnit(balance[1]) - InItsUnit(balance[0])) / 2, 0.5);
 
-        var most = Assert.Single(rows, row => row.Item1.Id == "aims.benchFlexMm.max");
-        var least = Assert.Single(rows, row => row.Item1.Id == "aims.benchFlexMm.min");
+        var most = Assert.Single(rows, row => row.Limit.Id == "aims.benchFlexMm.max");
+        var least = Assert.Single(rows, row => row.Limit.Id == "aims.benchFlexMm.min");
         TestPaddles.AssertRelative(report.Flex.BenchFlexMm, MostMm - InItsUnit(most), 0.015, "most");
         TestPaddles.AssertRelative(report.Flex.BenchFlexMm, LeastMm + InItsUnit(least), 0.015, "least");
         TestPaddles.AssertRelative(report.Mass.TotalG, problem.MassG, 1e-3, "mass");

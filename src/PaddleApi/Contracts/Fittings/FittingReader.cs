@@ -1,7 +1,5 @@
-using Paddle.Design;
 using Paddle.Design.Fitting;
 using Paddle.Design.Request;
-using Paddle.Design.Units;
 
 namespace PaddleApi.Contracts.Fittings;
 
@@ -23,11 +21,8 @@ internal static class FittingReader
                 request.Preferences?.LightCarry ?? false,
                 request.Preferences?.BentShaft ?? false),
             request.Label,
-            Units(request.Drawing));
+            DesignDefaults.Units(request.Drawing?.Units));
     }
-
-    /// <summary>The units asked for; metric where none are, or none of that name.</summary>
-    internal static DrawingUnits Units(DrawingRequest? drawing) => Names.Find<DrawingUnits>(drawing?.Units ?? "") ?? DrawingUnits.Metric;
 
     private static PaddlerMeasurements Paddler(PaddlerRequest paddler) => new(
         paddler.HandSpacingMm,

@@ -1,6 +1,6 @@
 using System.Globalization;
 using Paddle.Design.Fitting;
-using PaddleApi.Contracts.Fittings;
+using Paddle.Design.Request;
 
 namespace PaddleApi.Contracts.SizeRuns;
 
@@ -24,7 +24,7 @@ internal static class SizeRunReader
             LongestStockMm = request.LongestStockMm,
             BladeLengthMm = request.BladeLengthMm ?? usual.BladeLengthMm,
             FreeboardMm = request.FreeboardMm ?? usual.FreeboardMm,
-            Units = FittingReader.Units(request.Drawing),
+            Units = DesignDefaults.Units(request.Drawing?.Units),
         };
     }
 

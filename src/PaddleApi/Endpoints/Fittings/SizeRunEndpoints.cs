@@ -1,9 +1,8 @@
 using System.Text;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.Extensions.Options;
-using Paddle.Design;
 using Paddle.Design.Fitting;
-using Paddle.Design.Units;
+using Paddle.Design.Request;
 using Paddle.Drawings;
 using PaddleApi.Contracts;
 using PaddleApi.Contracts.SizeRuns;
@@ -64,6 +63,6 @@ internal static class SizeRunEndpoints
 
     private static DrawingContext Drawing(Contracts.SizeRuns.SizeRunRequest request) => new(
         string.IsNullOrWhiteSpace(request.Label) ? Unnamed : request.Label,
-        request.Drawing?.Units is { } units ? Names.Find<DrawingUnits>(units)!.Value : DrawingUnits.Metric,
+        DesignDefaults.Units(request.Drawing?.Units),
         EngineVersion.Text);
 }

@@ -103,7 +103,7 @@ internal sealed class CopyValidator : BoundedValidator<CopyRequest>
         }
 
         Within("ThroatMm", overall - throat, PaddleLengths.BladeLengthLimitsMm, "The overall length less the place of the throat is the blade's length.");
-        var hand = Paddle.Design.Outline.GripPattern.Of(Names.Find<GripStyle>(request.Grip?.Style ?? "") ?? default).HandMm;
+        var hand = GripPattern.Of(Names.Find<GripStyle>(request.Grip?.Style ?? "") ?? default).HandMm;
         var lower = request.LowerHandMm ?? (request.HandSpacingMm is { } spacing ? hand + spacing : throat - PaddleLengths.DefaultFreeboardMm);
         var (member, place) = request.LowerHandMm is not null ? ("LowerHandMm", "The lower hand") : request.HandSpacingMm is not null ? ("HandSpacingMm", "The lower hand") : ("ThroatMm", "A lower hand");
         Within(member, throat - lower, PaddleLengths.FreeboardLimitsMm with { Min = 2 }, $"{place} lies above the throat, by this much.");

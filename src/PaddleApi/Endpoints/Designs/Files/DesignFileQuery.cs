@@ -1,4 +1,3 @@
-using Paddle.Design;
 using Paddle.Design.Request;
 using Paddle.Design.Units;
 using Paddle.Drawings;
@@ -36,9 +35,6 @@ internal static class DesignFileQuery
     }
 
     /// <summary>What a drawing needs to know beside the design when nothing is asked for.</summary>
-    public static DrawingContext Default(DesignRequest request, string code)
-    {
-        var units = request.Drawing?.Units is { } name ? Names.Find<DrawingUnits>(name) : null;
-        return new(request.Label ?? Unnamed, units ?? default, EngineVersion.Text, code);
-    }
+    public static DrawingContext Default(DesignRequest request, string code) =>
+        new(request.Label ?? Unnamed, DesignDefaults.Units(request.Drawing?.Units), EngineVersion.Text, code);
 }
