@@ -1,5 +1,6 @@
 using Paddle.Design.Fitting;
 using Paddle.Design.Request;
+using Paddle.Design.Units;
 
 namespace Paddle.Design.Copying;
 

@@ -1,5 +1,4 @@
 using Paddle.Design.Build;
-using Paddle.Design.Request;
 using Paddle.Design.Units;
 
 namespace Paddle.Design.Layout;
@@ -34,7 +33,7 @@ internal static class LayoutOrderReader
         TimeSpan.FromMilliseconds(UsualTimeLimitMs), IsByPrice: false);
 
     /// <summary>Units that the answer is written in.</summary>
-    public static DrawingUnits Units(BoardLayoutRequest request) => DesignDefaults.Units(request.Drawing?.Units);
+    public static DrawingUnits Units(BoardLayoutRequest request) => DrawingRequest.Read(request.Drawing?.Units);
 
     /// <summary>Reads a board.</summary>
     public static RackBoard Board(RackBoardRequest board, bool isShopping) => new(

@@ -64,11 +64,8 @@ internal static class DesignDefaults
     internal static GripPattern Pattern(DesignRequest request) =>
         GripPattern.Of(Names.Find<GripStyle>(request.Grip?.Style ?? GripStyle) ?? default);
 
-    /// <summary>Units by their name; metric when left out or when none have that name.</summary>
-    internal static DrawingUnits Units(string? name) => Names.Find<DrawingUnits>(name ?? "") ?? DrawingUnits.Metric;
-
     /// <summary>The step of a request's sizes, mm.</summary>
-    internal static double LatticeMm(DesignRequest request) => PaddleSpecification.LatticeOf(Units(request.Drawing?.Units));
+    internal static double LatticeMm(DesignRequest request) => PaddleSpecification.LatticeOf(DrawingRequest.Read(request.Drawing?.Units));
 
     /// <summary>Depth of the hollows of a request's grip, mm; left out, the style's own, or as deep as a thin board or grip leaves wood for.</summary>
     internal static double HollowDepthMm(DesignRequest request) => request.Grip?.HollowDepthMm is { } given

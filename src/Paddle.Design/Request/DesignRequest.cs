@@ -1,4 +1,5 @@
 using Paddle.Design.Fitting;
+using Paddle.Design.Units;
 using Paddle.Design.Wood;
 
 namespace Paddle.Design.Request;
@@ -301,11 +302,4 @@ public sealed record LoadsRequest
     /// <summary>Force whose pressure bends the blade across the grain, N; the hard stroke's when null.</summary>
     [ForceBound]
     public double? EdgePressN { get; init; }
-}
-
-/// <summary>How drawings and shop papers are written.</summary>
-public sealed record DrawingRequest
-{
-    /// <summary><c>metric</c> (when null) or <c>inch</c>.</summary>
-    public string? Units { get; init; }
 }

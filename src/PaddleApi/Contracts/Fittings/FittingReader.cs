@@ -1,5 +1,5 @@
 using Paddle.Design.Fitting;
-using Paddle.Design.Request;
+using Paddle.Design.Units;
 
 namespace PaddleApi.Contracts.Fittings;
 
@@ -21,7 +21,7 @@ internal static class FittingReader
                 request.Preferences?.LightCarry ?? false,
                 request.Preferences?.BentShaft ?? false),
             request.Label,
-            DesignDefaults.Units(request.Drawing?.Units));
+            DrawingRequest.Read(request.Drawing?.Units));
     }
 
     private static PaddlerMeasurements Paddler(PaddlerRequest paddler) => new(

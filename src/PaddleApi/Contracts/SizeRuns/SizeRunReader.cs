@@ -1,6 +1,6 @@
 using System.Globalization;
 using Paddle.Design.Fitting;
-using Paddle.Design.Request;
+using Paddle.Design.Units;
 
 namespace PaddleApi.Contracts.SizeRuns;
 
@@ -24,7 +24,7 @@ internal static class SizeRunReader
             LongestStockMm = request.LongestStockMm,
             BladeLengthMm = request.BladeLengthMm ?? usual.BladeLengthMm,
             FreeboardMm = request.FreeboardMm ?? usual.FreeboardMm,
-            Units = DesignDefaults.Units(request.Drawing?.Units),
+            Units = DrawingRequest.Read(request.Drawing?.Units),
         };
     }
 

@@ -1,5 +1,5 @@
 using Paddle.Design.Fitting;
-using Paddle.Design.Request;
+using Paddle.Design.Units;
 
 namespace PaddleApi.Contracts.SizeRuns;
 

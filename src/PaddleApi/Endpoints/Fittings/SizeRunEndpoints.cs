@@ -2,7 +2,7 @@ using System.Text;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.Extensions.Options;
 using Paddle.Design.Fitting;
-using Paddle.Design.Request;
+using Paddle.Design.Units;
 using Paddle.Drawings;
 using PaddleApi.Contracts;
 using PaddleApi.Contracts.SizeRuns;
@@ -63,6 +63,6 @@ internal static class SizeRunEndpoints
 
     private static DrawingContext Drawing(Contracts.SizeRuns.SizeRunRequest request) => new(
         string.IsNullOrWhiteSpace(request.Label) ? Unnamed : request.Label,
-        DesignDefaults.Units(request.Drawing?.Units),
+        DrawingRequest.Read(request.Drawing?.Units),
         EngineVersion.Text);
 }

@@ -36,5 +36,5 @@ internal static class DesignFileQuery
 
     /// <summary>What a drawing needs to know beside the design when nothing is asked for.</summary>
     public static DrawingContext Default(DesignRequest request, string code) =>
-        new(request.Label ?? Unnamed, DesignDefaults.Units(request.Drawing?.Units), EngineVersion.Text, code);
+        new(request.Label ?? Unnamed, DrawingRequest.Read(request.Drawing?.Units), EngineVersion.Text, code);
 }
