@@ -10,9 +10,10 @@ public static class PaddleFitter
     /// <param name="request">The person, seat, water, outing and preferences.</param>
     /// <returns>The advice, or the refusals with what to measure instead. The same request always gives the same answer.</returns>
     /// <exception cref="OperationCanceledException">The caller has gone.</exception>
-    public static FittingOutcome Fit(FittingRequest request, CancellationToken cancellation = default)
+    public static AnswerOrRefusals<FittingReport> Fit(FittingRequest request, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(request);
-        return FittingAdvisor.Advise(request, design => TriedShaft.Settle(design, cancellation));
+        var (advice, refusals) = FittingAdvisor.Advise(request, design => TriedShaft.Settle(design, cancellation));
+        return new(advice is null ? null : new FittingReport(advice), refusals);
     }
 }

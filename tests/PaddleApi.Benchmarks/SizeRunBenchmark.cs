@@ -13,10 +13,12 @@ public class SizeRunBenchmark
     public SizeRunBenchmark()
     {
         var random = new Random(5);
-        request = new(
-            8,
-            Customers: [.. Enumerable.Range(0, 100_000).Select(_ => new Customer(HandSpacingMm: 700 + (300 * random.NextDouble())))],
-            FleetCount: 500);
+        request = new()
+        {
+            Sizes = 8,
+            Customers = [.. Enumerable.Range(0, 100_000).Select(_ => new CustomerRequest { HandSpacingMm = 700 + (300 * random.NextDouble()) })],
+            FleetCount = 500,
+        };
     }
 
     /// <summary>Eight sizes on the 25 mm step.</summary>

@@ -12,7 +12,7 @@ namespace Paddle.Design.Fitting;
 /// <param name="LongestMm">Longest length of the trade's range, mm.</param>
 /// <param name="NarrowestMm">Narrowest width of the trade's range, mm.</param>
 /// <param name="WidestMm">Widest width of the trade's range, mm.</param>
-public sealed record BladeSizes(
+internal sealed record BladeSizes(
     string Id,
     string Name,
     double LengthMm,
@@ -70,7 +70,7 @@ public sealed record BladeSizes(
 /// <summary>A blade chosen: family and size as they follow from the person, before they are rounded.</summary>
 /// <param name="BendDegrees">Bend between shaft and blade, degrees; 0 for a straight paddle.</param>
 /// <param name="WantedAreaMm2">Area that the person and the outing ask of this family, mm².</param>
-public sealed record ChosenBlade(BladeSizes Family, double LengthMm, double WidthMm, double BendDegrees, double WantedAreaMm2)
+internal sealed record ChosenBlade(BladeSizes Family, double LengthMm, double WidthMm, double BendDegrees, double WantedAreaMm2)
 {
     /// <summary>Area, mm², by the family's area factor.</summary>
     public double AreaMm2 => Family.AreaMm2(LengthMm, WidthMm);
@@ -105,12 +105,12 @@ internal static class BladeChoice
 
     /// <summary>Whether a bent shaft is made: asked for by a race or a wish, for somebody who sits, away from rapids.</summary>
     /// <returns>Whether. Cadence has no say: how quick somebody paddles today must not turn one kind of paddle into another.</returns>
-    public static bool IsBent(SeatPlan seat, WaterKind water, OutingPurpose? purpose, bool wished) =>
+    public static bool IsBent(SeatRequest seat, WaterKind? water, OutingPurpose? purpose, bool wished) =>
         seat.Posture == Posture.Sitting && water != WaterKind.FastWater && (wished || purpose == OutingPurpose.Race);
 
     /// <summary>Family that suits the water and the seat, and why.</summary>
     /// <returns>Family and the reason. Source: uses named in the trade (common practice, no source; power order from forum reports).</returns>
-    public static (BladeSizes Family, string Reason) Choose(WaterKind water, SeatPlace place, bool bent, bool sensitiveJoints) => water switch
+    public static (BladeSizes Family, string Reason) Choose(WaterKind? water, SeatPlace? place, bool bent, bool sensitiveJoints) => water switch
     {
         WaterKind.FastWater => (Family("square-tip"), "Fast water: a short, wide blade with a square tip bites at once and stands the bottom."),
         _ when bent => (Family("teardrop"), "Bent shaft: a short, wide teardrop stays nearer upright at the end of a short seated stroke."),
@@ -170,7 +170,7 @@ internal static class BladeChoice
 /// <param name="NeededMm">Depth that the blade which fits the body needs, mm.</param>
 /// <param name="Blade">The blade to use: the one that fits the body, shortened as far as its family goes where the water asks for it.</param>
 /// <param name="ImmersedShare">Share of that blade's length that can be under water, 0 to 1.</param>
-public sealed record ImmersionAdvice(double? DepthMm, double NeededMm, bool Fits, ChosenBlade Blade, double ImmersedShare);
+internal sealed record ImmersionAdvice(double? DepthMm, double NeededMm, bool Fits, ChosenBlade Blade, double ImmersedShare);
 
 /// <summary>Depth a blade needs, and the length that fits a shallower water.</summary>
 internal static class ImmersionDepth

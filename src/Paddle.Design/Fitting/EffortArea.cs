@@ -10,7 +10,7 @@ namespace Paddle.Design.Fitting;
 /// <param name="MeanPullN">T, mean force during the pull, N.</param>
 /// <param name="PullSeconds">t, duration of the pull, s; always less than the stroke's cycle.</param>
 /// <param name="AreaShare">A/A₀, blade area asked for over that of the reference paddler, whatever the family.</param>
-public sealed record StrokeDemand(
+internal sealed record StrokeDemand(
     double BodyMassKg,
     double StrokesPerMinute,
     double BoatSpeedMS,
@@ -18,6 +18,24 @@ public sealed record StrokeDemand(
     double MeanPullN,
     double PullSeconds,
     double AreaShare);
+
+/// <summary>What the water model says of the blade chosen; low and high stand for the low and high drag coefficient.</summary>
+/// <param name="Demand">Pull, slip and area the outing asks for.</param>
+/// <param name="DragCoefficientLow">Fully submerged plate of the blade's proportions.</param>
+/// <param name="DragCoefficientHigh">Plate in a shallow flume.</param>
+/// <param name="SlipAtLowCoefficientMS">Slip with the low coefficient, m/s (the larger slip).</param>
+/// <param name="SlipAtHighCoefficientMS">Slip with the high coefficient, m/s.</param>
+/// <param name="EfficiencyAtLowCoefficient">Froude efficiency with the low coefficient, 0 to 1.</param>
+/// <param name="EfficiencyAtHighCoefficient">Froude efficiency with the high coefficient, 0 to 1.</param>
+internal sealed record BladeInWater(
+    StrokeDemand Demand,
+    double DragCoefficientLow,
+    double DragCoefficientHigh,
+    double SlipAtLowCoefficientMS,
+    double SlipAtHighCoefficientMS,
+    double EfficiencyAtLowCoefficient,
+    double EfficiencyAtHighCoefficient,
+    double StrokesPerDay);
 
 /// <summary>Pull and blade area from body mass, effort, cadence and hours. Each stroke must carry the hull's drag for one cycle, and the
 /// area keeps the slip at the share of boat speed it has in the reference case, an adult of 75 kg touring at 45 strokes a minute with the

@@ -21,55 +21,49 @@ internal static class FittingAdvisor
     /// <param name="request">The person, seat, water, outing and preferences.</param>
     /// <param name="settle">Tries a suggestion and gives it a shaft with which it meets its aims; null leaves the hand's.</param>
     /// <returns>The advice, or the refusals with what to measure instead. The same request always gives the same answer.</returns>
-    public static FittingOutcome Advise(FittingRequest request, Func<SuggestedDesign, SuggestedDesign>? settle = null)
+    public static AnswerOrRefusals<FittingAdvice> Advise(FittingRequest request, Func<SuggestedDesign, SuggestedDesign>? settle = null)
     {
         var (refusals, doubts) = FittingChecks.Check(request);
-        return refusals.Count > 0 ? new FittingOutcome(null, refusals) : new FittingOutcome(Answer(request, doubts, settle ?? (static design => design)), []);
+        return refusals.Count > 0 ? new(null, refusals) : new(Answer(request.Complete(), doubts, settle ?? (static design => design)), []);
     }
 
     /// <summary>Freeboard: 38 mm, a fifth of what the seat stands above 130 mm more, a little more where the paddler steers; kept within 25
     /// to 50.</summary>
     /// <returns>c, whole mm.</returns>
     /// <remarks>Source: range common practice, no source; the shares inside it are the service's own choice.</remarks>
-    public static double FreeboardMm(SeatPlan seat)
+    public static double FreeboardMm(double seatHeightMm, SeatPlace? place)
     {
-        double steering = seat.Place switch { SeatPlace.Stern => 6, SeatPlace.Solo => 3, _ => 0 };
-        var seatHeight = seat.HeightAboveWaterMm ?? LengthRules.DefaultSeatHeightMm;
-        var freeboard = LengthRules.DefaultFreeboardMm + (FreeboardOverSeatHeight * (seatHeight - LengthRules.DefaultSeatHeightMm)) + steering; // theory F27
+        double steering = place switch { SeatPlace.Stern => 6, SeatPlace.Solo => 3, _ => 0 };
+        var freeboard = LengthRules.DefaultFreeboardMm + (FreeboardOverSeatHeight * (seatHeightMm - LengthRules.DefaultSeatHeightMm)) + steering; // theory F27
         return Math.Round(Math.Clamp(freeboard, LengthRules.LowestFreeboardMm, LengthRules.HighestFreeboardMm));
     }
 
+    // A request completed, of a person for whom a hand spacing can be found.
     private static FittingAdvice Answer(
         FittingRequest request, IReadOnlyList<Caution> doubts, Func<SuggestedDesign, SuggestedDesign> settle)
     {
-        var paddler = request.Paddler;
-        var seat = request.Seat ?? new SeatPlan();
-        var water = request.Water ?? new WaterPlan();
-        var outing = request.Outing ?? new OutingPlan();
-        var wishes = request.Preferences ?? new PaddlerPreferences();
-        var label = string.IsNullOrWhiteSpace(request.Label) ? "Fitted paddle" : request.Label;
+        var (paddler, seat, water, outing, wishes) = (request.Paddler!, request.Seat!, request.Water!, request.Outing!, request.Preferences!);
+        var (seatHeight, cadence, hours) = (seat.HeightAboveWaterMm!.Value, outing.StrokesPerMinute!.Value, outing.HoursPerDay!.Value);
+        var units = DrawingRequest.Read(request.Drawing?.Units);
 
         // 1. Body: hand spacing, hands, mass, heights above the seat.
-        var person = PersonInFull.Of(paddler, request.Units);
+        var person = PersonInFull.Of(paddler, units);
         var body = person.Spacing;
         var seated = SeatedBody.Of(paddler);
-        var seatHeight = seat.HeightAboveWaterMm ?? LengthRules.DefaultSeatHeightMm;
 
         // 2. Water and stroke: family, size, depth.
-        var cadence = outing.StrokesPerMinute ?? EffortArea.DefaultStrokesPerMinute(outing.Effort);
-        var hours = outing.HoursPerDay ?? EffortArea.ReferenceHours;
         var density = FreshWater.DensityKgM3(water.TemperatureC ?? FreshWater.DefaultTemperatureC);
-        var demand = EffortArea.Demand(person.BodyMassKg, outing.Effort, cadence, hours);
-        var bent = BladeChoice.IsBent(seat, water.Kind, outing.Purpose, wishes.BentShaft);
-        var (family, familyReason) = BladeChoice.Choose(water.Kind, seat.Place, bent, wishes.SensitiveJoints);
+        var demand = EffortArea.Demand(person.BodyMassKg, outing.Effort!.Value, cadence, hours);
+        var bent = BladeChoice.IsBent(seat, water.Kind, outing.Purpose, wishes.BentShaft is true);
+        var (family, familyReason) = BladeChoice.Choose(water.Kind, seat.Place, bent, wishes.SensitiveJoints is true);
         var immersion = ImmersionDepth.Check(family, body.ValueMm, demand, bent ? BladeChoice.BentShaftDegrees : 0, water.DepthMm);
         var blade = immersion.Blade;
         var inWater = EffortArea.InWater(demand, blade, immersion.ImmersedShare, density, cadence * 60 * hours);
 
         // 3. Strength and hands: duty, wood, shaft, grip, wrist.
         var duty = Duties.Of(outing.Purpose, water.Kind);
-        var freeboard = FreeboardMm(seat);
-        var wood = SuggestedWood.For(duty, water.Kind, wishes.LightCarry);
+        var freeboard = FreeboardMm(seatHeight, seat.Place);
+        var wood = SuggestedWood.For(duty, water.Kind, wishes.LightCarry is true);
         var loadedMass = Math.Clamp(person.BodyMassKg, SuggestedDesign.LoadedMassLimitsKg.Min, SuggestedDesign.LoadedMassLimitsKg.Max);
         var shaft = ShaftFit.Fit(
             person.HandLengthMm, ShaftFit.ForStrokesMm(loadedMass, duty, freeboard, family, blade.LengthMm, wood), wishes);
@@ -79,25 +73,25 @@ internal static class FittingAdvisor
         var fitted = bent ? body.ValueMm - BentShaftShorterMm : body.ValueMm;
         var spacingError = bent ? LengthMethods.Join(body.StandardErrorMm, BentShaftShorterErrorMm) : body.StandardErrorMm;
         var design = settle(new SuggestedDesign(
-            label, fitted, freeboard, blade.Family.Id, blade.MadeLengthMm, blade.MadeWidthMm, blade.BendDegrees, shaft, grip, wood.Species, loadedMass, duty)
+            request.Label!, fitted, freeboard, blade.Family.Id, blade.MadeLengthMm, blade.MadeWidthMm, blade.BendDegrees, shaft, grip, wood.Species, loadedMass, duty)
         {
-            Units = request.Units,
+            Units = units,
         }.WithinLimits());
         var (lengthMethods, spread) = LengthMethods.Show(
             grip.TopHandMm, design.HandSpacingMm, body, person.HandBreadthMm, freeboard, blade.MadeLengthMm, seatHeight, paddler.StatureMm, seated, bent);
         var spacingMethods = bent ? Shortened(body.Methods, fitted, spacingError) : body.Methods;
 
         // 5. Put together.
-        var story = new FittingStory(person, seat, water, wishes, demand, immersion, familyReason, inWater, duty, wood, design.Shaft, grip, design, request.Units, seated is null);
+        var story = new FittingStory(person, seat, water, wishes, demand, immersion, familyReason, inWater, duty, wood, design.Shaft, grip, design, units, seated is null);
         var cautions = doubts.Concat(FittingCautions.Of(story, fitted, spread, seated, seatHeight, lengthMethods)).ToList();
         var alternatives = FittingAlternatives.Of(design, story, seated, seatHeight)
             .Select(other => other with { Design = settle(other.Design.WithinLimits()) }).Take(2).ToList();
         return new FittingAdvice(
             Band(design.OverallLengthMm, LengthMethods.Join(spacingError, LengthMethods.FreeboardErrorMm)),
             Band(design.HandSpacingMm, spacingError),
-            freeboard, duty, blade, design.Shaft, grip, immersion, inWater,
+            freeboard, duty, FittedBlade.Of(blade), design.Shaft, grip, FittedImmersion.Of(immersion), FittedStroke.Of(inWater),
             [.. spacingMethods, .. lengthMethods],
-            spread, [.. FittingReasons.Of(story)], alternatives, cautions, design);
+            spread, [.. FittingReasons.Of(story)], cautions, design, alternatives);
     }
 
     private static ValueBand Band(double value, double error) => new(value, Math.Round(value - error), Math.Round(value + error));
@@ -129,8 +123,8 @@ public sealed record SuggestedDesign(
     double BladeLengthMm,
     double BladeWidthMm,
     double BendDegrees,
-    ShaftSection Shaft,
-    GripSize Grip,
+    FittedShaft Shaft,
+    FittedGrip Grip,
     string Species,
     double BodyMassKg,
     Duty Duty)
@@ -167,7 +161,7 @@ internal sealed record SuggestedWood(string Species, double StrengthOverCherry, 
     /// <param name="water">Kind of water: rocks ask for a tough wood whatever the wish.</param>
     /// <param name="lightCarry">Whether weight counts on portages.</param>
     /// <returns>The wood. Source: common practice, no source.</returns>
-    public static SuggestedWood For(Duty duty, WaterKind water, bool lightCarry)
+    public static SuggestedWood For(Duty duty, WaterKind? water, bool lightCarry)
     {
         if (water == WaterKind.FastWater) return Ash;
         if (duty == Duty.Touring) return lightCarry ? Spruce : Cherry;

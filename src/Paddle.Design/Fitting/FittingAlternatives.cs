@@ -5,7 +5,7 @@ internal static class FittingAlternatives
 {
     public static IEnumerable<FittingAlternative> Of(SuggestedDesign design, FittingStory story, SeatedBody? seated, double seatHeightMm)
     {
-        if (story.Wishes.SensitiveJoints && seated is not null)
+        if (story.Wishes.SensitiveJoints is true && seated is not null)
         {
             var low = (design with { HandSpacingMm = seated.ShoulderHeightMm + seatHeightMm - design.FreeboardMm }).WithinLimits();
             if (low.HandSpacingMm <= design.HandSpacingMm - LengthRules.LowestFreeboardMm)
@@ -34,7 +34,7 @@ internal static class FittingAlternatives
 
     // The family that a straight shaft would have here.
     private static BladeSizes StraightFamily(FittingStory story) =>
-        BladeChoice.Choose(story.Water.Kind, story.Seat.Place, false, story.Wishes.SensitiveJoints).Family;
+        BladeChoice.Choose(story.Water.Kind, story.Seat.Place, false, story.Wishes.SensitiveJoints is true).Family;
 
     // Who sits may switch sides with a bent shaft, and who has one may want both faces.
     private static FittingAlternative? OtherBend(SuggestedDesign design, FittingStory story)
@@ -96,7 +96,7 @@ internal static class FittingAlternatives
                 InWood(design, story, SuggestedWood.Spruce, carried, ", lighter carry"));
     }
 
-    private static SuggestedDesign InWood(SuggestedDesign design, FittingStory story, SuggestedWood wood, PaddlerPreferences wishes, string suffix) => design with
+    private static SuggestedDesign InWood(SuggestedDesign design, FittingStory story, SuggestedWood wood, PreferencesRequest wishes, string suffix) => design with
     {
         Label = design.Label + suffix,
         Species = wood.Species,
@@ -121,8 +121,8 @@ internal static class FittingAlternatives
         };
     }
 
-    private static ShaftSection Shaft(
-        SuggestedDesign design, FittingStory story, SuggestedWood wood, BladeSizes family, double bladeLengthMm, PaddlerPreferences wishes) => ShaftFit.Fit(
+    private static FittedShaft Shaft(
+        SuggestedDesign design, FittingStory story, SuggestedWood wood, BladeSizes family, double bladeLengthMm, PreferencesRequest wishes) => ShaftFit.Fit(
         story.Person.HandLengthMm,
         ShaftFit.ForStrokesMm(design.BodyMassKg, design.Duty, design.FreeboardMm, family, bladeLengthMm, wood),
         wishes);

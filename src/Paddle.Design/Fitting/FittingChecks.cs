@@ -9,93 +9,49 @@ internal static class FittingChecks
     public const double LowestMassIndex = 11;
     /// <summary>Highest body mass over stature squared accepted, kg/m² (assumption, no source).</summary>
     public const double HighestMassIndex = 70;
-    /// <summary>Lowest cadence accepted, strokes a minute (assumption, no source).</summary>
-    public const double LowestStrokesPerMinute = 20;
-    /// <summary>Highest cadence accepted, strokes a minute. Source: elite dragon-boat racing reaches 80 to 90 (Ho, Smith and O'Meara 2009); margin assumed.</summary>
-    public const double HighestStrokesPerMinute = 110;
-    /// <summary>Shortest day's paddling accepted, h (assumption, no source).</summary>
-    public const double LowestHoursPerDay = 0.25;
-    /// <summary>Longest day's paddling accepted, h (assumption, no source).</summary>
-    public const double HighestHoursPerDay = 18;
-
-    private static readonly MeasurementInstruction[] Body =
-    [
-        MeasurementCatalogue.HandSpacing, MeasurementCatalogue.Stature, MeasurementCatalogue.SittingHeight, MeasurementCatalogue.ShoulderBreadth,
-        MeasurementCatalogue.ArmSpan, MeasurementCatalogue.HandLength, MeasurementCatalogue.HandBreadth, MeasurementCatalogue.BodyMass,
-    ];
 
     /// <returns>Refusals (empty when the request can be answered) and cautions about doubtful measurements.</returns>
     public static (IReadOnlyList<InputRefusal> Refusals, IReadOnlyList<Caution> Cautions) Check(FittingRequest request)
     {
-        if (request.Paddler is not { } paddler) return ([Missing("/paddler")], []);
-
-        var refusals = Ranges(request, paddler).ToList();
-        if (paddler is { HandSpacingMm: null, ArmSpanMm: null, StatureMm: null }) refusals.Add(Missing("/paddler"));
+        var paddler = request.Paddler ?? new();
+        var refusals = Ranges(request).ToList();
+        if (paddler is { HandSpacingMm: null, ArmSpanMm: null, StatureMm: null }) refusals.Add(NoWayToHandSpacing());
         if (refusals.Count > 0) return (refusals, []);
 
+        var units = DrawingRequest.Read(request.Drawing?.Units);
         var pairs = Pairs(paddler).ToList();
         refusals.AddRange(pairs.Where(p => p.Apart > HandSpacingMethods.RefusalStandardErrors).Select(Contradiction));
         refusals.AddRange(MassIndex(paddler));
-        var cautions = pairs.Where(p => p.Apart > HandSpacingMethods.WarningStandardErrors).Select(p => Doubt(p, request.Units)).Concat(Extrapolations(paddler, request.Units))
+        var cautions = pairs.Where(p => p.Apart > HandSpacingMethods.WarningStandardErrors).Select(p => Doubt(p, units)).Concat(Extrapolations(paddler, units))
             .ToList();
         return (refusals, cautions);
     }
 
-    private static InputRefusal Missing(string jsonPointer) => new(
-        jsonPointer,
+    private static InputRefusal NoWayToHandSpacing() => new(
+        "/paddler",
         RefusalCodes.NoWayToHandSpacing,
         "Nothing here gives a hand spacing: give it as measured with a bar on the head (best), or the arm span, or the stature.",
         MeasureInstead: [MeasurementCatalogue.HandSpacing.Id, MeasurementCatalogue.ArmSpan.Id, MeasurementCatalogue.Stature.Id]);
 
-    private static IEnumerable<InputRefusal> Ranges(FittingRequest request, PaddlerMeasurements paddler)
+    private static IEnumerable<InputRefusal> Ranges(FittingRequest request) =>
+        InputRefusal.Broken("/paddler", request.Paddler)
+            .Concat(InputRefusal.Broken("/seat", request.Seat).Select(refusal => refusal.Value < 0 ? Flooded(refusal) : refusal))
+            .Concat(InputRefusal.Broken("/water", request.Water))
+            .Concat(InputRefusal.Broken("/outing", request.Outing));
+
+    private static InputRefusal Flooded(InputRefusal seat) => seat with
     {
-        double?[] values =
-        [
-            paddler.HandSpacingMm, paddler.StatureMm, paddler.SittingHeightMm, paddler.ShoulderBreadthMm,
-            paddler.ArmSpanMm, paddler.HandLengthMm, paddler.HandBreadthMm, paddler.BodyMassKg,
-        ];
-        var found = Body.Zip(values, (instruction, value) => InRange("/paddler/", instruction, value)).ToList();
-        found.Add(Seat(request.Seat?.HeightAboveWaterMm));
-        found.Add(InRange("/water/", MeasurementCatalogue.WaterDepth, request.Water?.DepthMm));
-        found.Add(InputRefusal.Unless("/water/temperatureC", request.Water?.TemperatureC, Water.FreshWater.LowestTemperatureC, Water.FreshWater.HighestTemperatureC, "°C", "open fresh water lies in it."));
-        found.Add(InputRefusal.Unless("/outing/hoursPerDay", request.Outing?.HoursPerDay, LowestHoursPerDay, HighestHoursPerDay, "h", "a day's paddling lies in it."));
-        found.Add(InputRefusal.Unless("/outing/strokesPerMinute", request.Outing?.StrokesPerMinute, LowestStrokesPerMinute, HighestStrokesPerMinute, "strokes/min", "touring runs at 35 to 50 and racing up to 90."));
-        found.Add(Known("/seat/posture", request.Seat?.Posture));
-        found.Add(Known("/seat/place", request.Seat?.Place));
-        found.Add(Known("/water/kind", request.Water?.Kind));
-        found.Add(Known("/outing/effort", request.Outing?.Effort));
-        found.Add(Known("/outing/purpose", request.Outing?.Purpose));
-        return found.OfType<InputRefusal>();
-    }
+        Code = RefusalCodes.SeatBelowWater,
+        Message = FormattableString.Invariant($"A seat {-seat.Value} mm below the water would be flooded. Give the height of the seat above the water, boat loaded as usual."),
+    };
 
-    private static InputRefusal? InRange(string prefix, MeasurementInstruction instruction, double? value) =>
-        InputRefusal.Unless(prefix + instruction.Id, value, instruction.Lowest, instruction.Highest, instruction.Unit, instruction.WhyTheRange + ".") is { } refusal
-            ? refusal with { MeasureInstead = [instruction.Id] }
-            : null;
+    private sealed record Pair(Measurement Doubted, double ValueMm, Measurement Against, double AgainstMm, double ExpectedMm, double Apart);
 
-    private static InputRefusal? Seat(double? heightMm) => heightMm is < 0
-        ? new InputRefusal(
-            "/seat/heightAboveWaterMm",
-            RefusalCodes.SeatBelowWater,
-            FormattableString.Invariant($"A seat {-heightMm.Value} mm below the water would be flooded. Give the height of the seat above the water, boat loaded as usual."),
-            heightMm,
-            MeasurementCatalogue.SeatHeight.Lowest,
-            MeasurementCatalogue.SeatHeight.Highest,
-            "mm",
-            [MeasurementCatalogue.SeatHeight.Id])
-        : InRange("/seat/", MeasurementCatalogue.SeatHeight, heightMm);
-
-    private static InputRefusal? Known<T>(string jsonPointer, T? value)
-        where T : struct, Enum =>
-        value is { } v && !Enum.IsDefined(v) ? new InputRefusal(jsonPointer, RefusalCodes.UnknownName, "Unknown value; known are: " + string.Join(", ", Enum.GetNames<T>()) + ".") : null;
-
-    private sealed record Pair(MeasurementInstruction Doubted, double ValueMm, MeasurementInstruction Against, double AgainstMm, double ExpectedMm, double Apart);
-
-    private static IEnumerable<Pair> Pairs(PaddlerMeasurements p)
+    private static IEnumerable<Pair> Pairs(PaddlerRequest p)
     {
         if (p.StatureMm is { } stature)
         {
-            (MeasurementInstruction Instruction, double? Value, StatureLines Lines)[] lines =
+            (Measurement Instruction, double? Value, StatureLines Lines)[] lines =
             [
                 (MeasurementCatalogue.ArmSpan, p.ArmSpanMm, Survey.ArmSpanLines),
                 (MeasurementCatalogue.SittingHeight, p.SittingHeightMm, Survey.SittingHeightLines),
@@ -147,7 +103,7 @@ internal static class FittingChecks
         }
     }
 
-    private static Pair SpacingPair(double barMm, SpacingEstimate estimate, MeasurementInstruction against, double againstMm) => new(
+    private static Pair SpacingPair(double barMm, SpacingEstimate estimate, Measurement against, double againstMm) => new(
         MeasurementCatalogue.HandSpacing, barMm, against, againstMm, estimate.ValueMm,
         HandSpacingMethods.StandardErrorsApart(barMm, HandSpacingMethods.BarErrorMm, estimate.ValueMm, estimate.StandardErrorMm));
 
@@ -166,7 +122,7 @@ internal static class FittingChecks
             : FormattableString.Invariant($"{p.Doubted.Name} {DrawnLength.Rough(p.ValueMm, units)} is {p.Apart:0.0} standard errors from the {DrawnLength.Rough(p.ExpectedMm, units)} that {Lower(p.Against.Name)} {DrawnLength.Rough(p.AgainstMm, units)} suggests: measure both again before cutting wood."),
         Survey.Source + "; tape errors assumed");
 
-    private static IEnumerable<InputRefusal> MassIndex(PaddlerMeasurements p)
+    private static IEnumerable<InputRefusal> MassIndex(PaddlerRequest p)
     {
         if (p is { BodyMassKg: { } mass, StatureMm: { } stature })
         {
@@ -187,7 +143,7 @@ internal static class FittingChecks
         }
     }
 
-    private static IEnumerable<Caution> Extrapolations(PaddlerMeasurements p, DrawingUnits units)
+    private static IEnumerable<Caution> Extrapolations(PaddlerRequest p, DrawingUnits units)
     {
         if (p.StatureMm is { } stature && stature is < Survey.ShortestStatureMm or > Survey.TallestStatureMm)
             yield return Outside(FormattableString.Invariant($"A stature of {DrawnLength.Rough(stature, units)}"), p.StatureMm < Survey.ShortestStatureMm, p.HandSpacingMm is null, units);

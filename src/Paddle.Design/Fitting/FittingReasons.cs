@@ -12,17 +12,17 @@ namespace Paddle.Design.Fitting;
 /// <param name="SeatedUnknown">Whether nothing tells the heights above the seat.</param>
 internal sealed record FittingStory(
     PersonInFull Person,
-    SeatPlan Seat,
-    WaterPlan Water,
-    PaddlerPreferences Wishes,
+    SeatRequest Seat,
+    WaterRequest Water,
+    PreferencesRequest Wishes,
     StrokeDemand Demand,
     ImmersionAdvice Immersion,
     string FamilyReason,
     BladeInWater InWater,
     Duty Duty,
     SuggestedWood Wood,
-    ShaftSection Shaft,
-    GripSize Grip,
+    FittedShaft Shaft,
+    FittedGrip Grip,
     SuggestedDesign Design,
     DrawingUnits Units,
     bool SeatedUnknown)
@@ -54,7 +54,7 @@ internal static class FittingReasons
         var design = story.Design;
         if (story.IsBent)
             yield return FormattableString.Invariant($"Bent shaft: the hands are set {story.Rough(FittingAdvisor.BentShaftShorterMm)} closer than the body's own spacing (common practice {story.Range(50, 100)}), as the seated stroke is short and ends at the hip.");
-        else if (story.Wishes.BentShaft)
+        else if (story.Wishes.BentShaft is true)
             yield return story.Seat.Posture == Posture.Kneeling
                 ? "The shaft stays straight: a bent one suits the short stroke of who sits, and this paddler kneels."
                 : "The shaft stays straight: in rapids both faces of the blade must pull.";
@@ -146,7 +146,7 @@ internal static class FittingCautions
         {
             yield return new("hand-above-eye", FormattableString.Invariant($"With the shaft leaning {LeanDegrees}° the grip hand is {story.Rough(hand)} above the seat, higher than the eye ({story.Rough(seated.EyeHeightMm)}): hard on the shoulder."), "geometry; advice from an outfitter's article");
         }
-        else if (hand > seated.ShoulderHeightMm && story.Wishes.SensitiveJoints)
+        else if (hand > seated.ShoulderHeightMm && story.Wishes.SensitiveJoints is true)
         {
             yield return new("hand-above-shoulder", FormattableString.Invariant($"With the shaft leaning {LeanDegrees}° the grip hand is {story.Rough(hand)} above the seat, above the shoulder ({story.Rough(seated.ShoulderHeightMm)}): usual for a long reach, but keep it lower when the shoulder complains and whenever you brace."), "geometry; advice from an outfitter's article");
         }
@@ -189,7 +189,7 @@ internal static class FittingCautions
         yield return new("water-model", "Slip and efficiency come from steady flow with a low and a high drag coefficient: use them to compare blades, not to predict speed.", "Hoerner's plate data; Caplan and Gardner's flume data; published paddling efficiency is 67 to 76 % (Ho, Smith and O'Meara 2009)");
     }
 
-    private static IEnumerable<Caution> OnTheWater(WaterPlan water)
+    private static IEnumerable<Caution> OnTheWater(WaterRequest water)
     {
         if (water.TemperatureC is < ColdWaterC)
         {

@@ -1,7 +1,140 @@
-using Paddle.Design.Strength;
 using Paddle.Design.Units;
+using Paddle.Design.Water;
 
 namespace Paddle.Design.Fitting;
+
+/// <summary>
+/// Which paddle for this person? Any measurements that hold a hand spacing, an arm span or a stature are enough; each further one narrows
+/// the answer. How to take them is told at <c>/v1/measurements</c>.
+/// </summary>
+public sealed record FittingRequest
+{
+    /// <summary>Name for the suggested design, up to 60 printable characters.</summary>
+    public string? Label { get; init; }
+    /// <summary>The person. Required, with at least one of hand spacing, arm span and stature.</summary>
+    public PaddlerRequest? Paddler { get; init; }
+    /// <summary>The seat.</summary>
+    public SeatRequest? Seat { get; init; }
+    /// <summary>The water.</summary>
+    public WaterRequest? Water { get; init; }
+    /// <summary>The outing.</summary>
+    public OutingRequest? Outing { get; init; }
+    /// <summary>What counts besides fit.</summary>
+    public PreferencesRequest? Preferences { get; init; }
+    /// <summary>Units that the shop measures in: every sentence of the answer is in them, and the suggested designs are drawn in them.</summary>
+    public DrawingRequest? Drawing { get; init; }
+
+    /// <summary>The same request with every part there, and what is usual filled in where it does not follow from the person.</summary>
+    internal FittingRequest Complete() => this with
+    {
+        Label = string.IsNullOrWhiteSpace(Label) ? "Fitted paddle" : Label,
+        Seat = new()
+        {
+            Posture = Seat?.Posture ?? Posture.Kneeling,
+            HeightAboveWaterMm = Seat?.HeightAboveWaterMm ?? LengthRules.DefaultSeatHeightMm,
+            Place = Seat?.Place ?? SeatPlace.Solo,
+        },
+        Water = (Water ?? new()) with { Kind = Water?.Kind ?? WaterKind.DeepLake },
+        Outing = OutingAt(Outing?.Effort ?? Effort.Easy),
+        Preferences = new()
+        {
+            SensitiveJoints = Preferences?.SensitiveJoints ?? false,
+            StraighterWrist = Preferences?.StraighterWrist ?? false,
+            LightCarry = Preferences?.LightCarry ?? false,
+            BentShaft = Preferences?.BentShaft ?? false,
+        },
+    };
+
+    private OutingRequest OutingAt(Effort effort) => new()
+    {
+        HoursPerDay = Outing?.HoursPerDay ?? EffortArea.ReferenceHours,
+        StrokesPerMinute = Outing?.StrokesPerMinute ?? EffortArea.DefaultStrokesPerMinute(effort),
+        Effort = effort,
+        Purpose = Outing?.Purpose,
+    };
+}
+
+/// <summary>A person's measurements, as far as they were taken.</summary>
+public sealed record PaddlerRequest
+{
+    /// <summary>Hand spacing by the bar on the head, mm: middle of one fist to middle of the other. Beats every estimate.</summary>
+    [Measured("handSpacingMm")]
+    public double? HandSpacingMm { get; init; }
+    /// <summary>Stature without shoes, mm.</summary>
+    [Measured("statureMm")]
+    public double? StatureMm { get; init; }
+    /// <summary>Seat to crown, sitting upright, mm.</summary>
+    [Measured("sittingHeightMm")]
+    public double? SittingHeightMm { get; init; }
+    /// <summary>Between the bony points of the shoulders, mm. It only checks the other measurements.</summary>
+    [Measured("shoulderBreadthMm")]
+    public double? ShoulderBreadthMm { get; init; }
+    /// <summary>Finger tip to finger tip, arms spread, mm.</summary>
+    [Measured("armSpanMm")]
+    public double? ArmSpanMm { get; init; }
+    /// <summary>Wrist crease to the tip of the middle finger, mm.</summary>
+    [Measured("handLengthMm")]
+    public double? HandLengthMm { get; init; }
+    /// <summary>Across the knuckles without the thumb, mm.</summary>
+    [Measured("handBreadthMm")]
+    public double? HandBreadthMm { get; init; }
+    /// <summary>Body mass, kg; that usual at the stature when null, a child's for a child.</summary>
+    [Measured("bodyMassKg")]
+    public double? BodyMassKg { get; init; }
+}
+
+/// <summary>Where the person sits.</summary>
+public sealed record SeatRequest
+{
+    /// <summary>Kneeling (when null) or sitting.</summary>
+    public Posture? Posture { get; init; }
+    /// <summary>Top of the pressed seat above the water, mm; the usual is an assumption. A higher seat asks for more clear shaft.</summary>
+    [Measured("heightAboveWaterMm", Usual = LengthRules.DefaultSeatHeightMm)]
+    public double? HeightAboveWaterMm { get; init; }
+    /// <summary>Bow, stern or solo (when null).</summary>
+    public SeatPlace? Place { get; init; }
+}
+
+/// <summary>The water paddled most.</summary>
+public sealed record WaterRequest
+{
+    /// <summary>Kind of water; deep lake when null.</summary>
+    public WaterKind? Kind { get; init; }
+    /// <summary>Usual least depth, mm; no limit when null.</summary>
+    [Measured("depthMm")]
+    public double? DepthMm { get; init; }
+    /// <summary>Temperature of the water, °C.</summary>
+    [Bound(FreshWater.LowestTemperatureC, FreshWater.HighestTemperatureC, "°C", "Open fresh water lies in it", Source = null, Usual = FreshWater.DefaultTemperatureC)]
+    public double? TemperatureC { get; init; }
+}
+
+/// <summary>The outing.</summary>
+public sealed record OutingRequest
+{
+    /// <summary>Hours of paddling a day; the usual is an assumption. A longer day is paddled more slowly, with a slightly smaller blade.</summary>
+    [Bound(0.25, 18, "h", "A day's paddling lies in it (assumption, no source)", Source = null, Usual = EffortArea.ReferenceHours)]
+    public double? HoursPerDay { get; init; }
+    /// <summary>Strokes a minute; that usual at the effort when null.</summary>
+    [Bound(20, 110, "strokes/min", "Touring runs at 35 to 50 and racing up to 90 (elite dragon boats, Ho, Smith and O'Meara 2009; margin assumed)", Source = null)]
+    public double? StrokesPerMinute { get; init; }
+    /// <summary>Effort; easy when null. It sets boat speed and cadence, not the strength.</summary>
+    public Effort? Effort { get; init; }
+    /// <summary>What it is for, which sets how strong the paddle must be; a day when null, with an expedition's strength on moving water.</summary>
+    public OutingPurpose? Purpose { get; init; }
+}
+
+/// <summary>What counts besides fit.</summary>
+public sealed record PreferencesRequest
+{
+    /// <summary>Spare shoulders, elbows and fingers; false when null.</summary>
+    public bool? SensitiveJoints { get; init; }
+    /// <summary>Keep the wrist of the grip hand straighter; false when null.</summary>
+    public bool? StraighterWrist { get; init; }
+    /// <summary>Weight counts on portages; false when null.</summary>
+    public bool? LightCarry { get; init; }
+    /// <summary>A bent shaft, for sitting and switching sides; false when null. Who kneels keeps a straight one.</summary>
+    public bool? BentShaft { get; init; }
+}
 
 /// <summary>How the paddler is placed in the boat.</summary>
 public enum Posture
@@ -47,69 +180,6 @@ public enum Effort
     Hard,
 }
 
-/// <summary>The paddler's body: any subset that holds a hand spacing, an arm span or a stature is enough.</summary>
-/// <param name="HandSpacingMm">Hand spacing by the bar-on-the-head test, mm.</param>
-/// <param name="StatureMm">Stature without shoes, mm.</param>
-/// <param name="SittingHeightMm">Seat to crown, mm.</param>
-/// <param name="ShoulderBreadthMm">Between the bony points of the shoulders, mm; only checks the rest.</param>
-/// <param name="ArmSpanMm">Finger tip to finger tip, mm.</param>
-/// <param name="HandLengthMm">Wrist crease to tip of the middle finger, mm.</param>
-/// <param name="HandBreadthMm">Across the knuckles without the thumb, mm.</param>
-public sealed record PaddlerMeasurements(
-    double? HandSpacingMm = null,
-    double? StatureMm = null,
-    double? SittingHeightMm = null,
-    double? ShoulderBreadthMm = null,
-    double? ArmSpanMm = null,
-    double? HandLengthMm = null,
-    double? HandBreadthMm = null,
-    double? BodyMassKg = null);
-
-/// <summary>Where the paddler sits.</summary>
-/// <param name="Posture">Kneeling (default) or sitting.</param>
-/// <param name="HeightAboveWaterMm">Seat above the water, cushion pressed flat, mm; 130 where unknown (assumption).</param>
-/// <param name="Place">Bow, stern or solo (default).</param>
-public sealed record SeatPlan(Posture Posture = Posture.Kneeling, double? HeightAboveWaterMm = null, SeatPlace Place = SeatPlace.Solo);
-
-/// <summary>The water.</summary>
-/// <param name="Kind">Kind of water; deep lake by default.</param>
-/// <param name="DepthMm">Usual least depth, mm; unlimited where unknown.</param>
-/// <param name="TemperatureC">Water temperature, °C; 15 where unknown.</param>
-public sealed record WaterPlan(WaterKind Kind = WaterKind.DeepLake, double? DepthMm = null, double? TemperatureC = null);
-
-/// <summary>The outing.</summary>
-/// <param name="HoursPerDay">Hours of paddling a day; 4 where unknown (assumption).</param>
-/// <param name="StrokesPerMinute">Cadence, strokes a minute; by effort where unknown.</param>
-/// <param name="Effort">Effort; easy by default.</param>
-/// <param name="Purpose">What it is for; where nothing is said a day, on moving water with an expedition's strength.</param>
-public sealed record OutingPlan(
-    double? HoursPerDay = null, double? StrokesPerMinute = null, Effort Effort = Effort.Easy, OutingPurpose? Purpose = null);
-
-/// <summary>What the paddler cares for besides fit.</summary>
-/// <param name="SensitiveJoints">Spare shoulders, elbows and fingers.</param>
-/// <param name="StraighterWrist">Keep the grip hand's wrist straighter.</param>
-/// <param name="LightCarry">Weight counts on portages.</param>
-/// <param name="BentShaft">A bent shaft, for sitting and switching sides; made only for who sits.</param>
-public sealed record PaddlerPreferences(
-    bool SensitiveJoints = false, bool StraighterWrist = false, bool LightCarry = false, bool BentShaft = false);
-
-/// <summary>The question "which paddle for this person".</summary>
-/// <param name="Paddler">Body measurements.</param>
-/// <param name="Seat">Seat; defaults where absent.</param>
-/// <param name="Water">Water; defaults where absent.</param>
-/// <param name="Outing">Outing; defaults where absent.</param>
-/// <param name="Preferences">Preferences; none where absent.</param>
-/// <param name="Label">Name to give the suggested design.</param>
-/// <param name="Units">Units that the shop measures in: every sentence of the answer is in them.</param>
-public sealed record FittingRequest(
-    PaddlerMeasurements Paddler,
-    SeatPlan? Seat = null,
-    WaterPlan? Water = null,
-    OutingPlan? Outing = null,
-    PaddlerPreferences? Preferences = null,
-    string? Label = null,
-    DrawingUnits Units = DrawingUnits.Metric);
-
 /// <summary>What an outing is for.</summary>
 public enum OutingPurpose
 {
@@ -119,36 +189,4 @@ public enum OutingPurpose
     Trip,
     /// <summary>A race, or training for one.</summary>
     Race,
-}
-
-/// <summary>Which duty an outing asks of its paddle, and how much stronger than a touring paddle that makes it.</summary>
-internal static class Duties
-{
-    /// <param name="purpose">What it is for; a day where nothing is said.</param>
-    /// <param name="water">Its water: moving water is an expedition's, whatever else.</param>
-    /// <returns>The duty. How hard the paddler means to go changes blade and cadence, not the strength: a strong tourer is still a tourer.</returns>
-    public static Duty Of(OutingPurpose? purpose, WaterKind water) => purpose switch
-    {
-        OutingPurpose.Race => Duty.Racing,
-        OutingPurpose.Trip => Duty.Expedition,
-        _ => water is WaterKind.River or WaterKind.FastWater ? Duty.Expedition : Duty.Touring,
-    };
-
-    /// <summary>Hard stroke times least factor of a duty, over those of touring.</summary>
-    /// <returns>Share, 1 for touring.</returns>
-    public static double StrengthOverTouring(Duty duty) => HardStroke(duty) / HardStroke(Duty.Touring);
-
-    private static double HardStroke(Duty duty)
-    {
-        var rule = DutyRule.Of(duty);
-        return rule.HardN * rule.LeastFactor;
-    }
-
-    /// <summary>What the duty means, in plain words.</summary>
-    public static string Reason(Duty duty) => duty switch
-    {
-        Duty.Expedition => "Strength for an expedition: rivers and trips far from help ask for the peak strokes of the strongest paddlers of this body mass, and a larger margin.",
-        Duty.Racing => "Strength for racing: the peak strokes of the strongest paddlers of this body mass and one standard deviation more.",
-        _ => "Strength for touring: lakes, flat water and day hire, with the peak strokes of trained paddlers of this body mass. Say so if the outing is a trip far from help or a race: the paddle must then be stronger.",
-    };
 }

@@ -127,7 +127,7 @@ internal sealed record SpacingChoice(double ValueMm, double StandardErrorMm, IRe
     /// <param name="paddler">Measurements with at least one of hand spacing, arm span and stature.</param>
     /// <param name="units">Units of the sentence.</param>
     /// <exception cref="ArgumentException">None of the three is given.</exception>
-    public static SpacingChoice Of(PaddlerMeasurements paddler, DrawingUnits units = DrawingUnits.Metric)
+    public static SpacingChoice Of(PaddlerRequest paddler, DrawingUnits units = DrawingUnits.Metric)
     {
         var estimates = new List<SpacingEstimate>();
         if (paddler.ArmSpanMm is { } span) estimates.Add(HandSpacingMethods.FromArmSpan(span));

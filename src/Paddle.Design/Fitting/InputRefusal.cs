@@ -1,3 +1,4 @@
+using System.Text.Json;
 using Range = Paddle.Design.Outline.Range;
 
 namespace Paddle.Design.Fitting;
@@ -74,13 +75,24 @@ public sealed record InputRefusal(
     public static InputRefusal OutOfRange(string jsonPointer, double value, double low, double high, string unit, string why) =>
         new(jsonPointer, RefusalCodes.OutOfRange, FormattableString.Invariant($"{value} {unit} is outside {low} to {high} {unit}: {why}"), value, low, high, unit);
 
-    /// <summary>Check a value against a range; a value that is not a number never passes.</summary>
+    /// <summary>The values of one part of a request that lie outside the bounds beside their members.</summary>
+    /// <param name="place">JSON Pointer to the part.</param>
+    /// <param name="part">The part; nothing is wrong with one that is left out.</param>
+    internal static IEnumerable<InputRefusal> Broken(string place, object? part) =>
+        part is null ? [] : Bounds.Broken(part).Select(broken => Broken($"{place}/{JsonNamingPolicy.CamelCase.ConvertName(broken.Member.Member.Name)}", broken.Member.Bound, broken.Value));
+
+    /// <summary>A value outside its bound.</summary>
     /// <param name="jsonPointer">JSON Pointer to the input.</param>
-    /// <param name="value">Value given, or null where absent.</param>
-    /// <returns>A refusal, or null where the value is absent or passes.</returns>
-    public static InputRefusal? Unless(string jsonPointer, double? value, double low, double high, string unit, string why) =>
-        value is not { } v || (v >= low && v <= high) ? null : OutOfRange(jsonPointer, v, low, high, unit, why);
+    internal static InputRefusal Broken(string jsonPointer, BoundAttribute bound, double value) =>
+        OutOfRange(jsonPointer, value, bound.Least, bound.Most, bound.Unit, char.ToLowerInvariant(bound.Reason[0]) + bound.Reason[1..]) with { MeasureInstead = bound is MeasuredAttribute { Id: { } id } ? [id] : null };
 }
+
+/// <summary>Either an answer or the reasons for a refusal, never both.</summary>
+/// <typeparam name="T">The answer.</typeparam>
+/// <param name="Answer">The answer, or null when refused.</param>
+/// <param name="Refusals">Why refused; empty when answered.</param>
+public sealed record AnswerOrRefusals<T>(T? Answer, IReadOnlyList<InputRefusal> Refusals)
+    where T : class;
 
 /// <summary>Lengths completed, or the reasons why they cannot be.</summary>
 /// <param name="Lengths">The lengths; null when they clash.</param>

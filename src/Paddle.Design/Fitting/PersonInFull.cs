@@ -14,7 +14,7 @@ internal sealed record PersonInFull(
     /// <param name="units">Units of the sentences.</param>
     /// <returns>The person. An adult's mean stands in for nothing: a child's span brings a child's hand and mass.</returns>
     /// <remarks>Source: ANSUR II's lines, read backwards for the stature; body mass see <see cref="BodyMass"/>.</remarks>
-    public static PersonInFull Of(PaddlerMeasurements paddler, DrawingUnits units = DrawingUnits.Metric)
+    public static PersonInFull Of(PaddlerRequest paddler, DrawingUnits units = DrawingUnits.Metric)
     {
         var spacing = SpacingChoice.Of(paddler, units);
         var stature = Stature(paddler, spacing.ValueMm);
@@ -24,7 +24,7 @@ internal sealed record PersonInFull(
         return new PersonInFull(spacing, stature, handLength, handBreadth, mass, [.. Tell(paddler, spacing, stature, handLength, handBreadth, mass, units)]);
     }
 
-    private static double Stature(PaddlerMeasurements paddler, double spacingMm)
+    private static double Stature(PaddlerRequest paddler, double spacingMm)
     {
         var span = Survey.PooledLine(Survey.ArmSpanLines);
         var spacing = HandSpacingMethods.FromStatureLine;
@@ -33,7 +33,7 @@ internal sealed record PersonInFull(
     }
 
     private static IEnumerable<string> Tell(
-        PaddlerMeasurements paddler, SpacingChoice spacing, double statureMm, double handLengthMm, double handBreadthMm, double massKg, DrawingUnits units)
+        PaddlerRequest paddler, SpacingChoice spacing, double statureMm, double handLengthMm, double handBreadthMm, double massKg, DrawingUnits units)
     {
         string Rough(double mm) => DrawnLength.Rough(mm, units);
         yield return spacing.Reason;
@@ -77,7 +77,7 @@ internal sealed record SeatedBody(
     /// crown), else from stature by the survey's pooled lines, else unknown.</summary>
     /// <returns>The heights, or null where neither sitting height nor stature is known.</returns>
     /// <remarks>Source: ANSUR II. With a measured sitting height the scatter of eye and shoulder is taken as that of the stature lines (assumption, an upper bound).</remarks>
-    public static SeatedBody? Of(PaddlerMeasurements paddler)
+    public static SeatedBody? Of(PaddlerRequest paddler)
     {
         var crown = Survey.PooledLine(Survey.SittingHeightLines);
         var eye = Survey.PooledLine(Survey.EyeHeightSittingLines);

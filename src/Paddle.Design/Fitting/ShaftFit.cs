@@ -3,29 +3,6 @@ using Paddle.Design.Strength;
 
 namespace Paddle.Design.Fitting;
 
-/// <summary>An oval shaft that fits a hand and bears the outing's strokes.</summary>
-/// <param name="EquivalentDiameterMm">Diameter of the round of the same girth, mm.</param>
-/// <param name="LowMm">Diameter at which the hand grips hardest, mm: information, thicker than wooden shafts are made.</param>
-/// <param name="HighMm">Diameter the hand finds most comfortable, mm: information, thicker than wooden shafts are made.</param>
-/// <param name="WidthMm">Short axis at the lower hand, across the blade (parallel to its face), mm.</param>
-/// <param name="ThicknessMm">Long axis at the lower hand, square to the blade's face, mm.</param>
-/// <param name="UpperWidthMm">Short axis below the grip, mm; null where the shaft may taper as a design likes.</param>
-/// <param name="UpperThicknessMm">Long axis below the grip, mm; null where the shaft may taper as a design likes.</param>
-public sealed record ShaftSection(
-    double EquivalentDiameterMm, double LowMm, double HighMm, double WidthMm, double ThicknessMm, double? UpperWidthMm, double? UpperThicknessMm, ShaftSizeSetBy SetBy);
-
-/// <summary>What asked for a shaft's size.</summary>
-public enum ShaftSizeSetBy
-{
-    Hand,
-    /// <summary>The strokes it must bear.</summary>
-    Strokes,
-    /// <summary>The thinnest and thickest shafts made.</summary>
-    Limits,
-    /// <summary>The design it was tried in: with what hand and strokes asked for, it would not have met its aims.</summary>
-    Aims,
-}
-
 /// <summary>Shaft section from the hand and the strokes.</summary>
 internal static class ShaftFit
 {
@@ -86,9 +63,9 @@ internal static class ShaftFit
     /// <param name="strokesMm">Diameter of the round that bears the strokes, mm.</param>
     /// <param name="preferences">Sensitive joints ask for more to hold, light carry for less.</param>
     /// <returns>The section, sizes to 0.1 mm.</returns>
-    public static ShaftSection Fit(double handLengthMm, double strokesMm, PaddlerPreferences preferences)
+    public static FittedShaft Fit(double handLengthMm, double strokesMm, PreferencesRequest preferences)
     {
-        var wish = preferences.SensitiveJoints ? JointsShare : preferences.LightCarry ? LightShare : 1;
+        var wish = preferences switch { { SensitiveJoints: true } => JointsShare, { LightCarry: true } => LightShare, _ => 1 };
         var hand = Math.Min(wish * ForHandMm(handLengthMm), LargestForHandMm);
         var girth = EquivalentDiameterMm(1, OvalRatio);
         var strokes = strokesMm * girth / Math.Cbrt(OvalRatio * OvalRatio);
@@ -96,25 +73,17 @@ internal static class ShaftFit
         var width = target / girth;
         var thickness = width * OvalRatio;
         var slim = width < SlimWidthMm;
-        return new ShaftSection(
+        return new FittedShaft(
+            Math.Round(width, 1),
+            Math.Round(thickness, 1),
             Math.Round(target, 1),
             Math.Round(ForceOverHandLength * handLengthMm, 1),
             Math.Round(ComfortOverHandLength * handLengthMm, 1),
-            Math.Round(width, 1),
-            Math.Round(thickness, 1),
             slim ? Math.Round(width - SlimTaperMm, 1) : null,
             slim ? Math.Round(thickness - SlimTaperMm, 1) : null,
             Math.Max(hand, strokes) is < SmallestMm or > LargestMm ? ShaftSizeSetBy.Limits : hand >= strokes ? ShaftSizeSetBy.Hand : ShaftSizeSetBy.Strokes);
     }
 }
-
-/// <summary>A grip that fits a hand.</summary>
-/// <param name="WidthMm">Width across, mm.</param>
-/// <param name="LengthMm">Length along the paddle, mm.</param>
-/// <param name="Faces">Both faces alike, or one hollowed.</param>
-/// <param name="TopHandMm">Grip end to the middle of the hand, mm.</param>
-/// <param name="Reason">Why this style and these faces.</param>
-public sealed record GripSize(GripStyle Style, double WidthMm, double LengthMm, GripFaces Faces, double TopHandMm, string Reason);
 
 /// <summary>Grip style, size and faces from the hand, the water and the wrist.</summary>
 internal static class GripFit
@@ -134,7 +103,7 @@ internal static class GripFit
     /// <param name="bendDegrees">Bend of the shaft: a bent paddle has one power face only.</param>
     /// <param name="preferences">Whether the wrist is to be kept straighter or joints spared.</param>
     /// <returns>The grip, whole millimetres. Sources: sizes common practice, no source; wrist: O'Driscoll et al. 1992, Fong and Ng 2001 (abstracts).</returns>
-    public static GripSize Fit(double handLengthMm, double handBreadthMm, WaterKind water, double bendDegrees, PaddlerPreferences preferences)
+    public static FittedGrip Fit(double handLengthMm, double handBreadthMm, WaterKind? water, double bendDegrees, PreferencesRequest preferences)
     {
         var tee = water == WaterKind.FastWater;
         var bent = bendDegrees > 0;
@@ -144,8 +113,8 @@ internal static class GripFit
 
         // The hand closes round a T's bar, so its length says nothing about the stem below; only a pear or a palm lies along the hand.
         var length = tee ? pattern.LengthMm : Math.Clamp(Math.Round(LengthOverHandLength * handLengthMm), ShortestMm, LongestMm);
-        var (faces, why) = Wrist(tee, bent, preferences.StraighterWrist);
-        return new GripSize(pattern.Style, width, length, faces, pattern.HandMm, why);
+        var (faces, why) = Wrist(tee, bent, preferences.StraighterWrist is true);
+        return new FittedGrip(pattern.Style, width, length, faces, pattern.HandMm, why);
     }
 
     private static (GripFaces Faces, string Why) Wrist(bool tee, bool bent, bool straighter)

@@ -3,57 +3,23 @@ using Paddle.Design.Units;
 
 namespace Paddle.Design.Fitting;
 
-/// <summary>What a customer's figure measures.</summary>
-internal enum CustomerQuantity
-{
-    /// <summary>Overall length of the paddle that fits, mm.</summary>
-    OverallLength,
-    /// <summary>Hand spacing, mm.</summary>
-    HandSpacing,
-    /// <summary>Stature, mm.</summary>
-    Stature,
-}
-
-/// <summary>One customer: exactly one of the three figures.</summary>
-internal readonly record struct Customer(double? OverallLengthMm = null, double? HandSpacingMm = null, double? StatureMm = null);
-
 /// <summary>A group of customers known by mean and spread.</summary>
+/// <param name="Place">JSON Pointer to it in the request, or to its share where the survey gives the rest.</param>
 /// <param name="Share">Share of the customers; shares are taken in proportion.</param>
 /// <param name="Quantity">What mean and deviation measure.</param>
-internal sealed record CustomerGroup(
-    string Name, double Share, double MeanMm, double StandardDeviationMm, CustomerQuantity Quantity = CustomerQuantity.HandSpacing)
+internal sealed record CustomerGroup(string Place, double Share, double MeanMm, double StandardDeviationMm, CustomerQuantity Quantity = CustomerQuantity.HandSpacing)
 {
-    /// <summary>The survey's men by hand spacing. Source: ANSUR II.</summary>
-    public static CustomerGroup Men(double share) =>
-        new("men", share, Survey.HandSpacing.Men.Mean, Survey.HandSpacing.Men.StandardDeviation);
+    /// <summary>Every group of a request: the survey's men and women by hand spacing (ANSUR II), then its own.</summary>
+    public static IEnumerable<CustomerGroup> Of(SizeRunRequest request)
+    {
+        if (request.Population?.Men is { } men) yield return Surveyed("men", men, Survey.HandSpacing.Men);
+        if (request.Population?.Women is { } women) yield return Surveyed("women", women, Survey.HandSpacing.Women);
+        foreach (var (group, k) in (request.Groups ?? []).Select((group, k) => (group, k)))
+            yield return new(FormattableString.Invariant($"/groups/{k}"), group.Share, group.MeanMm, group.StandardDeviationMm, group.Quantity ?? CustomerQuantity.HandSpacing);
+    }
 
-    /// <summary>The survey's women by hand spacing. Source: ANSUR II.</summary>
-    public static CustomerGroup Women(double share) =>
-        new("women", share, Survey.HandSpacing.Women.Mean, Survey.HandSpacing.Women.StandardDeviation);
+    private static CustomerGroup Surveyed(string who, double share, SurveyFigure figure) => new("/population/" + who, share, figure.Mean, figure.StandardDeviation);
 }
-
-/// <summary>The question "which few sizes should a fleet own".</summary>
-/// <param name="Sizes">k, number of sizes, 1 to 8.</param>
-/// <param name="StepMm">Step between lengths that are made, mm: 25 or 25.4, say.</param>
-/// <param name="Customers">Customers one by one, or null.</param>
-/// <param name="Groups">Customers as groups, or null.</param>
-/// <param name="FleetCount">Paddles in the fleet, or null.</param>
-/// <param name="ShortestStockMm">Shortest overall length made, mm, or null.</param>
-/// <param name="LongestStockMm">Longest overall length made, mm, or null.</param>
-/// <param name="BladeLengthMm">Blade length of the fleet's paddles, mm: turns hand spacings into overall lengths.</param>
-/// <param name="FreeboardMm">Freeboard of the fleet's paddles, mm.</param>
-/// <param name="Units">Units of the sentences.</param>
-internal sealed record SizeRunRequest(
-    int Sizes,
-    double StepMm = 25,
-    IReadOnlyList<Customer>? Customers = null,
-    IReadOnlyList<CustomerGroup>? Groups = null,
-    int? FleetCount = null,
-    double? ShortestStockMm = null,
-    double? LongestStockMm = null,
-    double BladeLengthMm = SizeRun.DefaultBladeLengthMm,
-    double FreeboardMm = LengthRules.DefaultFreeboardMm,
-    DrawingUnits Units = DrawingUnits.Metric);
 
 /// <summary>One size of the run.</summary>
 /// <param name="OverallLengthMm">Overall length, mm.</param>
@@ -87,44 +53,42 @@ internal record SizeRunAdvice(
     IReadOnlyList<FleetSize> Sizes, double MeanMisfitMm, double Within25MmShare, double Within50MmShare, IReadOnlyList<MisfitPoint> Curve,
     IReadOnlyList<HistogramBin> Histogram, IReadOnlyList<string> Reasons);
 
-/// <summary>Either an answer or the reasons for a refusal, never both.</summary>
-/// <param name="Advice">The answer, or null when refused.</param>
-/// <param name="Refusals">Why refused; empty when answered.</param>
-internal sealed record SizeRunOutcome(SizeRunAdvice? Advice, IReadOnlyList<InputRefusal> Refusals);
-
 /// <summary>Finds the few sizes that fit a fleet's customers best: calls the steps in order.</summary>
 internal static class SizeRun
 {
     /// <summary>Most sizes asked for, and the length of the misfit curve.</summary>
     public const int MostSizes = 8;
+    /// <summary>Step between lengths where none is given, mm.</summary>
+    public const double DefaultStepMm = 25;
     /// <summary>Blade length where none is given, mm: that of the ottertail, as a fitting on a lake gives it to a hand spacing of 35 in.</summary>
     public const double DefaultBladeLengthMm = 620;
 
     /// <summary>Answer a size run.</summary>
     /// <param name="request">Customers, number of sizes, step, fleet and stock limits.</param>
     /// <returns>The advice, or the refusals. The same request always gives the same answer.</returns>
-    public static SizeRunOutcome Advise(SizeRunRequest request, CancellationToken cancellation = default)
+    public static AnswerOrRefusals<SizeRunAdvice> Advise(SizeRunRequest request, CancellationToken cancellation = default)
     {
         var refusals = SizeRunChecks.Check(request);
-        if (refusals.Count > 0) return new SizeRunOutcome(null, refusals);
+        if (refusals.Count > 0) return new(null, refusals);
 
         cancellation.ThrowIfCancellationRequested();
-        var extra = LengthRules.OwnGeometryMm(GripPattern.Of(GripStyle.Pear).HandMm, 0, request.FreeboardMm, request.BladeLengthMm);
+        var extra = LengthRules.OwnGeometryMm(GripPattern.Of(GripStyle.Pear).HandMm, 0, request.FreeboardMm ?? LengthRules.DefaultFreeboardMm, request.BladeLengthMm ?? DefaultBladeLengthMm);
+        var step = request.StepMm ?? DefaultStepMm;
         LengthDistribution customers = request.Customers is { } list
             ? new CustomerLengths([.. list.Select(c => OverallLengthMm(c, extra))])
-            : new NormalMixture([.. request.Groups!.Where(g => g.Share > 0).Select(g => Group(g, extra))]);
-        var lengths = SizeLattice.Lengths(customers, request.StepMm, request.ShortestStockMm, request.LongestStockMm);
+            : new NormalMixture([.. CustomerGroup.Of(request).Where(g => g.Share > 0).Select(g => Group(g, extra))]);
+        var lengths = SizeLattice.Lengths(customers, step, request.ShortestStockMm, request.LongestStockMm);
         if (lengths.Count == 0)
         {
-            return new SizeRunOutcome(null, [new InputRefusal("/longestStockMm", RefusalCodes.NoLengthOnStep, "No multiple of the step lies between the shortest and the longest stock length: widen the limits or take a smaller step.", request.LongestStockMm, Unit: "mm")]);
+            return new(null, [new InputRefusal("/longestStockMm", RefusalCodes.NoLengthOnStep, "No multiple of the step lies between the shortest and the longest stock length: widen the limits or take a smaller step.", request.LongestStockMm, Unit: "mm")]);
         }
 
         var best = SizeLattice.Solve(customers, lengths, MostSizes, cancellation);
         var chosen = best[Math.Min(request.Sizes, best.Count) - 1];
-        return new SizeRunOutcome(Answer(request, customers, best, chosen, extra), []);
+        return new(Answer(request, step, customers, best, chosen, extra), []);
     }
 
-    private static double OverallLengthMm(Customer c, double extraMm) =>
+    private static double OverallLengthMm(CustomerRequest c, double extraMm) =>
         c.OverallLengthMm ?? (extraMm + (c.HandSpacingMm ?? HandSpacingMethods.FromStatureLine.At(c.StatureMm ?? double.NaN)));
 
     /// <summary>A group as a normal of overall length; a group of statures keeps the scatter of people about the line.</summary>
@@ -141,7 +105,7 @@ internal static class SizeRun
     }
 
     private static SizeRunAdvice Answer(
-        SizeRunRequest request, LengthDistribution customers, IReadOnlyList<BestSizes> best, BestSizes chosen, double extraMm)
+        SizeRunRequest request, double stepMm, LengthDistribution customers, IReadOnlyList<BestSizes> best, BestSizes chosen, double extraMm)
     {
         double[] shares = [.. Catchments(chosen.SizesMm).Select(c => customers.Share(c.UptoMm) - customers.Share(c.AboveMm))];
         var counts = request.FleetCount is { } n ? FleetCounts.Share(shares, n) : null;
@@ -152,7 +116,7 @@ internal static class SizeRun
             .ToList();
         return new SizeRunAdvice(
             sizes, chosen.MeanMisfitMm, ShareWithin(customers, chosen.SizesMm, 25), ShareWithin(customers, chosen.SizesMm, 50), curve,
-            Histogram(customers, request.StepMm), [.. Reasons(request, curve, chosen)]);
+            Histogram(customers, stepMm), [.. Reasons(request, curve, chosen)]);
     }
 
     /// <summary>Limits between which each size is the nearest.</summary>
@@ -206,14 +170,15 @@ internal static class SizeRun
     private static IEnumerable<string> Reasons(SizeRunRequest request, IReadOnlyList<MisfitPoint> curve, BestSizes chosen)
     {
         var k = chosen.SizesMm.Count;
-        yield return FormattableString.Invariant($"With {k} {(k == 1 ? "size" : "sizes")} a customer is {DrawnLength.Text(chosen.MeanMisfitMm, request.Units)} off on average.");
+        var units = DrawingRequest.Read(request.Drawing?.Units);
+        yield return FormattableString.Invariant($"With {k} {(k == 1 ? "size" : "sizes")} a customer is {DrawnLength.Text(chosen.MeanMisfitMm, units)} off on average.");
         if (k < request.Sizes)
             yield return FormattableString.Invariant($"Only {k} lengths on the step lie among these customers, so no more sizes can help.");
-        if (k > 1) yield return FormattableString.Invariant($"Size number {k} bought {DrawnLength.Text(curve[k - 1].GainMm!.Value, request.Units)}.");
-        if (k < curve.Count) yield return FormattableString.Invariant($"Size number {k + 1} would buy {DrawnLength.Text(curve[k].GainMm!.Value, request.Units)} more.");
+        if (k > 1) yield return FormattableString.Invariant($"Size number {k} bought {DrawnLength.Text(curve[k - 1].GainMm!.Value, units)}.");
+        if (k < curve.Count) yield return FormattableString.Invariant($"Size number {k + 1} would buy {DrawnLength.Text(curve[k].GainMm!.Value, units)} more.");
         if (request.Customers?.Any(c => c is { OverallLengthMm: null, HandSpacingMm: null }) == true)
         {
-            yield return FormattableString.Invariant($"Statures were turned into hand spacings by the survey's line; people of one stature differ by {DrawnLength.Rough(HandSpacingMethods.FromStatureLine.StandardErrorMm, request.Units)} (one standard deviation), which is not in the misfit.");
+            yield return FormattableString.Invariant($"Statures were turned into hand spacings by the survey's line; people of one stature differ by {DrawnLength.Rough(HandSpacingMethods.FromStatureLine.StandardErrorMm, units)} (one standard deviation), which is not in the misfit.");
         }
     }
 }

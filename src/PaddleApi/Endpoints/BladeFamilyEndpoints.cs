@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Http.HttpResults;
+using Paddle.Design;
 using Paddle.Design.Outline;
 using PaddleApi.Contracts;
 using PaddleApi.Contracts.Blades;

@@ -1,3 +1,4 @@
+using Paddle.Design;
 using Paddle.Design.Wood;
 using PaddleApi.Contracts;
 using PaddleApi.Contracts.Woods;

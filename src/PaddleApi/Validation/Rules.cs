@@ -17,12 +17,6 @@ internal static class Rules
     public static IRuleBuilderOptions<T, TNumber> EngineRange<T, TNumber>(this IRuleBuilder<T, TNumber> rule, double min, double max) =>
         rule.SetValidator(new EngineRangeRule<T, TNumber>(min, max));
 
-    /// <summary>States the range in which the engine takes a measurement.</summary>
-    public static IRuleBuilderOptions<T, double?> EngineRange<T>(this IRuleBuilder<T, double?> rule, MeasurementInstruction measurement)
-    {
-        return rule.EngineRange(measurement.Lowest, measurement.Highest);
-    }
-
     /// <summary>States in the description the widest range of several that the engine chooses between by another member.</summary>
     /// <typeparam name="T">The request.</typeparam>
     /// <param name="rule">The rule being built.</param>

@@ -15,7 +15,7 @@ public sealed partial class FittingSweepTests
     private static readonly string[] InternalNames =
         [.. BladeFamilies.All.Select(family => family.Id).Where(id => id.Contains('-', StringComparison.Ordinal)), "service-geometry", "bar-on-head-rule", "black-cherry", "white-ash", "sitka-spruce", "deep-lake", "fast-water"];
 
-    private static FittingAdvice Advice(FittingRequest request) => FittingAdvisor.Advise(request).Advice!;
+    private static FittingAdvice Advice(FittingRequest request) => FittingAdvisor.Advise(request).Answer!;
 
     [Fact]
     public void Whoever_comes_gets_a_sound_answer_or_a_clear_refusal()
@@ -26,7 +26,7 @@ public sealed partial class FittingSweepTests
         {
             var request = Draw(random, absurd: i % 7 == 0);
             var outcome = FittingAdvisor.Advise(request);
-            if (outcome.Advice is not { } advice)
+            if (outcome.Answer is not { } advice)
             {
                 Assert.NotEmpty(outcome.Refusals);
                 Assert.All(outcome.Refusals, r => Assert.True(r.JsonPointer.StartsWith('/') && r.Message.Length > 10 && CodeForm().IsMatch(r.Code)));
@@ -34,7 +34,7 @@ public sealed partial class FittingSweepTests
             }
 
             answered++;
-            news += advice.Spread.Flagged ? 1 : 0;
+            news += advice.LengthRules.Flagged ? 1 : 0;
             AssertSound(request, advice);
             if (i % 50 == 0) Assert.Equivalent(outcome, FittingAdvisor.Advise(request), strict: true);
         }
@@ -47,46 +47,46 @@ public sealed partial class FittingSweepTests
 
     private static void AssertSound(FittingRequest request, FittingAdvice a)
     {
-        AssertDesign(a, a.Design);
-        Assert.Equal(a.Design.OverallLengthMm, a.OverallLengthMm.Value);
+        AssertDesign(a, a.Suggested);
+        Assert.Equal(a.Suggested.OverallLengthMm, a.OverallLengthMm.Value);
         Assert.True(a.OverallLengthMm.Low < a.OverallLengthMm.Value && a.OverallLengthMm.Value < a.OverallLengthMm.High);
-        Assert.Equal(2, a.Alternatives.Count);
-        Assert.Equal(3, a.Alternatives.Select(x => x.Design with { Label = "" }).Append(a.Design with { Label = "" }).Distinct().Count());
-        Assert.All(a.Alternatives, x => AssertDesign(a, x.Design));
+        Assert.Equal(2, a.Others.Count);
+        Assert.Equal(3, a.Others.Select(x => x.Design with { Label = "" }).Append(a.Suggested with { Label = "" }).Distinct().Count());
+        Assert.All(a.Others, x => AssertDesign(a, x.Design));
         Assert.All(a.Methods, m => Assert.True(double.IsFinite(m.ValueMm) && double.IsFinite(m.StandardErrorMm) && m.StandardErrorMm > 0));
         Assert.Equal(2, a.Methods.Count(m => m.Role == "used"));
         Assert.InRange(a.FreeboardMm, 25, 50);
-        Assert.InRange(a.Water.SlipAtHighCoefficientMS, 0, a.Water.SlipAtLowCoefficientMS);
-        Assert.True(double.IsFinite(a.Water.SlipAtLowCoefficientMS));
-        Assert.InRange(a.Water.EfficiencyAtLowCoefficient, 0, a.Water.EfficiencyAtHighCoefficient);
+        Assert.InRange(a.Stroke.SlipMS.Min, 0, a.Stroke.SlipMS.Max);
+        Assert.True(double.IsFinite(a.Stroke.SlipMS.Max));
+        Assert.InRange(a.Stroke.FroudeEfficiency.Min, 0, a.Stroke.FroudeEfficiency.Max);
         Assert.InRange(a.Immersion.ImmersedShare, 0, 1);
 
         // No pull outlasts its cycle.
-        Assert.True(a.Water.Demand.PullSeconds < 60 / a.Water.Demand.StrokesPerMinute);
+        Assert.True(a.Stroke.PullSeconds < 60 / a.Stroke.StrokesPerMinute);
 
         // Nobody who kneels is bent, or told of a seated stroke.
         if (request.Seat?.Posture != Posture.Sitting)
         {
-            Assert.Equal(0, a.Design.BendDegrees);
+            Assert.Equal(0, a.Suggested.BendDegrees);
             Assert.DoesNotContain(a.Reasons, r => r.Contains("seated stroke", StringComparison.Ordinal));
         }
 
         // A person's own mass where it was given, else one that goes with the person's size.
-        var mass = a.Water.Demand.BodyMassKg;
-        if (request.Paddler.BodyMassKg is { } given) Assert.Equal(given, mass);
-        else Assert.Equal(BodyMass.FromStatureKg(PersonInFull.Of(request.Paddler).StatureMm), mass);
+        var mass = a.Stroke.BodyMassKg;
+        if (request.Paddler!.BodyMassKg is { } given) Assert.Equal(Math.Round(given, 1), mass);
+        else Assert.Equal(Math.Round(BodyMass.FromStatureKg(PersonInFull.Of(request.Paddler).StatureMm), 1), mass);
         if (request.Outing?.Purpose != OutingPurpose.Race) Assert.NotEqual(Duty.Racing, a.Duty);
 
         AssertSentences(Sentences(a));
-        AssertUnits(a, FittingAdvisor.Advise(request with { Units = DrawingUnits.Inch }).Advice!);
+        AssertUnits(a, FittingAdvisor.Advise(request with { Drawing = new() { Units = Names.Of(DrawingUnits.Inch) } }).Answer!);
     }
 
-    private static IEnumerable<string> Sentences(FittingAdvice a) => a.Reasons.Concat(a.Cautions.Select(c => c.Text)).Concat(a.Alternatives.Select(x => x.Reason));
+    private static IEnumerable<string> Sentences(FittingAdvice a) => a.Reasons.Concat(a.Cautions.Select(c => c.Text)).Concat(a.Others.Select(x => x.Reason));
 
     // One system throughout, and figures as people say them; the trade's own name of a shaft stays beside its millimetres.
     private static void AssertUnits(FittingAdvice metric, FittingAdvice inch)
     {
-        Assert.Equal(metric.Design, inch.Design with { Units = DrawingUnits.Metric });
+        Assert.Equal(metric.Suggested, inch.Suggested with { Units = DrawingUnits.Metric });
         var (said, inInches) = (string.Join('\n', Sentences(metric)), string.Join('\n', Sentences(inch)));
         Assert.Equal(Sentences(metric).Count(), Sentences(inch).Count());
         Assert.Equal("", PrintedTenths().Match(said).Value);
@@ -139,7 +139,7 @@ public sealed partial class FittingSweepTests
     }
 
     // The body's own spacing, before a bent shaft takes some off it.
-    private static double PersonSpacing(FittingAdvice a) => a.Methods.First(m => m.Quantity == "handSpacingMm" && m.Role is "used" or "basis").ValueMm + (a.Design.BendDegrees > 0 ? 75 : 0);
+    private static double PersonSpacing(FittingAdvice a) => a.Methods.First(m => m.Quantity == "handSpacingMm" && m.Role is "used" or "basis").ValueMm + (a.Suggested.BendDegrees > 0 ? 75 : 0);
 
     private static FittingRequest Draw(Random random, bool absurd)
     {
@@ -152,21 +152,25 @@ public sealed partial class FittingSweepTests
         var mass = absurd ? Maybe(0.6, 18, 160) : Maybe(0.6, Math.Max(18, 0.75 * usual), Math.Min(160, 1.7 * usual));
         var way = 1 + random.Next(7);
         double? Given(int bit, double value, double spread) => (way & bit) != 0 ? value + Between(-spread, spread) : null;
-        return new FittingRequest(
-            new PaddlerMeasurements(
-                Given(1, HandSpacingMethods.FromStatureLine.At(h), scatter),
-                Given(2, h, 0),
-                Maybe(0.3, (0.535 * h) - (scatter / 2), (0.535 * h) + (scatter / 2)),
-                Maybe(0.2, 0.2 * h, 0.26 * h),
-                Given(4, Survey.PooledLine(Survey.ArmSpanLines).At(h), scatter),
-                Maybe(0.4, (0.11 * h) - (scatter / 5), (0.11 * h) + (scatter / 5)),
-                Maybe(0.4, (0.05 * h) - (scatter / 9), (0.05 * h) + (scatter / 9)),
-                mass),
-            random.NextDouble() < 0.8 ? new SeatPlan(Any<Posture>(1)!.Value, Maybe(0.6, absurd ? -50 : 0, 350), Any<SeatPlace>(1)!.Value) : null,
-            random.NextDouble() < 0.8 ? new WaterPlan(Any<WaterKind>(1)!.Value, Maybe(0.5, absurd ? 50 : 100, 1500), Maybe(0.4, 0, 30)) : null,
-            random.NextDouble() < 0.8 ? new OutingPlan(Maybe(0.5, 0.5, 12), Maybe(0.6, 20, 110), Any<Effort>(1)!.Value, Any<OutingPurpose>(0.5)) : null,
-            random.NextDouble() < 0.8 ? new PaddlerPreferences(random.Next(2) == 0, random.Next(2) == 0, random.Next(2) == 0, random.Next(2) == 0) : null,
-            random.Next(2) == 0 ? "Hire paddle" : null);
+        return new FittingRequest
+        {
+            Paddler = new()
+            {
+                HandSpacingMm = Given(1, HandSpacingMethods.FromStatureLine.At(h), scatter),
+                StatureMm = Given(2, h, 0),
+                SittingHeightMm = Maybe(0.3, (0.535 * h) - (scatter / 2), (0.535 * h) + (scatter / 2)),
+                ShoulderBreadthMm = Maybe(0.2, 0.2 * h, 0.26 * h),
+                ArmSpanMm = Given(4, Survey.PooledLine(Survey.ArmSpanLines).At(h), scatter),
+                HandLengthMm = Maybe(0.4, (0.11 * h) - (scatter / 5), (0.11 * h) + (scatter / 5)),
+                HandBreadthMm = Maybe(0.4, (0.05 * h) - (scatter / 9), (0.05 * h) + (scatter / 9)),
+                BodyMassKg = mass,
+            },
+            Seat = random.NextDouble() < 0.8 ? new SeatRequest { Posture = Any<Posture>(1)!.Value, HeightAboveWaterMm = Maybe(0.6, absurd ? -50 : 0, 350), Place = Any<SeatPlace>(1) } : null,
+            Water = random.NextDouble() < 0.8 ? new WaterRequest { Kind = Any<WaterKind>(1), DepthMm = Maybe(0.5, absurd ? 50 : 100, 1500), TemperatureC = Maybe(0.4, 0, 30) } : null,
+            Outing = random.NextDouble() < 0.8 ? new OutingRequest { HoursPerDay = Maybe(0.5, 0.5, 12), StrokesPerMinute = Maybe(0.6, 20, 110), Effort = Any<Effort>(1), Purpose = Any<OutingPurpose>(0.5) } : null,
+            Preferences = random.NextDouble() < 0.8 ? new PreferencesRequest { SensitiveJoints = random.Next(2) == 0, StraighterWrist = random.Next(2) == 0, LightCarry = random.Next(2) == 0, BentShaft = random.Next(2) == 0 } : null,
+            Label = random.Next(2) == 0 ? "Hire paddle" : null
+        };
     }
 
     /// <summary>Every number of an answer, with the most that it may change in one step of a sweep.</summary>
@@ -177,23 +181,22 @@ public sealed partial class FittingSweepTests
         yield return ("freeboard", a.FreeboardMm, 1);
         yield return ("blade length", a.Blade.LengthMm, 5);
         yield return ("blade width", a.Blade.WidthMm, 2.5);
-        yield return ("blade area, cm²", a.Blade.AreaMm2 / 100, 12);
-        yield return ("area wanted, cm²", a.Blade.WantedAreaMm2 / 100, 30);
+        yield return ("blade area, cm²", a.Blade.AreaCm2, 12);
+        yield return ("area wanted, cm²", a.Blade.TargetAreaCm2, 30);
         yield return ("shaft width", a.Shaft.WidthMm, 0.21);
         yield return ("shaft thickness", a.Shaft.ThicknessMm, 0.21);
-        yield return ("grips hardest at", a.Shaft.LowMm, 0.21);
-        yield return ("most comfortable at", a.Shaft.HighMm, 0.21);
+        yield return ("grips hardest at", a.Shaft.GripsHardestAtMm, 0.21);
+        yield return ("most comfortable at", a.Shaft.MostComfortableAtMm, 0.21);
         yield return ("grip width", a.Grip.WidthMm, 1);
         yield return ("grip length", a.Grip.LengthMm, 1);
         yield return ("depth needed", a.Immersion.NeededMm, 2);
         yield return ("share immersed", a.Immersion.ImmersedShare, 0.012);
-        yield return ("body mass", a.Water.Demand.BodyMassKg, 1.05);
-        var (demand, water) = (a.Water.Demand, a.Water);
+        yield return ("body mass", a.Stroke.BodyMassKg, 1.05);
         foreach (var (name, value) in new[]
         {
-            ("boat speed", demand.BoatSpeedMS), ("hull drag", demand.HullDragN), ("mean pull", demand.MeanPullN), ("pull seconds", demand.PullSeconds),
-            ("slip, low", water.SlipAtHighCoefficientMS), ("slip, high", water.SlipAtLowCoefficientMS),
-            ("efficiency, low", water.EfficiencyAtLowCoefficient), ("efficiency, high", water.EfficiencyAtHighCoefficient),
+            ("boat speed", a.Stroke.BoatSpeedMS), ("hull drag", a.Stroke.HullDragN), ("mean pull", a.Stroke.MeanPullN), ("pull seconds", a.Stroke.PullSeconds),
+            ("slip, low", a.Stroke.SlipMS.Min), ("slip, high", a.Stroke.SlipMS.Max),
+            ("efficiency, low", a.Stroke.FroudeEfficiency.Min), ("efficiency, high", a.Stroke.FroudeEfficiency.Max),
         })
             yield return (name, value, 0.045 * value);
     }
@@ -205,7 +208,7 @@ public sealed partial class FittingSweepTests
     [MemberData(nameof(Sweeps))]
     public void No_figure_jumps_or_turns_round(string swept)
     {
-        var (kneeling, sitting) = (new SeatPlan(), new SeatPlan(Posture.Sitting, Place: SeatPlace.Bow));
+        var (kneeling, sitting) = (new SeatRequest(), new SeatRequest { Posture = Posture.Sitting, Place = SeatPlace.Bow });
         foreach (var water in Enum.GetValues<WaterKind>())
         {
             foreach (var (seat, effort, bent) in new[] { (kneeling, Effort.Easy, false), (kneeling, Effort.Hard, false), (sitting, Effort.Steady, false), (sitting, Effort.Easy, true) })
@@ -213,22 +216,22 @@ public sealed partial class FittingSweepTests
         }
     }
 
-    private static IEnumerable<FittingAdvice> Answers(string swept, WaterKind water, SeatPlan seat, Effort effort, bool bent)
+    private static IEnumerable<FittingAdvice> Answers(string swept, WaterKind water, SeatRequest seat, Effort effort, bool bent)
     {
-        var person = new PaddlerMeasurements(StatureMm: 1720, BodyMassKg: 72);
-        var wishes = new PaddlerPreferences(BentShaft: bent);
-        FittingAdvice At(PaddlerMeasurements who, double? depth = null, double? hours = null, double? cadence = null, double? seatMm = null) =>
-            Advice(new FittingRequest(who, seat with { HeightAboveWaterMm = seatMm }, new WaterPlan(water, depth), new OutingPlan(hours, cadence, effort), wishes));
+        var person = new PaddlerRequest { StatureMm = 1720, BodyMassKg = 72 };
+        var wishes = new PreferencesRequest { BentShaft = bent };
+        FittingAdvice At(PaddlerRequest who, double? depth = null, double? hours = null, double? cadence = null, double? seatMm = null) =>
+            Advice(new FittingRequest { Paddler = who, Seat = seat with { HeightAboveWaterMm = seatMm }, Water = new() { Kind = water, DepthMm = depth }, Outing = new() { HoursPerDay = hours, StrokesPerMinute = cadence, Effort = effort }, Preferences = wishes });
         static IEnumerable<double> Steps(double from, double to, double step) => Enumerable.Range(0, (int)Math.Round((to - from) / step) + 1).Select(i => from + i * step);
         return swept switch
         {
-            "stature" => Steps(1000, 2100, 4).Select(h => At(new PaddlerMeasurements(StatureMm: h))),
-            "stature and mass" => Steps(1450, 2100, 4).Select(h => At(new PaddlerMeasurements(StatureMm: h, BodyMassKg: 60))),
+            "stature" => Steps(1000, 2100, 4).Select(h => At(new PaddlerRequest { StatureMm = h })),
+            "stature and mass" => Steps(1450, 2100, 4).Select(h => At(new PaddlerRequest { StatureMm = h, BodyMassKg = 60 })),
             "mass" => Steps(33, 160, 0.5).Select(m => At(person with { BodyMassKg = m })),
             "cadence" => Steps(20, 110, 0.5).Select(f => At(person, cadence: f)),
             "depth" => Steps(100, 1200, 4).Select(d => At(person, depth: d)),
             "hours" => Steps(0.25, 18, 0.05).Select(t => At(person, hours: t)),
-            "hand spacing" => Steps(500, 1100, 2).Select(s => At(new PaddlerMeasurements(HandSpacingMm: s))),
+            "hand spacing" => Steps(500, 1100, 2).Select(s => At(new PaddlerRequest { HandSpacingMm = s })),
             _ => Steps(0, 400, 4).Select(z => At(person, seatMm: z)),
         };
     }
@@ -251,7 +254,7 @@ public sealed partial class FittingSweepTests
         }
 
         // The kind of paddle stays the same, and what is asked for counts.
-        Assert.Single(answers.Select(a => (a.Design.BladeFamily, a.Design.BendDegrees, a.Design.Species, a.Duty)).Distinct());
+        Assert.Single(answers.Select(a => (a.Suggested.BladeFamily, a.Suggested.BendDegrees, a.Suggested.Species, a.Duty)).Distinct());
         Assert.True(rows.Select(row => row.Sum(figure => figure.Value)).Distinct().Count() > 10, about);
     }
 
@@ -264,14 +267,14 @@ public sealed partial class FittingSweepTests
             var (easy, steady, hard) = (At(Effort.Easy), At(Effort.Steady), At(Effort.Hard));
             foreach (var (less, more) in new[] { (easy, steady), (steady, hard) })
             {
-                Assert.True(more.Blade.WantedAreaMm2 >= less.Blade.WantedAreaMm2 * (1 - 1e-12));
-                Assert.InRange(more.Blade.AreaMm2 / less.Blade.AreaMm2, 1 - 1e-12, 1.12);
-                Assert.True(more.Water.Demand.MeanPullN > less.Water.Demand.MeanPullN);
+                Assert.True(more.Blade.TargetAreaCm2 >= less.Blade.TargetAreaCm2 * (1 - 1e-12));
+                Assert.InRange(more.Blade.AreaCm2 / less.Blade.AreaCm2, 1 - 1e-12, 1.12);
+                Assert.True(more.Stroke.MeanPullN > less.Stroke.MeanPullN);
                 Assert.Equal(less.OverallLengthMm, more.OverallLengthMm);
-                Assert.Equal(less.Design with { BladeWidthMm = 0 }, more.Design with { BladeWidthMm = 0 });
+                Assert.Equal(less.Suggested with { BladeWidthMm = 0 }, more.Suggested with { BladeWidthMm = 0 });
             }
 
-            FittingAdvice At(Effort effort) => Advice(new FittingRequest(new PaddlerMeasurements(StatureMm: 1756, BodyMassKg: 75), new SeatPlan(Posture.Sitting), Outing: new OutingPlan(null, cadence, effort)));
+            FittingAdvice At(Effort effort) => Advice(new FittingRequest { Paddler = new() { StatureMm = 1756, BodyMassKg = 75 }, Seat = new() { Posture = Posture.Sitting }, Outing = new() { StrokesPerMinute = cadence, Effort = effort } });
         }
     }
 

@@ -22,14 +22,14 @@ public class HandAndBladeTests
     [InlineData(181.1, 35.7, 32.4, 26.8)]
     public void Shaft_diameters_follow_the_trade_in_the_proportion_of_the_two_studies(double handMm, double comfortMm, double forceMm, double shaftMm)
     {
-        var shaft = ShaftFit.Fit(handMm, 0, new PaddlerPreferences());
-        Assert.Equal((comfortMm, forceMm), (shaft.HighMm, shaft.LowMm));
+        var shaft = ShaftFit.Fit(handMm, 0, new PreferencesRequest());
+        Assert.Equal((comfortMm, forceMm), (shaft.MostComfortableAtMm, shaft.GripsHardestAtMm));
         Assert.Equal(shaftMm, shaft.EquivalentDiameterMm, 0.051);
         Assert.Equal(ShaftSizeSetBy.Hand, shaft.SetBy);
         Assert.Equal(shaft.EquivalentDiameterMm, ShaftFit.EquivalentDiameterMm(shaft.WidthMm, shaft.ThicknessMm), 0.1);
         Assert.Equal(ShaftFit.OvalRatio, shaft.ThicknessMm / shaft.WidthMm, 0.005);
-        Assert.True(ShaftFit.Fit(handMm, 0, new PaddlerPreferences(SensitiveJoints: true)).WidthMm > shaft.WidthMm);
-        Assert.True(ShaftFit.Fit(handMm, 0, new PaddlerPreferences(LightCarry: true)).WidthMm < shaft.WidthMm);
+        Assert.True(ShaftFit.Fit(handMm, 0, new PreferencesRequest { SensitiveJoints = true }).WidthMm > shaft.WidthMm);
+        Assert.True(ShaftFit.Fit(handMm, 0, new PreferencesRequest { LightCarry = true }).WidthMm < shaft.WidthMm);
     }
 
     // The trade's two shafts, 1 1/8 in in hardwood and 1 1/4 in in softwood (the same book), against beam theory: the softwood one is to be 7 % thicker by
@@ -60,7 +60,7 @@ public class HandAndBladeTests
         Assert.Equal(trade / Math.Pow(28.6, 3), moment / Math.Pow(diameter, 3), 1e-9 * trade);
 
         // And the oval made of it: w t² = D³.
-        var oval = ShaftFit.Fit(100, diameter, new PaddlerPreferences());
+        var oval = ShaftFit.Fit(100, diameter, new PreferencesRequest());
         Assert.Equal(diameter, Math.Cbrt(oval.WidthMm * oval.ThicknessMm * oval.ThicknessMm), 0.1);
         Assert.Equal(ShaftSizeSetBy.Strokes, oval.SetBy);
     }
@@ -83,10 +83,10 @@ public class HandAndBladeTests
     [Fact]
     public void A_slim_shaft_keeps_its_slimness_to_the_grip()
     {
-        var child = ShaftFit.Fit(120, 15, new PaddlerPreferences());
+        var child = ShaftFit.Fit(120, 15, new PreferencesRequest());
         Assert.Equal((22, ShaftSizeSetBy.Limits), (child.EquivalentDiameterMm, child.SetBy));
         Assert.True(child.UpperWidthMm < child.WidthMm && child.UpperThicknessMm < child.ThicknessMm);
-        Assert.Null(ShaftFit.Fit(193, 28, new PaddlerPreferences()).UpperWidthMm);
+        Assert.Null(ShaftFit.Fit(193, 28, new PreferencesRequest()).UpperWidthMm);
     }
 
     [Fact]
@@ -94,10 +94,10 @@ public class HandAndBladeTests
     {
         foreach (var breadth in new[] { Survey.HandBreadth.Women.Percentile5, 78.2, 88.3, Survey.HandBreadth.Men.Percentile95 })
         {
-            var pear = GripFit.Fit(185, breadth, WaterKind.DeepLake, 0, new PaddlerPreferences());
+            var pear = GripFit.Fit(185, breadth, WaterKind.DeepLake, 0, new PreferencesRequest());
             Assert.InRange(pear.WidthMm, 0.75 * breadth, 0.9 * breadth);
             Assert.InRange(pear.LengthMm, 70, 100);
-            var tee = GripFit.Fit(185, breadth, WaterKind.FastWater, 0, new PaddlerPreferences());
+            var tee = GripFit.Fit(185, breadth, WaterKind.FastWater, 0, new PreferencesRequest());
             Assert.Equal(GripStyle.T, tee.Style);
             Assert.InRange(tee.WidthMm, breadth + 14.5, 115);
         }
@@ -106,8 +106,8 @@ public class HandAndBladeTests
     [Fact]
     public void A_straighter_wrist_asks_for_a_one_sided_grip()
     {
-        Assert.Equal(GripFaces.OneSided, GripFit.Fit(190, 85, WaterKind.DeepLake, 0, new PaddlerPreferences(StraighterWrist: true)).Faces);
-        Assert.Equal(GripFaces.Matching, GripFit.Fit(190, 85, WaterKind.DeepLake, 0, new PaddlerPreferences()).Faces);
+        Assert.Equal(GripFaces.OneSided, GripFit.Fit(190, 85, WaterKind.DeepLake, 0, new PreferencesRequest { StraighterWrist = true }).Faces);
+        Assert.Equal(GripFaces.Matching, GripFit.Fit(190, 85, WaterKind.DeepLake, 0, new PreferencesRequest()).Faces);
     }
 
     // The reference case: 1.5 m/s, 20 N of hull drag, half the cycle pulling: 40 N on the family's default blade. On 0.075 m² at C_d 1.2 that slips 0.943 m/s.
@@ -208,7 +208,7 @@ public class HandAndBladeTests
                 {
                     foreach (var bend in new[] { 0.0, 12 })
                     {
-                        var grip = GripFit.Fit(length, breadth, water, bend, new PaddlerPreferences());
+                        var grip = GripFit.Fit(length, breadth, water, bend, new PreferencesRequest());
                         var pattern = GripPattern.Of(grip.Style);
                         Assert.InRange(grip.WidthMm, pattern.WidthLimitsMm.Min, pattern.WidthLimitsMm.Max);
                         Assert.InRange(grip.LengthMm, pattern.LengthLimitsMm.Min, pattern.LengthLimitsMm.Max);
@@ -270,7 +270,7 @@ public class HandAndBladeTests
     [Fact]
     public void Catalogue_covers_every_body_measurement_and_names_error_and_source()
     {
-        var names = typeof(PaddlerMeasurements).GetProperties().Where(p => p.PropertyType == typeof(double?)).Select(p => char.ToLowerInvariant(p.Name[0]) + p.Name[1..]);
+        var names = typeof(PaddlerRequest).GetProperties().Where(p => p.PropertyType == typeof(double?)).Select(p => char.ToLowerInvariant(p.Name[0]) + p.Name[1..]);
         Assert.Empty(names.Except(MeasurementCatalogue.All.Select(m => m.Id)));
         Assert.All(MeasurementCatalogue.All, m =>
         {

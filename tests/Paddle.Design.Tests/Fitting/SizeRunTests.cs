@@ -6,11 +6,13 @@ namespace Paddle.Design.Tests.Fitting;
 
 public class SizeRunTests
 {
+    private static readonly PopulationRequest Men = new() { Men = 1 };
+
     private static SizeRunAdvice Advice(SizeRunRequest request)
     {
         var outcome = SizeRun.Advise(request);
         Assert.Empty(outcome.Refusals);
-        return outcome.Advice!;
+        return outcome.Answer!;
     }
 
     private static double MisfitOf(IEnumerable<double> customers, IReadOnlyList<double> sizes) =>
@@ -141,9 +143,9 @@ public class SizeRunTests
     public void A_large_drawn_crowd_agrees_with_its_population()
     {
         var random = new Random(2718);
-        Customer[] crowd = [.. Enumerable.Range(0, 100_000).Select(i => new Customer(HandSpacingMm: i % 2 == 0 ? Normal.Sample(random, 891.8, 47.7) : Normal.Sample(random, 815.5, 45.2)))];
-        var drawn = Advice(new SizeRunRequest(3, Customers: crowd));
-        var exact = Advice(new SizeRunRequest(3, Groups: [CustomerGroup.Men(0.5), CustomerGroup.Women(0.5)]));
+        CustomerRequest[] crowd = [.. Enumerable.Range(0, 100_000).Select(i => new CustomerRequest { HandSpacingMm = i % 2 == 0 ? Normal.Sample(random, 891.8, 47.7) : Normal.Sample(random, 815.5, 45.2) })];
+        var drawn = Advice(new SizeRunRequest { Sizes = 3, Customers = crowd });
+        var exact = Advice(new SizeRunRequest { Sizes = 3, Population = new() { Men = 0.5, Women = 0.5 } });
         Assert.Equal(exact.Sizes.Select(s => s.OverallLengthMm), drawn.Sizes.Select(s => s.OverallLengthMm));
         Assert.Equal(exact.MeanMisfitMm, drawn.MeanMisfitMm, 0.3);
         Assert.Equal(exact.Within25MmShare, drawn.Within25MmShare, 0.01);
@@ -156,7 +158,7 @@ public class SizeRunTests
     {
         var random = new Random(99);
         double[] spacings = [.. Enumerable.Range(0, 5_000).Select(_ => Math.Round(700 + (300 * random.NextDouble())))];
-        var a = Advice(new SizeRunRequest(4, 25.4, [.. spacings.Select(s => new Customer(HandSpacingMm: s))], FleetCount: 37));
+        var a = Advice(new SizeRunRequest { Sizes = 4, StepMm = 25.4, Customers = [.. spacings.Select(s => new CustomerRequest { HandSpacingMm = s })], FleetCount = 37 });
         double[] lengths = [.. spacings.Select(s => s + 20 + 38 + 620)];
         double[] sizes = [.. a.Curve[3].SizesMm];
         Assert.Equal(MisfitOf(lengths, sizes), a.MeanMisfitMm, 1e-6);
@@ -177,7 +179,7 @@ public class SizeRunTests
     [Fact]
     public void Curve_falls_and_names_what_each_size_buys()
     {
-        var a = Advice(new SizeRunRequest(3, Groups: [CustomerGroup.Men(0.6), CustomerGroup.Women(0.4)], FleetCount: 20));
+        var a = Advice(new SizeRunRequest { Sizes = 3, Population = new() { Men = 0.6, Women = 0.4 }, FleetCount = 20 });
         Assert.Equal(Enumerable.Range(1, 8), a.Curve.Select(p => p.Sizes));
         Assert.Null(a.Curve[0].GainMm);
         Assert.All(a.Curve.Skip(1), p => Assert.True(p.GainMm > 0));
@@ -190,23 +192,23 @@ public class SizeRunTests
     [Fact]
     public void Stock_limits_are_kept()
     {
-        var a = Advice(new SizeRunRequest(4, Groups: [CustomerGroup.Men(1)], ShortestStockMm: 1480, LongestStockMm: 1550));
+        var a = Advice(new SizeRunRequest { Sizes = 4, Population = Men, ShortestStockMm = 1480, LongestStockMm = 1550 });
         Assert.All(a.Sizes, s => Assert.InRange(s.OverallLengthMm, 1480, 1550));
         Assert.Equal(3, a.Sizes.Count);
         Assert.Contains(a.Reasons, r => r.Contains("Only 3", StringComparison.Ordinal));
-        var beyond = Advice(new SizeRunRequest(2, Customers: [new Customer(OverallLengthMm: 1400), new Customer(OverallLengthMm: 1410)], ShortestStockMm: 1500));
+        var beyond = Advice(new SizeRunRequest { Sizes = 2, Customers = [new() { OverallLengthMm = 1400 }, new() { OverallLengthMm = 1410 }], ShortestStockMm = 1500 });
         Assert.Equal([1500.0], beyond.Sizes.Select(s => s.OverallLengthMm));
         Assert.Equal(95, beyond.MeanMisfitMm, 1e-9);
-        Assert.Equal("/longestStockMm", Assert.Single(SizeRun.Advise(new SizeRunRequest(2, Groups: [CustomerGroup.Men(1)], ShortestStockMm: 1510, LongestStockMm: 1520)).Refusals).JsonPointer);
+        Assert.Equal("/longestStockMm", Assert.Single(SizeRun.Advise(new SizeRunRequest { Sizes = 2, Population = Men, ShortestStockMm = 1510, LongestStockMm = 1520 }).Refusals).JsonPointer);
     }
 
     [Fact]
     public void Statures_become_hand_spacings_by_the_surveys_line()
     {
-        var one = Advice(new SizeRunRequest(1, 1, [new Customer(StatureMm: 1756)]));
+        var one = Advice(new SizeRunRequest { Sizes = 1, StepMm = 1, Customers = [new() { StatureMm = 1756 }] });
         Assert.Equal(890 + 678, one.Sizes[0].OverallLengthMm, 1.0);
-        var group = Advice(new SizeRunRequest(1, 1, Groups: [new CustomerGroup("guests", 1, 1713.9, 90.1, CustomerQuantity.Stature)]));
-        var spacing = Advice(new SizeRunRequest(1, 1, Groups: [new CustomerGroup("guests", 1, 866.8, 59.0)]));
+        var group = Advice(new SizeRunRequest { Sizes = 1, StepMm = 1, Groups = [new() { Share = 1, MeanMm = 1713.9, StandardDeviationMm = 90.1, Quantity = CustomerQuantity.Stature }] });
+        var spacing = Advice(new SizeRunRequest { Sizes = 1, StepMm = 1, Groups = [new() { Share = 1, MeanMm = 866.8, StandardDeviationMm = 59 }] });
         Assert.Equal(spacing.MeanMisfitMm, group.MeanMisfitMm, 0.3);
     }
 
@@ -222,8 +224,8 @@ public class SizeRunTests
     public void A_hundred_thousand_even_customers_misfit_by_the_range_over_four_sizes()
     {
         var random = new Random(5);
-        Customer[] crowd = [.. Enumerable.Range(0, 100_000).Select(_ => new Customer(HandSpacingMm: 700 + (300 * random.NextDouble())))];
-        var run = Advice(new SizeRunRequest(8, 1, crowd, FleetCount: 500));
+        CustomerRequest[] crowd = [.. Enumerable.Range(0, 100_000).Select(_ => new CustomerRequest { HandSpacingMm = 700 + (300 * random.NextDouble()) })];
+        var run = Advice(new SizeRunRequest { Sizes = 8, StepMm = 1, Customers = crowd, FleetCount = 500 });
         Assert.Equal(300.0 / (4 * 8), run.MeanMisfitMm, 0.05);
         Assert.Equal(500, run.Sizes.Sum(size => size.Count));
     }
@@ -232,18 +234,17 @@ public class SizeRunTests
     public void Runs_without_an_answer_are_refused()
     {
         static string[] Pointers(SizeRunRequest r) => [.. SizeRun.Advise(r).Refusals.Select(x => x.JsonPointer)];
-        CustomerGroup[] men = [CustomerGroup.Men(1)];
-        Assert.Equal(["/customers"], Pointers(new SizeRunRequest(3)));
-        Assert.Equal(["/customers"], Pointers(new SizeRunRequest(3, Customers: [new Customer(StatureMm: 1700)], Groups: men)));
-        Assert.Equal(["/customers"], Pointers(new SizeRunRequest(3, Customers: [])));
-        Assert.Equal(["/sizes"], Pointers(new SizeRunRequest(9, Groups: men)));
-        Assert.Equal(["/stepMm"], Pointers(new SizeRunRequest(3, double.NaN, Groups: men)));
-        Assert.Equal(["/fleetCount"], Pointers(new SizeRunRequest(3, Groups: men, FleetCount: 0)));
-        Assert.Equal(["/population"], Pointers(new SizeRunRequest(3, Groups: [CustomerGroup.Men(0)])));
-        Assert.Equal(["/population/0/share"], Pointers(new SizeRunRequest(3, Groups: [CustomerGroup.Men(-1), CustomerGroup.Women(2)])));
-        Assert.Equal(["/customers/1"], Pointers(new SizeRunRequest(3, Customers: [new Customer(StatureMm: 1700), new Customer(StatureMm: 1700, HandSpacingMm: 880)])));
-        Assert.Equal(["/customers/0/statureMm"], Pointers(new SizeRunRequest(3, Customers: [new Customer(StatureMm: 170)])));
-        Assert.Equal(["/shortestStockMm"], Pointers(new SizeRunRequest(3, Groups: men, ShortestStockMm: 1600, LongestStockMm: 1500)));
+        Assert.Equal(["/customers"], Pointers(new SizeRunRequest { Sizes = 3 }));
+        Assert.Equal(["/customers"], Pointers(new SizeRunRequest { Sizes = 3, Customers = [new() { StatureMm = 1700 }], Population = Men }));
+        Assert.Equal(["/customers"], Pointers(new SizeRunRequest { Sizes = 3, Customers = [] }));
+        Assert.Equal(["/sizes"], Pointers(new SizeRunRequest { Sizes = 9, Population = Men }));
+        Assert.Equal(["/stepMm"], Pointers(new SizeRunRequest { Sizes = 3, StepMm = double.NaN, Population = Men }));
+        Assert.Equal(["/fleetCount"], Pointers(new SizeRunRequest { Sizes = 3, Population = Men, FleetCount = 0 }));
+        Assert.Equal(["/population"], Pointers(new SizeRunRequest { Sizes = 3, Population = new() { Men = 0 } }));
+        Assert.Equal(["/population/men"], Pointers(new SizeRunRequest { Sizes = 3, Population = new() { Men = -1, Women = 2 } }));
+        Assert.Equal(["/customers/1"], Pointers(new SizeRunRequest { Sizes = 3, Customers = [new() { StatureMm = 1700 }, new() { StatureMm = 1700, HandSpacingMm = 880 }] }));
+        Assert.Equal(["/customers/0/statureMm"], Pointers(new SizeRunRequest { Sizes = 3, Customers = [new() { StatureMm = 170 }] }));
+        Assert.Equal(["/shortestStockMm"], Pointers(new SizeRunRequest { Sizes = 3, Population = Men, ShortestStockMm = 1600, LongestStockMm = 1500 }));
     }
 
     // Any list and any population: sizes ascending on the step, shares and counts whole, figures finite, the same twice.
@@ -255,12 +256,14 @@ public class SizeRunTests
         {
             var step = 1 + (60 * random.NextDouble());
             var list = i % 2 == 0;
-            var request = new SizeRunRequest(
-                1 + random.Next(8),
-                step,
-                list ? [.. Enumerable.Range(0, 1 + random.Next(200)).Select(_ => new Customer(StatureMm: 1200 + (1000 * random.NextDouble())))] : null,
-                list ? null : [.. Enumerable.Range(0, 1 + random.Next(3)).Select(g => new CustomerGroup($"g{g}", random.NextDouble() + 0.01, 700 + (300 * random.NextDouble()), 1 + (80 * random.NextDouble())))],
-                1 + random.Next(60));
+            var request = new SizeRunRequest
+            {
+                Sizes = 1 + random.Next(8),
+                StepMm = step,
+                Customers = list ? [.. Enumerable.Range(0, 1 + random.Next(200)).Select(_ => new CustomerRequest { StatureMm = 1200 + (1000 * random.NextDouble()) })] : null,
+                Groups = list ? null : [.. Enumerable.Range(0, 1 + random.Next(3)).Select(_ => Group(random))],
+                FleetCount = 1 + random.Next(60),
+            };
             var a = Advice(request);
             Assert.InRange(a.Sizes.Count, 1, request.Sizes);
             Assert.Equal(a.Sizes.Select(s => s.OverallLengthMm).Order(), a.Sizes.Select(s => s.OverallLengthMm));
@@ -275,4 +278,11 @@ public class SizeRunTests
             if (i % 20 == 0) Assert.Equivalent(a, Advice(request), strict: true);
         }
     }
+
+    private static CustomerGroupRequest Group(Random random) => new()
+    {
+        Share = random.NextDouble() + 0.01,
+        MeanMm = 700 + (300 * random.NextDouble()),
+        StandardDeviationMm = 1 + (80 * random.NextDouble()),
+    };
 }

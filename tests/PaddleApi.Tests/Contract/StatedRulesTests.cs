@@ -13,7 +13,6 @@ using PaddleApi.Contracts.Checks;
 using PaddleApi.Contracts.Comparisons;
 using PaddleApi.Contracts.Designs;
 using PaddleApi.Contracts.Problems;
-using PaddleApi.Contracts.SizeRuns;
 using PaddleApi.Endpoints.Designs;
 using PaddleApi.Hosting.Json;
 using PaddleApi.Validation;
@@ -52,8 +51,8 @@ public sealed class StatedRulesTests(ApiFixture api)
         ["CopyRequest"] = (services, json) => Faults<CopyRequest>(services, json),
         ["BoardFitRequest"] = (services, json) => Faults<BoardFitRequest>(services, json),
         ["BalanceCorrectionRequest"] = (services, json) => Faults<BalanceCorrectionRequest>(services, json),
-        ["FittingRequest"] = (services, json) => Faults<Contracts.Fittings.FittingRequest>(services, json),
-        ["SizeRunRequest"] = (services, json) => Faults<Contracts.SizeRuns.SizeRunRequest>(services, json, EngineFaults),
+        ["FittingRequest"] = (services, json) => Faults<FittingRequest>(services, json),
+        ["SizeRunRequest"] = (services, json) => Faults<SizeRunRequest>(services, json, EngineFaults),
     };
 
     /// <summary>The examples, and a blade by offsets, which none of them shows.</summary>
@@ -108,9 +107,8 @@ public sealed class StatedRulesTests(ApiFixture api)
     }
 
     // The engine itself looks through the customers of a size run, after the rules.
-    private static IEnumerable<(string Place, Fault Fault)> EngineFaults(Contracts.SizeRuns.SizeRunRequest request) =>
-        SizeRunChecks.Check(SizeRunReader.Read(request)).Select(refusal => SizeRunReader.InContract(refusal, request))
-            .Select(refusal => (refusal.JsonPointer, new Fault(refusal.Message, refusal.Value, refusal.Low, refusal.High, Code: refusal.Code)));
+    private static IEnumerable<(string Place, Fault Fault)> EngineFaults(SizeRunRequest request) =>
+        SizeRunChecks.Check(request).Select(refusal => (refusal.JsonPointer, new Fault(refusal.Message, refusal.Value, refusal.Low, refusal.High, Code: refusal.Code)));
 
     // Designs in a larger body are looked through where they are made.
     private static IEnumerable<(string Place, Fault Fault)> GivenFaults(IReadOnlyList<IGivesDesign>? given, string list) =>

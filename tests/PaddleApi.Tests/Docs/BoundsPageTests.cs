@@ -33,8 +33,8 @@ public sealed class BoundsPageTests
 
             Every number of a request that has a range of its own, by the record it stands in. The rules that refuse, the description at
             `/openapi/v1.json` and this page read one declaration beside each member; a test writes the page. Ranges that depend on other members,
-            such as a grip's width by its style or a thickness by the board, are told by the refusal itself. Those of a person's and a boat's
-            measurements stand at `/v1/measurements`, with how to take them.
+            such as a grip's width by its style or a thickness by the board, are told by the refusal itself. How to take the
+            measurements of a person and a boat is told at `/v1/measurements`.
 
             """);
         foreach (var record in Records().OrderBy(type => type.Name, StringComparer.Ordinal))

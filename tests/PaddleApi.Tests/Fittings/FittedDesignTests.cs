@@ -60,12 +60,12 @@ public sealed class FittedDesignTests(ApiFixture api)
     }
 
     // People scattered about the survey's lines and beyond its ends, each measured as far as it happened, with at least one way to a spacing.
-    private static Contracts.Fittings.FittingRequest Draw(Random random)
+    private static FittingRequest Draw(Random random)
     {
         double Between(double low, double high) => low + (high - low) * random.NextDouble();
         bool Or(double share) => random.NextDouble() < share;
         double? Maybe(double share, double low, double high) => Or(share) ? Math.Round(Between(low, high), 1) : null;
-        double? About(double share, MeasurementInstruction what, double value, double scatter) =>
+        double? About(double share, Measurement what, double value, double scatter) =>
             Maybe(share, value - scatter, value + scatter) is { } taken ? Math.Clamp(taken, what.Lowest, what.Highest) : null;
         T? Any<T>() where T : struct, Enum => Or(0.7) ? Enum.GetValues<T>()[random.Next(Enum.GetValues<T>().Length)] : null;
 

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Paddle.Design.Fitting;
 using PaddleApi.Endpoints.Fittings;
 using PaddleApi.Hosting.Json;
 using PaddleApi.Tests.Contract;
@@ -217,7 +218,7 @@ public sealed class FittingHttpTests(ApiFixture api)
 
     [Fact]
     public void The_example_shown_is_the_file_of_the_docs() => Assert.Equal(
-        JsonSerializer.Serialize(JsonSerializer.Deserialize<Contracts.Fittings.FittingRequest>(File.ReadAllText("Examples/fitting.json"), StrictJson.Options), StrictJson.Options),
+        JsonSerializer.Serialize(JsonSerializer.Deserialize<FittingRequest>(File.ReadAllText("Examples/fitting.json"), StrictJson.Options), StrictJson.Options),
         JsonSerializer.Serialize(FittingExamples.Guest, StrictJson.Options));
 
     private static bool Is(JsonElement method, string quantity, string role) =>

@@ -1,4 +1,4 @@
-using PaddleApi.Contracts.Fittings;
+using Paddle.Design.Fitting;
 using PaddleApi.Tests.Contract;
 
 namespace PaddleApi.Tests.Fittings;

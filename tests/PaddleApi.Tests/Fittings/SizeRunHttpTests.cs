@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json;
 using System.Xml.Linq;
+using Paddle.Design.Fitting;
 using PaddleApi.Endpoints.Fittings;
 using PaddleApi.Hosting.Json;
 using PaddleApi.Tests.Contract;
@@ -208,7 +209,7 @@ public sealed class SizeRunHttpTests(ApiFixture api)
 
     [Fact]
     public void The_example_shown_is_the_file_of_the_docs() => Assert.Equal(
-        JsonSerializer.Serialize(JsonSerializer.Deserialize<Contracts.SizeRuns.SizeRunRequest>(File.ReadAllText("Examples/size-run.json"), StrictJson.Options), StrictJson.Options),
+        JsonSerializer.Serialize(JsonSerializer.Deserialize<SizeRunRequest>(File.ReadAllText("Examples/size-run.json"), StrictJson.Options), StrictJson.Options),
         JsonSerializer.Serialize(FittingExamples.Fleet, StrictJson.Options));
 
     private sealed record Box(double Left, double Right, double Height);

@@ -150,8 +150,7 @@ public sealed class HeavyWorkTests(ApiFixture api, OwnServices own) : IClassFixt
         var asked = DesignRequestReader.Read(DesignExamples.HirePaddle).Specification;
 
         Assert.Throws<OperationCanceledException>(() => PaddleDesigner.Design(asked, Gone));
-        Assert.Throws<OperationCanceledException>(() => SizeRun.Advise(
-            new(3, Groups: [CustomerGroup.Men(1), CustomerGroup.Women(1)]), Gone));
+        Assert.Throws<OperationCanceledException>(() => SizeRun.Advise(new() { Sizes = 3, Population = new() { Men = 1, Women = 1 } }, Gone));
     }
 
     [Theory]

@@ -1,3 +1,4 @@
+using Paddle.Design;
 using Paddle.Design.Outline;
 
 namespace PaddleApi.Contracts.Blades;

@@ -20,7 +20,7 @@ namespace PaddleApi.Contracts.Numbers;
 /// </summary>
 internal static class PrintedNumbers
 {
-    private static readonly RoundedNumber Tenths = new(1), Hundredths = new(2), Thousandths = new(3), TenThousandths = new(4);
+    private static readonly RoundedNumber Whole = new(0), Tenths = new(1), Hundredths = new(2), Thousandths = new(3), TenThousandths = new(4);
     private static readonly RoundedNumber ThreeDigits = new(3, areSignificant: true), FourDigits = new(4, areSignificant: true);
 
     // Folders of the engine whose records are served as they are, and folders of answers of our own.
@@ -60,6 +60,8 @@ internal static class PrintedNumbers
 
     private static readonly Dictionary<string, RoundedNumber> ByName = new(StringComparer.Ordinal)
     {
+        [nameof(FittedImmersion.NeededMm)] = Whole,
+        [nameof(FittedStroke.StrokesPerDay)] = Whole,
         [nameof(FleetSize.Share)] = TenThousandths,
         [nameof(SizeRunAdvice.Within25MmShare)] = TenThousandths,
         [nameof(SizeRunAdvice.Within50MmShare)] = TenThousandths,

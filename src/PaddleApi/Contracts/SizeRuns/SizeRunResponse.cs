@@ -13,5 +13,5 @@ internal sealed record SizeRunResponse : SizeRunAdvice
     }
 
     /// <summary>Version of the engine that answered.</summary>
-    public string EngineVersion { get; } = Contracts.EngineVersion.Text;
+    public string EngineVersion { get; init; } = Contracts.EngineVersion.Text;
 }

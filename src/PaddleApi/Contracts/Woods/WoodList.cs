@@ -1,3 +1,5 @@
+using Paddle.Design;
+
 namespace PaddleApi.Contracts.Woods;
 
 /// <summary>The woods a paddle can be designed in, and what holds for any of them.</summary>

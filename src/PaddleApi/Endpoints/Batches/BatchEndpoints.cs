@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Http.Timeouts;
 using Microsoft.AspNetCore.Mvc;
+using Paddle.Design.Fitting;
 using Paddle.Design.Request;
 using PaddleApi.Contracts.Designs;
 using PaddleApi.Contracts.Fittings;
@@ -30,7 +31,7 @@ internal static class BatchEndpoints
             .Describe("designBatch", "Design many paddles", "Designs as POST /v1/designs makes them." + How.Replace("MEMBER", "design", StringComparison.Ordinal))
             .RequestExample("two", "Two designs, the second refused", static () => "{\"handSpacingMm\":880,\"wood\":{\"species\":\"white-ash\"}}\n{\"handSpacingMm\":88}\n")
             .NeedsScope(Scopes.Design);
-        Map<Contracts.Fittings.FittingRequest, FittingResponse>(
+        Map<FittingRequest, FittingResponse>(
             routes, "/v1/fitting-batches", "fitting",
             (_, request, cancellation) => FittingEndpoints.Answer(request, cancellation))
             .WithTags("Fittings")

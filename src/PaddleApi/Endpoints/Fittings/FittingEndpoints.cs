@@ -1,4 +1,5 @@
 using Paddle.Design;
+using Paddle.Design.Fitting;
 using PaddleApi.Contracts.Fittings;
 using PaddleApi.Hosting;
 using PaddleApi.Hosting.Callers;
@@ -23,17 +24,17 @@ internal static class FittingEndpoints
         .ResponseExample("guest", "The guest's paddle", static () => Answer(FittingExamples.Guest, default))
         .Offers(MediaTypes.Json)
         .NeedsScope(Scopes.Fit)
-        .Validate<Contracts.Fittings.FittingRequest>()
+        .Validate<FittingRequest>()
         .Solves()
         .Produces<FittingResponse>();
 
-    private static IResult Fit(Contracts.Fittings.FittingRequest request, HttpContext context)
+    private static IResult Fit(FittingRequest request, HttpContext context)
     {
         var (fields, refusal) = FieldSelection.Of<FittingResponse>(context.Request);
         return refusal is not null ? refusal : new WholeJson<FittingResponse>(Answer(request, context.RequestAborted), fields);
     }
 
     /// <summary>The answer to a request that its validator has passed: that has put the engine's own checks in front.</summary>
-    internal static FittingResponse Answer(Contracts.Fittings.FittingRequest request, CancellationToken cancellation) =>
-        FittingResponses.From(PaddleFitter.Fit(FittingReader.Read(request), cancellation).Advice!);
+    internal static FittingResponse Answer(FittingRequest request, CancellationToken cancellation) =>
+        new(PaddleFitter.Fit(request, cancellation).Answer!);
 }

@@ -1,5 +1,4 @@
-using PaddleApi.Contracts.Fittings;
-using PaddleApi.Contracts.SizeRuns;
+using Paddle.Design.Fitting;
 
 namespace PaddleApi.Endpoints.Fittings;
 

@@ -12,7 +12,7 @@ namespace PaddleApi.Endpoints.Fittings;
 /// <summary>How to take the measurements that a fitting asks for.</summary>
 internal static class MeasurementEndpoints
 {
-    private static readonly MeasurementList All = new(EngineVersion.Text, [.. MeasurementCatalogue.All.Select(Describe)]);
+    private static readonly MeasurementList All = new(EngineVersion.Text, MeasurementCatalogue.All);
 
     /// <summary>Maps the endpoint.</summary>
     public static RouteHandlerBuilder MapMeasurements(this IEndpointRouteBuilder routes) => routes
@@ -25,15 +25,4 @@ internal static class MeasurementEndpoints
         .ResponseExample("measurements", "All measurements", static () => All);
 
     private static Ok<MeasurementList> List() => TypedResults.Ok(All);
-
-    private static Measurement Describe(MeasurementInstruction instruction) => new(
-        instruction.Id,
-        instruction.Name,
-        instruction.Unit,
-        instruction.Steps,
-        instruction.TypicalError,
-        new ValueRange(instruction.Lowest, instruction.Highest),
-        instruction.WhyTheRange,
-        instruction.UsedFor,
-        instruction.Source);
 }

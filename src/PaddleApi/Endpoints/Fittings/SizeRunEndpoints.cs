@@ -35,33 +35,26 @@ internal static class SizeRunEndpoints
                 + "4 MiB unless its host says otherwise. Ask for image/svg+xml to have the histogram with the sizes drawn on it.")
             .RequestExample("fleet", "A hire fleet with guests as in the survey", static () => FittingExamples.Fleet)
             .RequestExample("club", "A club that knows its members", static () => FittingExamples.Club)
-            .ResponseExample("fleet", "The fleet's sizes", static () => new SizeRunResponse(Advise(FittingExamples.Fleet, default).Advice!))
+            .ResponseExample("fleet", "The fleet's sizes", static () => new SizeRunResponse(SizeRun.Advise(FittingExamples.Fleet).Answer!))
             .Offers(Offered)
             .NeedsScope(Scopes.Fit)
-            .Validate<Contracts.SizeRuns.SizeRunRequest>()
+            .Validate<SizeRunRequest>()
             .HasHeavyBody()
             .Produces<SizeRunResponse>(StatusCodes.Status200OK, MediaTypes.Json, Svg);
     }
 
-    private static IResult Choose(Contracts.SizeRuns.SizeRunRequest request, HttpContext context)
+    private static IResult Choose(SizeRunRequest request, HttpContext context)
     {
         var wanted = Negotiation.Choose(context, Offered);
-        var outcome = Advise(request, context.RequestAborted);
-        if (outcome.Advice is not { } advice)
-        {
-            InputRefusal[] refusals = [.. outcome.Refusals.Select(refusal => SizeRunReader.InContract(refusal, request))];
-            return Validated.Refusal([.. refusals.Select(refusal => (refusal.JsonPointer, refusal.ToFault()))]);
-        }
+        var (advice, refusals) = SizeRun.Advise(request, context.RequestAborted);
+        if (advice is null) return Validated.Refusal([.. refusals.Select(refusal => (refusal.JsonPointer, refusal.ToFault()))]);
 
         return wanted == Svg
             ? TypedResults.Text(SizeRunSvg.Write(advice, Drawing(request)), Svg, Encoding.UTF8)
             : TypedResults.Ok(new SizeRunResponse(advice));
     }
 
-    private static SizeRunOutcome Advise(Contracts.SizeRuns.SizeRunRequest request, CancellationToken cancellation) =>
-        SizeRun.Advise(SizeRunReader.Read(request), cancellation);
-
-    private static DrawingContext Drawing(Contracts.SizeRuns.SizeRunRequest request) => new(
+    private static DrawingContext Drawing(SizeRunRequest request) => new(
         string.IsNullOrWhiteSpace(request.Label) ? Unnamed : request.Label,
         DrawingRequest.Read(request.Drawing?.Units),
         EngineVersion.Text);

@@ -1,6 +1,6 @@
-namespace PaddleApi.Contracts;
+namespace Paddle.Design;
 
 /// <summary>A closed range of values.</summary>
 /// <param name="Min">Smallest value.</param>
 /// <param name="Max">Largest value.</param>
-internal sealed record ValueRange(double Min, double Max);
+public sealed record ValueRange(double Min, double Max);
