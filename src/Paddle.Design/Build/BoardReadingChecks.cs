@@ -80,7 +80,7 @@ internal static class BoardReadingChecks
         + $"modulus over {ElasticConstants.TrueOverApparent:F2}.");
 
     internal static IReadOnlyList<CodedNote> Warnings(
-        BoardReading reading, ReadingErrors errors, BoardProperty density, BoardStiffness? stiffness)
+        BoardReading reading, ReadingErrors errors, BoardFigure density, BoardStiffness? stiffness)
     {
         var warnings = new List<CodedNote>();
         var wall = 1000 * WoodDensity.CellWallSpecificGravity;
@@ -129,7 +129,7 @@ internal static class BoardReadingChecks
     private static bool IsHeavy(BoardReading reading, SagReading sag) => StressMPa(reading, sag) > MostStressMPa;
 
     // Names the reading that most of the doubt comes from, and asks for more sag only where the board bears it.
-    private static void Uncertain(List<CodedNote> warnings, BoardReading reading, ReadingErrors errors, BoardProperty modulus)
+    private static void Uncertain(List<CodedNote> warnings, BoardReading reading, ReadingErrors errors, BoardFigure modulus)
     {
         if (modulus.StandardUncertainty <= 0.10 * modulus.Value) return;
         var (names, values, uncertainties) = BoardTest.StiffnessReadings(reading, errors);
@@ -145,7 +145,7 @@ internal static class BoardReadingChecks
             + $"{names[worst]}: {remedy}."));
     }
 
-    private static void Odd(List<CodedNote> warnings, string code, BoardProperty property, string name, string reason)
+    private static void Odd(List<CodedNote> warnings, string code, BoardFigure property, string name, string reason)
     {
         if (Math.Abs(property.ZScore) > BoardTest.OddZ)
         {

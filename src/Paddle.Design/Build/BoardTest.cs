@@ -31,11 +31,13 @@ internal sealed record BoardReading(
     string Species, double MoisturePercent, double LengthMm, double WidthMm, double ThicknessMm, double MassG,
     StiffnessReading? Stiffness, ReadingErrors? Errors = null);
 
-/// <summary>A property of the board beside its species.</summary>
-/// <param name="Value">At the board's moisture.</param>
+/// <summary>A property of the board beside its species; the name of the member that holds it says the unit.</summary>
+/// <param name="Value">At the board's own moisture.</param>
+/// <param name="StandardUncertainty">Standard uncertainty of the value, from those of the readings.</param>
 /// <param name="At12Percent">At 12 % moisture.</param>
 /// <param name="ZScore">Standard deviations above the species' published mean at 12 %.</param>
-internal sealed record BoardProperty(double Value, double StandardUncertainty, double At12Percent, double ZScore, string Compared);
+/// <param name="Compared">The same in words.</param>
+internal sealed record BoardFigure(double Value, double StandardUncertainty, double At12Percent, double ZScore, string Compared);
 
 /// <summary>Stiffness of a board, each modulus under its own name.</summary>
 /// <param name="PlainBeamModulusMPa">
@@ -49,8 +51,8 @@ internal sealed record BoardProperty(double Value, double StandardUncertainty, d
 /// Apparent modulus on the basis of the books, a span of 14 depths with its shear in: the value that a design asks for.
 /// </param>
 internal sealed record BoardStiffness(
-    double PlainBeamModulusMPa, double PlainBeamUncertaintyMPa, double TrueOverPlainBeam, BoardProperty ModulusMPa,
-    BoardProperty ApparentModulusMPa);
+    double PlainBeamModulusMPa, double PlainBeamUncertaintyMPa, double TrueOverPlainBeam, BoardFigure ModulusMPa,
+    BoardFigure ApparentModulusMPa);
 
 /// <summary>A remark to a maker under a name that does not change.</summary>
 /// <param name="Code">Its name: lower-case words joined by hyphens.</param>
@@ -63,7 +65,7 @@ public sealed record CodedNote(string Code, string Text);
 /// <param name="Corrections">Which corrections were made and how much each mattered.</param>
 /// <param name="Warnings">What looks wrong.</param>
 internal sealed record BoardTest(
-    BoardProperty DensityKgM3, BoardStiffness? Stiffness, IReadOnlyList<CodedNote> Corrections, IReadOnlyList<CodedNote> Warnings)
+    BoardFigure DensityKgM3, BoardStiffness? Stiffness, IReadOnlyList<CodedNote> Corrections, IReadOnlyList<CodedNote> Warnings)
 {
     /// <summary>z beyond which species or readings look wrong: one board in eighty lies further out by chance.</summary>
     public const double OddZ = 2.5;
@@ -88,7 +90,7 @@ internal sealed record BoardTest(
     /// <summary>E/G of a species: theory W20.</summary>
     internal static double ModulusOverShearModulus(WoodSpecies species) => 1 / ElasticConstants.ShearModulusMPa(species, 1);
 
-    private static BoardProperty Density(BoardReading reading, WoodSpecies species, ReadingErrors errors)
+    private static BoardFigure Density(BoardReading reading, WoodSpecies species, ReadingErrors errors)
     {
         // g over mm³ is 1e6 kg/m³.
         static double Rho(double[] r) => 1e6 * r[3] / (r[0] * r[1] * r[2]);
@@ -120,7 +122,7 @@ internal sealed record BoardTest(
 
         // Theory W18 ties the two to each other in a design as well, so that this board's own true modulus comes back out of it.
         var at12 = species.ModulusOfElasticity12MPa / MoistureAdjustment.ModulusOfElasticityMPa(species, reading.MoisturePercent);
-        BoardProperty Beside(double trueOver) => Compare(
+        BoardFigure Beside(double trueOver) => Compare(
             modulus / trueOver,
             doubt / trueOver,
             modulus / trueOver * at12,
@@ -149,7 +151,7 @@ internal sealed record BoardTest(
     private static (double Value, double Uncertainty) Propagated(Func<double[], double> f, double[] readings, double[] uncertainties) =>
         (f(readings), Propagation.StandardUncertainty(f, readings, uncertainties));
 
-    private static BoardProperty Compare(
+    private static BoardFigure Compare(
         double value, double uncertainty, double at12, double mean, double variation, string more, string less)
     {
         var z = (at12 - mean) / (variation * mean); // theory M21

@@ -30,7 +30,8 @@ internal static class UncertaintyStudy
         {
             points.Fill((uint)k, z);
             for (var d = 0; d < z.Length; d++) z[d] = Normal.InvCDF(0, 1, z[d]);
-        }, cancellation);
+        }, cancellation) with
+        { Seed = seed };
     }
 
     /// <summary>Fills independent standard normal numbers for the k-th sample.</summary>
@@ -66,12 +67,15 @@ internal static class UncertaintyStudy
         Chance Among(ulong[] of, ulong bits) => Chance.Of(of.Count(one => (one & bits) != 0), samples);
         ulong Bits(Func<DesignCheck, bool> of) => limited.Where(one => of(one.check)).Aggregate(0ul, (bits, one) => bits | 1ul << one.k);
         var cases = planned.Strength.Cases.Select(result => "strength." + result.Case.Id).ToHashSet();
+        var anyBreak = Among(broken, Bits(check => cases.Contains(check.Id)));
         return new(
+            samples, 0, planingErrorMm, anyBreak.Value, anyBreak.StandardError,
             [.. figures.Select((figure, f) => Spread(figure, figure.Read(planned), values[f]))],
-            [.. limited.Select(one => new CheckChance(
-                one.check.Id, Among(failed, 1ul << one.k), IsFactor(one.check) ? Among(broken, 1ul << one.k) : null))],
-            Among(broken, Bits(check => cases.Contains(check.Id))));
+            [.. limited.Select(one => Chances(one.check, Among(failed, 1ul << one.k), Among(broken, 1ul << one.k)))]);
     }
+
+    private static UncertainCheck Chances(DesignCheck check, Chance fail, Chance breaks) =>
+        IsFactor(check) ? new(check.Id, fail.Value, fail.StandardError, breaks.Value, breaks.StandardError) : new(check.Id, fail.Value, fail.StandardError, null, null);
 
     private static bool IsFactor(DesignCheck check) => check.Id.StartsWith("strength.", StringComparison.Ordinal);
 
@@ -83,7 +87,7 @@ internal static class UncertaintyStudy
         return PaddleSizes.FromVector(v);
     }
 
-    private static FigureSpread Spread(Figure figure, double designed, double[] values)
+    private static UncertainFigure Spread(Figure figure, double designed, double[] values)
     {
         var (mean, deviation) = ArrayStatistics.MeanStandardDeviation(values);
         Array.Sort(values);

@@ -1,10 +1,10 @@
 namespace Paddle.Design.Wood;
 
-/// <summary>Stock or a species that this service will not design a paddle in.</summary>
-/// <param name="Id">Identifier, as a request would name it.</param>
-/// <param name="Reason">Why, in plain words.</param>
+/// <summary>Stock or a species that is refused.</summary>
+/// <param name="Id">Its name in a request.</param>
+/// <param name="Reason">Why it is refused.</param>
 /// <param name="Source">Where the reason comes from.</param>
-internal sealed record RefusedStock(string Id, string Reason, string Source);
+internal sealed record RefusedWood(string Id, string Reason, string Source);
 
 /// <summary>Limits on the stick itself, stock that is refused, and cautions that go with any wood.</summary>
 internal static class WoodSafety
@@ -39,7 +39,7 @@ internal static class WoodSafety
     private const string Memory = "from memory";
 
     /// <summary>Treated or unknown stock that is refused, with reasons.</summary>
-    public static IReadOnlyList<RefusedStock> RefusedTreatments { get; } = Array.AsReadOnly<RefusedStock>(
+    public static IReadOnlyList<RefusedWood> RefusedTreatments { get; } = Array.AsReadOnly<RefusedWood>(
     [
         new("preservative-treated",
             "Preservatives may hold arsenic, chromium VI, copper or pentachlorophenol. You would breathe the dust and grip the wood "
@@ -69,7 +69,7 @@ internal static class WoodSafety
     ]);
 
     /// <summary>Woods that are refused because the wood itself is poisonous, with reasons.</summary>
-    public static IReadOnlyList<RefusedStock> RefusedSpecies { get; } = Array.AsReadOnly<RefusedStock>(
+    public static IReadOnlyList<RefusedWood> RefusedSpecies { get; } = Array.AsReadOnly<RefusedWood>(
     [
         new("yew", "Poisonous: acts on the heart.", "woodturners' wood toxicity chart (1990), read in copies (secondary)"),
         new("oleander", "Poisonous: acts on the heart.", "woodturners' wood toxicity chart (1990), read in copies (secondary)"),
@@ -78,7 +78,7 @@ internal static class WoodSafety
         new("poison-sumac", "Its oil brings on a severe rash, and smoke from it harms the lungs.", Memory),
     ]);
 
-    public static IReadOnlyList<SafetyNote> DustCautions { get; } = Array.AsReadOnly<SafetyNote>(
+    public static IReadOnlyList<SourcedText> DustCautions { get; } = Array.AsReadOnly<SourcedText>(
     [
         new("Wood dust causes cancer of the nose and sinuses (IARC Group 1). Take it away at the tool, and wear a P2, FFP2 or N95 mask "
             + "or better; sanding is the dustiest step.",
@@ -93,7 +93,7 @@ internal static class WoodSafety
     ]);
 
     /// <summary>The rule on knots and other faults of the stick.</summary>
-    public static SafetyNote KnotRule { get; } = new(
+    public static SourcedText KnotRule { get; } = new(
         "No knot, pith, check, shake, pitch pocket, compression failure or reaction wood in the shaft, throat or grip neck. A sound pin "
         + "knot no bigger than a match head may stay in the outer third of the blade. Grain must run the full length: short grain at the throat is "
         + "where paddles break.",
@@ -102,10 +102,10 @@ internal static class WoodSafety
     /// <summary>Why stock of a treatment is refused; null for <c>none</c>. A treatment this list does not know is refused too: what is not
     /// known to be harmless is not put into somebody's hands.</summary>
     /// <returns>The refusal, or null when the stock is accepted.</returns>
-    public static RefusedStock? RefusalOfTreatment(string treatment)
+    public static RefusedWood? RefusalOfTreatment(string treatment)
     {
         if (treatment == NoTreatment) return null;
-        return Find(RefusedTreatments, treatment) ?? new RefusedStock(
+        return Find(RefusedTreatments, treatment) ?? new RefusedWood(
             treatment,
             "This treatment is not known here, so its dust and its effect on strength are not either.",
             "common practice, no source");
@@ -113,9 +113,9 @@ internal static class WoodSafety
 
     /// <summary>Why a species is refused, or null when it is not one of the poisonous woods.</summary>
     /// <returns>The refusal, or null.</returns>
-    public static RefusedStock? RefusalOfSpecies(string speciesId) => Find(RefusedSpecies, speciesId);
+    public static RefusedWood? RefusalOfSpecies(string speciesId) => Find(RefusedSpecies, speciesId);
 
-    private static RefusedStock? Find(IReadOnlyList<RefusedStock> list, string id)
+    private static RefusedWood? Find(IReadOnlyList<RefusedWood> list, string id)
     {
         foreach (var refused in list)
         {
@@ -125,8 +125,3 @@ internal static class WoodSafety
         return null;
     }
 }
-
-/// <summary>A caution for the maker, with the place it comes from.</summary>
-/// <param name="Text">The caution in plain words.</param>
-/// <param name="Source">Where it was read, or <c>common practice, no source</c>, or <c>from memory</c>.</param>
-internal sealed record SafetyNote(string Text, string Source);

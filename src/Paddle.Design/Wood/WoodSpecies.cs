@@ -66,11 +66,11 @@ internal sealed record WoodSpecies
     /// <summary>Why <see cref="Suitability"/> is what it is.</summary>
     public required string SuitabilityReason { get; init; }
     /// <summary>Cautions that go with this species, beside those for any wood in <see cref="WoodSafety.DustCautions"/>.</summary>
-    public required IReadOnlyList<SafetyNote> SafetyNotes { get; init; }
+    public required IReadOnlyList<SourcedText> SafetyNotes { get; init; }
     /// <summary>True when the strengths come from trade pages only: too weak a source for a strict check.</summary>
     public required bool WeakSource { get; init; }
     /// <summary>Every figure of this species with its unit and source.</summary>
-    public required IReadOnlyList<SourcedFigure> Sources { get; init; }
+    public required IReadOnlyList<FigureSource> Sources { get; init; }
 
     /// <summary>Tension strength across the grain at 12 % a design may use, MPa: published, else the stated default.</summary>
     public double CrossGrainStrength12MPa => TensionPerpendicular12MPa ?? CrossGrainDefault12MPa

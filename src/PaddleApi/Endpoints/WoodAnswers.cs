@@ -21,10 +21,10 @@ internal static class WoodAnswers
             WoodSafety.WarnSlopeOfGrain,
             WoodSafety.RefuseSlopeOfGrain,
             WoodSafety.SlopeOfGrainSource),
-        Note(WoodSafety.KnotRule),
-        [.. WoodSafety.DustCautions.Select(Note)],
-        [.. WoodSafety.RefusedTreatments.Select(Refused)],
-        [.. WoodSafety.RefusedSpecies.Select(Refused)]);
+        WoodSafety.KnotRule,
+        WoodSafety.DustCautions,
+        WoodSafety.RefusedTreatments,
+        WoodSafety.RefusedSpecies);
 
     /// <summary>Everything known about one wood.</summary>
     public static WoodDetail Detail(WoodSpecies species) => new(
@@ -39,7 +39,7 @@ internal static class WoodAnswers
         species.WeakSource,
         DensityAt12KgM3(species),
         Figures(species),
-        [.. species.SafetyNotes.Select(Note)]);
+        species.SafetyNotes);
 
     private static WoodSummary Summary(WoodSpecies species, string address) => new(
         species.Id,
@@ -70,15 +70,11 @@ internal static class WoodAnswers
         species.ShrinkageRadialPercent,
         species.ShrinkageVolumetricPercent,
         species.SideHardness12N,
-        [.. species.Sources.Select(figure => new FigureSource(figure.Name, figure.Value, figure.Unit, figure.Source))]);
+        species.Sources);
 
     // To the kilogram: the specific gravities behind it have two figures.
     private static double DensityAt12KgM3(WoodSpecies species) => Math.Round(WoodDensity.KgM3(species, BookMoisturePercent));
 
     // To the megapascal: the apparent modulus behind it has three or four figures.
     private static double TrueModulus12MPa(WoodSpecies species) => Math.Round(ElasticConstants.TrueModulusMPa(species.ModulusOfElasticity12MPa));
-
-    private static SourcedText Note(SafetyNote note) => new(note.Text, note.Source);
-
-    private static RefusedWood Refused(RefusedStock stock) => new(stock.Id, stock.Reason, stock.Source);
 }

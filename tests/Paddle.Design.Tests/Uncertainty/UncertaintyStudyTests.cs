@@ -84,8 +84,8 @@ public class UncertaintyStudyTests
         var hard = designed.Strength.Cases[1];
         double Below(double factor) => Normal.CDF(0, 1, -(hard.SafetyFactorOnMean - factor) / (0.16 * hard.SafetyFactorOnMean));
         var chance = report.Check(HardStroke);
-        Assert.Equal(Below(1), chance.Break!.Value.Value, 0.0008);
-        Assert.Equal(Below(leastFactor), chance.Fail.Value, 0.0015);
+        Assert.Equal(Below(1), chance.BreakChance!.Value, 0.0008);
+        Assert.Equal(Below(leastFactor), chance.FailChance, 0.0015);
         // 19 sticks in 20 exceed the strength that the designed factor stands on.
         Assert.Equal(hard.SafetyFactor, report.Figure(HardFactor).P05, 0.005);
     }
@@ -101,7 +101,7 @@ public class UncertaintyStudyTests
         foreach (var (ours, theirs) in sobol.Checks.Zip(monteCarlo.Checks))
         {
             Assert.Equal(theirs.Id, ours.Id);
-            Assert.Equal(theirs.Fail.Value, ours.Fail.Value, 4 * Math.Sqrt(2) * theirs.Fail.StandardError);
+            Assert.Equal(theirs.FailChance, ours.FailChance, 4 * Math.Sqrt(2) * theirs.FailChanceStandardError);
         }
     }
 
@@ -154,9 +154,9 @@ public class UncertaintyStudyTests
     public void A_clumsier_hand_misses_the_balance_more_often_and_a_weaker_design_breaks_more_often()
     {
         var samples = Sweep.Of(768, 4096);
-        double Off(double error) => Run(Cherry, samples, 1, error).Report.Check("balance.offset").Fail.Value;
+        double Off(double error) => Run(Cherry, samples, 1, error).Report.Check("balance.offset").FailChance;
         Assert.True(Off(0) <= Off(0.3) && Off(0.3) < Off(0.6) && Off(0.6) < Off(1));
-        double Breaks(double factor) => Run(Cherry with { Aims = new() { MinimumSafetyFactor = factor } }, samples, 1, 0.4).Report.AnyBreak.Value;
+        double Breaks(double factor) => Run(Cherry with { Aims = new() { MinimumSafetyFactor = factor } }, samples, 1, 0.4).Report.BreakChance;
         Assert.True(Breaks(1.6) < Breaks(1.3) && Breaks(1.3) < Breaks(1));
     }
 
@@ -198,7 +198,7 @@ public class UncertaintyStudyTests
 /// <summary>Looks figures and checks up.</summary>
 file static class Found
 {
-    internal static FigureSpread Figure(this UncertaintyReport report, string at) => report.Figures.Single(figure => figure.Pointer == at);
+    internal static UncertainFigure Figure(this UncertaintyReport report, string at) => report.Figures.Single(figure => figure.Pointer == at);
 
-    internal static CheckChance Check(this UncertaintyReport report, string id) => report.Checks.Single(check => check.Id == id);
+    internal static UncertainCheck Check(this UncertaintyReport report, string id) => report.Checks.Single(check => check.Id == id);
 }

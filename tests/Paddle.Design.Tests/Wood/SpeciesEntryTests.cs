@@ -28,7 +28,7 @@ public class SpeciesEntryTests
         Fails(Row(acrossDefault: new(3, Source)), "either a published figure or a default");
         Fails(Row(mp: new(12, Source)), "intersection moisture");
         Fails(Row(ratio: new(0.6, Source)), "elastic ratio");
-        Fails(Row(note: new SafetyNote("Dusty.", "")), "safety note");
+        Fails(Row(note: new SourcedText("Dusty.", "")), "safety note");
         Fails(Row() with { CommonName = " " }, "its common name is blank");
         Fails(Row() with { BotanicalName = "" }, "its botanical name is blank");
         Fails(Row() with { SuitabilityReason = "" }, "its suitability has no reason");
@@ -66,7 +66,7 @@ public class SpeciesEntryTests
             ("ET/EL", row.TangentialModulusRatio, "1"), ("GLR/EL", row.ShearModulusRatioLR, "1"), ("GLT/EL", row.ShearModulusRatioLT, "1"),
         ];
         Assert.Equal(
-            all.Where(one => one.Figure is not null).Select(one => new SourcedFigure(one.Name, one.Figure!.Value.Value, one.Unit, one.Figure.Value.Source)),
+            all.Where(one => one.Figure is not null).Select(one => new FigureSource(one.Name, one.Figure!.Value.Value, one.Unit, one.Figure.Value.Source)),
             row.ToSpecies().Sources);
         var bare = WoodCatalogue.Find("european-ash")!; // defaults across the grain, and no Mp of its own
         Assert.Equal(25, bare.MpPercent);
@@ -118,7 +118,7 @@ public class SpeciesEntryTests
         Figure? mp = null,
         Figure? ratio = null,
         Figure? acrossDefault = null,
-        SafetyNote? note = null,
+        SourcedText? note = null,
         Optional ruptureGreen = default,
         Optional across = default) => new()
         {

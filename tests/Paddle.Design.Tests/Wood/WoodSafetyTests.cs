@@ -72,7 +72,7 @@ public class WoodSafetyTests
     {
         var notes = WoodSafety.DustCautions.Append(WoodSafety.KnotRule)
             .Concat(WoodCatalogue.All.SelectMany(s => s.SafetyNotes))
-            .Concat(WoodSafety.RefusedTreatments.Concat(WoodSafety.RefusedSpecies).Select(r => new SafetyNote(r.Reason, r.Source)));
+            .Concat(WoodSafety.RefusedTreatments.Concat(WoodSafety.RefusedSpecies).Select(r => new SourcedText(r.Reason, r.Source)));
         Assert.All(notes, note =>
         {
             Assert.EndsWith(".", note.Text, StringComparison.Ordinal);

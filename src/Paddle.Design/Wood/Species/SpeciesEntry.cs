@@ -35,7 +35,7 @@ internal sealed partial record SpeciesEntry
     public required DecayResistance DecayResistance { get; init; }
     public required Suitability Suitability { get; init; }
     public required string SuitabilityReason { get; init; }
-    public IReadOnlyList<SafetyNote> SafetyNotes { get; init; } = [];
+    public IReadOnlyList<SourcedText> SafetyNotes { get; init; } = [];
     public bool WeakSource { get; init; }
 
     /// <summary>Checks the row and returns the species.</summary>
@@ -52,13 +52,13 @@ internal sealed partial record SpeciesEntry
                 "a safety note lacks its text or its source");
         }
 
-        var sources = new List<SourcedFigure>();
+        var sources = new List<FigureSource>();
         double Take(string name, string unit, Figure figure)
         {
             Require(double.IsFinite(figure.Value) && figure.Value > 0,
                 $"{name} is {figure.Value}; it must be a finite number above 0");
             Require(!string.IsNullOrWhiteSpace(figure.Source), $"{name} has no source");
-            sources.Add(new SourcedFigure(name, figure.Value, unit, figure.Source));
+            sources.Add(new FigureSource(name, figure.Value, unit, figure.Source));
             return figure.Value;
         }
 

@@ -40,19 +40,6 @@ internal sealed record PlainBeamFigure(
     double StandardUncertainty,
     double TrueOverPlainBeam);
 
-/// <summary>A property of the board beside its species; the name of the member that holds it says the unit.</summary>
-/// <param name="Value">At the board's own moisture.</param>
-/// <param name="StandardUncertainty">Standard uncertainty of the value, from those of the readings.</param>
-/// <param name="At12Percent">At 12 % moisture.</param>
-/// <param name="ZScore">Standard deviations above the species' published mean at 12 %.</param>
-/// <param name="Compared">The same in words.</param>
-internal sealed record BoardFigure(
-    double Value,
-    double StandardUncertainty,
-    double At12Percent,
-    double ZScore,
-    string Compared);
-
 /// <summary>A measured board as the member <c>wood</c> of a design request.</summary>
 /// <param name="Species">Id of the wood.</param>
 /// <param name="MoisturePercent">Moisture of the board, percent.</param>

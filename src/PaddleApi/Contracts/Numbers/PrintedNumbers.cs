@@ -8,15 +8,15 @@ using Paddle.Design.Laminating;
 using Paddle.Design.Solid;
 using Paddle.Design.Strength;
 using Paddle.Design.Stroke;
+using Paddle.Design.Uncertainty;
 using Paddle.Design.Wood;
 using PaddleApi.Contracts.Builds;
-using PaddleApi.Contracts.Uncertainties;
 
 namespace PaddleApi.Contracts.Numbers;
 
 /// <summary>
 /// How far the numbers of answers are printed, said once: by the unit that a member's name ends in, as far as the maker's instruments show it.
-/// Requests, what a caller stated and what the engine has rounded itself are printed as they are.
+/// Requests, what a caller stated, figures as books print them and what the engine has rounded itself are printed as they are.
 /// </summary>
 internal static class PrintedNumbers
 {
@@ -26,7 +26,7 @@ internal static class PrintedNumbers
     // Folders of the engine whose records are served as they are, and folders of answers of our own.
     private static readonly HashSet<string> Reports =
     [
-        .. new[] { "Outline", "Fitting", "Solid", "Finishing", "Wood", "Strength", "Stroke", "Balance", "Laminating", "Checks", "Build" }.Select(step => "Paddle.Design." + step),
+        .. new[] { "Outline", "Fitting", "Solid", "Finishing", "Wood", "Strength", "Stroke", "Balance", "Laminating", "Checks", "Build", "Uncertainty" }.Select(step => "Paddle.Design." + step),
         .. new[] { "Designs", "Builds", "Boards", "Uncertainties", "SizeRuns" }.Select(topic => "PaddleApi.Contracts." + topic),
     ];
 
@@ -92,9 +92,9 @@ internal static class PrintedNumbers
         [nameof(UncertainCheck.BreakChance)] = FourDigits,
         [nameof(UncertainCheck.FailChanceStandardError)] = ThreeDigits,
         [nameof(UncertainCheck.BreakChanceStandardError)] = ThreeDigits,
-        [nameof(Boards.BoardFigure.StandardUncertainty)] = ThreeDigits,
-        [nameof(Boards.BoardFigure.At12Percent)] = FourDigits,
-        [nameof(Boards.BoardFigure.ZScore)] = Hundredths,
+        [nameof(BoardFigure.StandardUncertainty)] = ThreeDigits,
+        [nameof(BoardFigure.At12Percent)] = FourDigits,
+        [nameof(BoardFigure.ZScore)] = Hundredths,
         [nameof(Boards.PlainBeamFigure.TrueOverPlainBeam)] = FourDigits,
         [nameof(Boards.MeasuredWood.MeasuredDensityKgM3)] = FourDigits,
         [nameof(Boards.MeasuredWood.MeasuredModulusMPa)] = FourDigits,
@@ -127,7 +127,7 @@ internal static class PrintedNumbers
         return unit == "mm" && ShopFolders.Contains(record.Namespace!) && !FineMm.Contains(member) ? Tenths : ByUnit.GetValueOrDefault(unit, Thousandths);
     }
 
-    private static bool IsStated(Type record) => record.Name.EndsWith("Request", StringComparison.Ordinal);
+    private static bool IsStated(Type record) => record == typeof(FigureSource) || record.Name.EndsWith("Request", StringComparison.Ordinal);
 
     // The record's own name of the member: the reader's is in camel case.
     private static string Named(JsonPropertyInfo member) => (member.AttributeProvider as System.Reflection.MemberInfo)?.Name ?? member.Name;

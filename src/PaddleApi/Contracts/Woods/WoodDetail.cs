@@ -1,3 +1,4 @@
+using Paddle.Design;
 using Paddle.Design.Wood;
 
 namespace PaddleApi.Contracts.Woods;
@@ -63,10 +64,3 @@ internal sealed record WoodFigures(
     double? ShrinkageVolumetricPercent,
     double? SideHardness12N,
     IReadOnlyList<FigureSource> Sources);
-
-/// <summary>Where one figure was read.</summary>
-/// <param name="Name">What the figure is.</param>
-/// <param name="Value">The figure, in <paramref name="Unit"/>.</param>
-/// <param name="Unit">Its unit: MPa, N, %, or 1 for a plain ratio.</param>
-/// <param name="Source">Where it was read; it says so when the figure is from memory or a default.</param>
-internal sealed record FigureSource(string Name, double Value, string Unit, string Source);

@@ -1,4 +1,5 @@
 using Paddle.Design;
+using Paddle.Design.Wood;
 
 namespace PaddleApi.Contracts.Woods;
 
@@ -27,9 +28,3 @@ internal sealed record WoodList(
 /// <param name="SlopeOfGrainSource">Where the limits on the grain come from.</param>
 internal sealed record WoodLimits(
     ValueRange MoisturePercent, string MoistureSource, double WarnSlopeOfGrain, double RefuseSlopeOfGrain, string SlopeOfGrainSource);
-
-/// <summary>Stock or a species that is refused.</summary>
-/// <param name="Id">Its name in a request.</param>
-/// <param name="Reason">Why it is refused.</param>
-/// <param name="Source">Where the reason comes from.</param>
-internal sealed record RefusedWood(string Id, string Reason, string Source);

@@ -22,12 +22,12 @@ internal static class BoardTestAnswers
         var test = BoardTest.Evaluate(reading);
         return new(
             EngineVersion.Text,
-            Figure(test.DensityKgM3),
+            test.DensityKgM3,
             test.Stiffness is { } plain
                 ? new(plain.PlainBeamModulusMPa, plain.PlainBeamUncertaintyMPa, plain.TrueOverPlainBeam)
                 : null,
-            test.Stiffness is { } stiff ? Figure(stiff.ModulusMPa) : null,
-            test.Stiffness is { } apparent ? Figure(apparent.ApparentModulusMPa) : null,
+            test.Stiffness?.ModulusMPa,
+            test.Stiffness?.ApparentModulusMPa,
             new(reading.Species, reading.MoisturePercent, test.DensityKgM3.Value, test.Stiffness?.ApparentModulusMPa.Value),
             test.Corrections,
             [.. test.Warnings, .. Unpasteable(test, reading)]);
@@ -95,7 +95,4 @@ internal static class BoardTestAnswers
             FrequencyHz = stated.FrequencyHz ?? usual.FrequencyHz,
         };
     }
-
-    private static BoardFigure Figure(BoardProperty property) =>
-        new(property.Value, property.StandardUncertainty, property.At12Percent, property.ZScore, property.Compared);
 }

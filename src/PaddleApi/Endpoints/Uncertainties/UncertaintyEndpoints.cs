@@ -45,7 +45,6 @@ internal static class UncertaintyEndpoints
     {
         var (samples, seed) = (request.Samples ?? UncertaintyRequest.UsualSamples, request.Seed ?? 1);
         var error = request.PlaningErrorMm ?? UncertaintyRequest.UsualPlaningErrorMm;
-        var report = UncertaintyStudy.Of(design.Resolved, design.Report.Sizes, samples, seed, error, cancellation);
-        return UncertaintyResponse.From(report, design.Code, samples, seed, error);
+        return new(UncertaintyStudy.Of(design.Resolved, design.Report.Sizes, samples, seed, error, cancellation)) { DesignCode = design.Code };
     }
 }

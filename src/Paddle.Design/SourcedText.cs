@@ -1,4 +1,4 @@
-namespace PaddleApi.Contracts;
+namespace Paddle.Design;
 
 /// <summary>A sentence for the maker with the place it comes from.</summary>
 /// <param name="Text">The sentence.</param>
