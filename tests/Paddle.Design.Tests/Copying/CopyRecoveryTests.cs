@@ -172,7 +172,7 @@ public class CopyRecoveryTests(ITestOutputHelper output)
     [Fact, Trait(Sweep.Name, Sweep.Full)]
     public void A_wood_that_nobody_knows_is_among_the_likely_ones()
     {
-        var count = Sweep.Of(6, 40);
+        var count = Sweep.Of(16, 40);
         var (first, chance) = (0, 0.0);
         for (var n = 0; n < count; n++)
         {

@@ -67,7 +67,7 @@ public class MoistureAdjustmentTests
             .Where(s => s.CompressionParallelGreenMPa.HasValue)
             .Select(s => Rate(s.CompressionParallel12MPa, s.CompressionParallelGreenMPa!.Value, s))
             .ToArray();
-        Assert.Equal(22, rates.Length);
+        Assert.InRange(rates.Length, 22, WoodCatalogue.All.Count);
         // The range is stated in the doc comment of the constant, to 0.1.
         Assert.Equal(3.9, rates.Min(), 0.05);
         Assert.Equal(6.3, rates.Max(), 0.05);

@@ -37,7 +37,7 @@ public class WoodDensityTests
         var handbook = WoodCatalogue.All
             .Where(s => s is { SpecificGravityGreen: not null, ShrinkageVolumetricPercent: not null })
             .ToArray();
-        Assert.Equal(22, handbook.Length);
+        Assert.InRange(handbook.Length, 22, WoodCatalogue.All.Count);
         foreach (var s in handbook)
         {
             // Three separate columns of two tables, each printed to two digits: 0.02 is 3 to 6 % of the value.
