@@ -197,6 +197,16 @@ public class StageViewTests
                 var isShaft = drawn[k].Mark == "lower hand";
                 var scale = isShaft ? 0.62 : 56 / sample.Sheet.Blank.WidthMm;
                 AssertSize(drawn[k], now[k]);
+
+                // A blade's edge is as thick as it is designed, and by the wood that is left on both faces.
+                var left = sample.Sheet.Stages[(int)stage].Allowance.BladeFaceMm;
+                if (!isShaft && left is { } face)
+                {
+                    var edge = now[k].Points.Where(p => Math.Abs(p.X - now[k].Right) < Tiny).ToList();
+                    var designed = SolidLook.At(sample.Report, [drawn[k].XMm]).EdgeHalfThickness[0] / (sample.Report.Sizes.EdgeThicknessMm / 2);
+                    Assert.Equal(scale * designed * (sample.Report.Sizes.EdgeThicknessMm + 2 * face), edge.Max(p => p.Y) - edge.Min(p => p.Y), Tiny);
+                }
+
                 if (before.Count == 0) continue;
                 AssertSize(sample.Sheet.Stages[(int)stage - 1].Stations[drawn[k].Number - 1], before[k]);
                 Assert.Equal(now[k].Centre, before[k].Centre, (a, b) => Math.Abs(a.X - b.X) < Tiny && Math.Abs(a.Y - b.Y) < Tiny);
