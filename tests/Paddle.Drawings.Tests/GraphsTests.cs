@@ -77,6 +77,21 @@ public class GraphsTests
         Assert.Equal(["3"], svg.Descendants(SvgReader.Svg + "text").Where(text => (string?)text.Attribute("font-weight") == "bold" && SvgReader.Number((string)text.Attribute("y")!) == sizes[0].Y && text.Value != "Sizes").Select(text => text.Value));
     }
 
+    // Customers who are nearly alike: tenths of an inch are on no rule.
+    [Theory]
+    [InlineData(3.175)]
+    [InlineData(6.35)]
+    [InlineData(9)]
+    public void A_short_scale_in_inches_names_its_places_exactly(double barMm)
+    {
+        var advice = Run with { Sizes = [new(1397 + barMm, 850, 1, null)], Histogram = [new(1397, 1397 + barMm, 0.4), new(1397 + barMm, 1397 + 2 * barMm, 0.6)] };
+        var svg = XDocument.Parse(SizeRunSvg.Write(advice, SampleDesigns.Context(DrawingUnits.Inch)));
+        var bars = Ink.Of(svg.Root!).Where(ink => ink.Css.EndsWith(SizeRunView.BarCss, StringComparison.Ordinal)).ToList();
+        var along = Scale.Through([.. Texts(svg).Where(text => Math.Abs(text.Y - bars[0].Bottom - 5.5) < 1e-6).Select(text => (text.X, Millimetres(text.Text, DrawingUnits.Inch)))], 0.01);
+        Assert.Equal(1397, along.Value(bars[0].Left), 0.02);
+        Assert.Equal(1397 + 2 * barMm, along.Value(bars[1].Right), 0.02);
+    }
+
     [Fact]
     public void One_size_of_a_run_without_a_fleet_is_told_in_the_singular()
     {
