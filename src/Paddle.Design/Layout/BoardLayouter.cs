@@ -151,7 +151,7 @@ internal sealed class BoardLayouter
             foreach (var b in group)
             {
                 bool IsHeld((int[] Counts, Arrangement Laid) set) =>
-                    set.Laid.TopMm <= order.Boards[b].WidthMm && paddles.Select((p, kind) => set.Counts[kind] == 0 || Takes(b, p)).All(holds => holds);
+                    set.Laid.TopMm <= order.Boards[b].WidthMm + BoardPacker.Hair && paddles.Select((p, kind) => set.Counts[kind] == 0 || Takes(b, p)).All(holds => holds);
                 var held = sets.Where(IsHeld).ToList();
                 found.AddRange(held.Where(set => !held.Exists(other => IsWithin(set.Counts, other.Counts))).Select(set => new CuttingPattern(Array.IndexOf(boards, b), set.Counts, set.Laid)));
             }

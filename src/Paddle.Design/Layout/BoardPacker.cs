@@ -29,7 +29,7 @@ internal sealed class BoardPacker(RackBoard board, DistanceTable table, SearchEf
     private readonly IReadOnlyList<LayoutShape> shapes = table.Shapes;
     private readonly (double Low, double High)[]?[] forbiddenAt = new (double, double)[]?[2 * board.Defects.Count * table.Shapes.Count];
 
-    private const double Hair = 1e-6;
+    internal const double Hair = 1e-6;
     private const double LatticeMm = 0.01;
     // A distance by the fine silhouettes costs as much as so many that are known.
     private const int FineLooks = 60, DefectLooks = 30;
@@ -69,7 +69,7 @@ internal sealed class BoardPacker(RackBoard board, DistanceTable table, SearchEf
             area += counts[kind] * shapes[kind].AreaMm2;
         }
 
-        if (area > board.LengthMm * board.WidthMm) return null;
+        if (area > board.LengthMm * (board.WidthMm + Hair)) return null;
         var beam = new List<State> { new(new([], 0), counts.ToArray()) };
         for (var depth = 0; depth < total && beam.Count > 0; depth++)
             beam = [.. beam.SelectMany(state => Further(state, care)).OrderBy(next => next.Rank).ThenBy(next => next.Tie).Take(care.Beam).Select(next => next.Make())];

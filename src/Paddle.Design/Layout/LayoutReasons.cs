@@ -14,12 +14,11 @@ internal sealed class LayoutReasons(LayoutOrder order, DrawingUnits units)
     /// <summary>What stops a paddle on a board, or null: all but defects and the room that others take.</summary>
     public static string? Stop(RackBoard board, LayoutPaddle paddle, double planingMm)
     {
-        const double Hair = 1e-6;
         return board.Species != paddle.Species ? NoSpecies
-            : board.ThicknessMm + Hair < paddle.ThickestMm + planingMm ? Thickness
-            : board.GrainSlope > paddle.SlopeOfGrain + Hair ? Grain
-            : board.LengthMm + Hair < paddle.LengthMm ? Length
-            : board.WidthMm + Hair < 2 * paddle.HalfWidthMm ? Width
+            : board.ThicknessMm + BoardPacker.Hair < paddle.ThickestMm + planingMm ? Thickness
+            : board.GrainSlope > paddle.SlopeOfGrain + BoardPacker.Hair ? Grain
+            : board.LengthMm + BoardPacker.Hair < paddle.LengthMm ? Length
+            : board.WidthMm + BoardPacker.Hair < 2 * paddle.HalfWidthMm ? Width
             : null;
     }
 
@@ -49,9 +48,11 @@ internal sealed class LayoutReasons(LayoutOrder order, DrawingUnits units)
     private SmallestBoard Smallest(LayoutPaddle paddle)
     {
         var stock = BoardStock.Holding(paddle.ThickestMm + order.PlaningMm, Wood(paddle).IsSoftwood);
-        return new(
-            Math.Ceiling(10 * paddle.LengthMm) / 10, Math.Ceiling(20 * paddle.HalfWidthMm) / 10, Math.Ceiling(10 * (paddle.ThickestMm + order.PlaningMm)) / 10, paddle.Species, stock.Name);
+        return new(Tenths(paddle.LengthMm), Tenths(2 * paddle.HalfWidthMm), Tenths(paddle.ThickestMm + order.PlaningMm), paddle.Species, stock.Name);
     }
+
+    // Up, but for what is stored a hair above itself: a strip of 100 mm asks for no board of 100.1.
+    private static double Tenths(double mm) => Math.Ceiling(10 * (mm - BoardPacker.Hair)) / 10;
 
     private static WoodSpecies Wood(LayoutPaddle paddle) => WoodCatalogue.Find(paddle.Species)!;
 

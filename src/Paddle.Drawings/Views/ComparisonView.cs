@@ -69,8 +69,7 @@ internal static class ComparisonView
     {
         PaddleSolid[] solids = [.. designs.Select(one => Fine(one.Report))];
         var most = solids.Max(solid => read(solid).Max());
-        var unit = units == DrawingUnits.Metric ? 1 : DrawnLength.MmPerInch;
-        var step = Ticks.Step(most / unit / 4) * unit;
+        var step = Ticks.StepMm(most / 4, units);
         var high = Math.Ceiling(most / step - 1e-9) * step;
         double Y(double mm) => top + PanelMm * (1 - mm / high);
         sketch.Text($"{name}, {DrawnLength.UnitName(units)}", Left, top - 3, Lettering.Small, strong: true);
@@ -88,8 +87,7 @@ internal static class ComparisonView
 
     private static void DrawScale(Sketch sketch, double overallMm, DrawingUnits units, double foot, Func<double, double> place)
     {
-        var unit = units == DrawingUnits.Metric ? 1 : DrawnLength.MmPerInch;
-        var step = Ticks.Step(overallMm / unit / 8) * unit;
+        var step = Ticks.StepMm(overallMm / 8, units);
         for (var at = 0.0; at <= overallMm + 1e-9; at += step)
         {
             sketch.Line(place(at), foot, place(at), foot + 1.5, LineKind.Narrow, Layer.Stations);

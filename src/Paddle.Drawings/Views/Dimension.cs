@@ -46,6 +46,15 @@ internal static class Ticks
         var power = Math.Pow(10, Math.Floor(Math.Log10(Math.Max(wanted, 1e-9))));
         return wanted <= power ? power : wanted <= 2 * power ? 2 * power : wanted <= 5 * power ? 5 * power : 10 * power;
     }
+
+    /// <summary>The same for lengths, mm. Below an inch it goes by halves down to a sixteenth, which the fractions lettered beside it name exactly:
+    /// there is no 0.2 in on a rule.</summary>
+    public static double StepMm(double wantedMm, DrawingUnits units)
+    {
+        if (units == DrawingUnits.Metric) return Step(wantedMm);
+        var wanted = wantedMm / DrawnLength.MmPerInch;
+        return DrawnLength.MmPerInch * (wanted > 0.5 ? Step(wanted) : Math.Max(1.0 / 16, Math.Pow(2, Math.Ceiling(Math.Log2(Math.Max(wanted, 1e-9))))));
+    }
 }
 
 /// <summary>An even station of a drawing and the room that its figures have to either neighbour, mm.</summary>

@@ -69,8 +69,7 @@ internal static class SizeRunView
 
     private static void DrawScale(Sketch sketch, double low, double high, DrawingUnits units, double foot, Func<double, double> place)
     {
-        var unit = units == DrawingUnits.Metric ? 1 : DrawnLength.MmPerInch;
-        var step = Ticks.Step((high - low) / unit / 8) * unit;
+        var step = Ticks.StepMm((high - low) / 8, units);
         for (var k = Math.Ceiling(low / step - 1e-9); k * step <= high + 1e-9; k++)
         {
             sketch.Line(place(k * step), foot, place(k * step), foot + 1.5, LineKind.Narrow, Layer.Stations);

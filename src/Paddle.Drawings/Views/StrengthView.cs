@@ -30,7 +30,7 @@ internal static class StrengthView
         string N(double value, string format) => value.ToString(format, CultureInfo.InvariantCulture);
         TitleBlock.Heading(
             sketch, context.Label,
-            $"{KeyFigures.BladeName(report)} paddle in {KeyFigures.WoodName(report).ToLowerInvariant()}: least safety factor {N(governing.SafetyFactor, "0.00")}, {governing.Case.Name}, "
+            $"{KeyFigures.BladeName(report)} paddle in {KeyFigures.WoodName(report).ToLowerInvariant()}: least safety factor, of asked, {N(governing.SafetyFactor, "0.00")} of {N(governing.Case.LeastFactor, "0.00")}, {governing.Case.Name}, "
             + $"{DrawnLength.Text(governing.AtMm, units)} from the top",
             12, 6, Width - 24, small: true);
         var notice = OutcomeNotice.Draw(sketch, report, units, 12, 6 + TitleBlock.HeadingMm, Width - 24, Lettering.Note);
@@ -59,7 +59,7 @@ internal static class StrengthView
         return sketch.Finish(
             "strength",
             OutcomeNotice.Titled(report, $"{context.Label}: strength and flex"),
-            OutcomeNotice.Described(report, units, $"Bending moment, strength used and bench flex along the paddle. Least safety factor {N(governing.SafetyFactor, "0.00")} ({governing.Case.Name})."),
+            OutcomeNotice.Described(report, units, $"Bending moment, strength used and bench flex along the paddle. Least safety factor, of asked: {N(governing.SafetyFactor, "0.00")} of {N(governing.Case.LeastFactor, "0.00")} ({governing.Case.Name})."),
             Width,
             foot + 12);
     }
