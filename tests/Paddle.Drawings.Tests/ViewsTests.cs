@@ -1,8 +1,10 @@
 using System.Globalization;
+using Paddle.Design;
 using Paddle.Design.Solid;
 using Paddle.Design.Strength;
 using Paddle.Design.Units;
 using Paddle.Drawings.Sheets;
+using Paddle.Drawings.Tests.Support;
 using Paddle.Drawings.Views;
 
 namespace Paddle.Drawings.Tests;
@@ -51,6 +53,23 @@ public class ViewsTests
         // Bending alone, summed another way: a little under the flex with shear.
         var tip = curves.BenchDeflectionsMm[^1];
         Assert.InRange(tip, 0.96 * report.Flex.TipDeflectionMm, 1.005 * report.Flex.TipDeflectionMm);
+    }
+
+    // A load case is one record in a list: the drawing has room, a line and a name for what is added there.
+    [Fact]
+    public void Two_more_load_cases_find_room_on_the_drawing_of_strength()
+    {
+        var asked = SampleDesigns.Of("ottertail").Specification;
+        LoadCase More(string id) => asked.Loads.Case("brace") with { Id = id };
+        var report = PaddleDesigner.Design(asked with { Loads = asked.Loads with { Cases = [.. asked.Loads.Cases, More("pry"), More("sweep")] } });
+
+        var sheet = StrengthView.Draw(report, SampleDesigns.Context());
+
+        TextLayout.AssertOnSheet(sheet);
+        TextLayout.AssertApart(sheet);
+        var drawn = System.Text.Encoding.UTF8.GetString(DrawnFile.Written("strength.svg", report, SampleDesigns.Context()));
+        Assert.All(["pry", "sweep"], name => Assert.Contains($">{name}<", drawn, StringComparison.Ordinal));
+        Assert.All(Enumerable.Range(0, report.Specification.Loads.AlongTheGrain.Count), k => Assert.Contains($".case{k}{{stroke", StrengthView.Style, StringComparison.Ordinal));
     }
 
     [Theory]

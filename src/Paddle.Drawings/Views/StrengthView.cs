@@ -13,12 +13,14 @@ internal static class StrengthView
     private const double Left = 24;
     private const double Right = 282;
     private const double PanelMm = 42;
+    private const int CasesInRow = 4;
+    private const double CaseMm = 64, RowMm = 11;
 
     /// <summary>Colours of the cases; each case has its own dashes too, so that colour is never alone.</summary>
     public const string Style = """
         .case0{stroke:#2f6b3a}.case1{stroke:#a03a1a;stroke-dasharray:4 1.2}.case2{stroke:#2b4f81;stroke-dasharray:1.6 1}
-        .case3{stroke:#6b4a8a;stroke-dasharray:5 1 1 1}.limit{stroke:#b00020;stroke-dasharray:2 2}
-        .text.case0,.text.case1,.text.case2,.text.case3,.text.limit{stroke:none}
+        .case3{stroke:#6b4a8a;stroke-dasharray:5 1 1 1}.case4{stroke:#7a5c00;stroke-dasharray:6 1.5 2 1.5}.case5{stroke:#00666b;stroke-dasharray:.8 .8}
+        .limit{stroke:#b00020;stroke-dasharray:2 2}.text.limit{stroke:none}
         .line.notice{stroke:#a01818}.text.notice{fill:#a01818}.flex0{stroke:#2c2a26}.wood{fill:#ecdfc8}
         """;
 
@@ -34,11 +36,12 @@ internal static class StrengthView
             + $"{DrawnLength.Text(governing.AtMm, units)} from the top",
             12, 6, Width - 24, small: true);
         var notice = OutcomeNotice.Draw(sketch, report, units, 12, 6 + TitleBlock.HeadingMm, Width - 24, Lettering.Note);
+        var rows = (curves.Cases.Count + CasesInRow - 1) / CasesInRow;
         DrawLegend(sketch, report, curves, notice + 41);
 
         var overall = report.Specification.Form.Places.OverallMm;
         double X(double x) => Left + (Right - Left) * x / overall;
-        var top = notice + 58;
+        var top = notice + 47 + rows * RowMm;
         Panel(sketch, "Bending moment, N·m", curves.XsMm, [.. curves.Cases.Select(c => c.MomentsNm)], "case", null, null, top, X);
         Panel(
             sketch, "Strength used along the grain, % of what the factor asked allows 19 sticks in 20", curves.XsMm,
@@ -69,11 +72,11 @@ internal static class StrengthView
         for (var i = 0; i < curves.Cases.Count; i++)
         {
             var result = report.Strength.Cases.First(c => c.Case.Id == curves.Cases[i].Case.Id);
-            var x = Left + i * 64;
-            sketch.Line(x, y, x + 12, y, LineKind.Visible, Layer.Marks, $"case{i}");
-            sketch.Text(result.Case.Name, x + 14, y + 1.2, Lettering.Small);
+            double x = Left + i % CasesInRow * CaseMm, line = y + i / CasesInRow * RowMm;
+            sketch.Line(x, line, x + 12, line, LineKind.Visible, Layer.Marks, $"case{i}");
+            sketch.Text(result.Case.Name, x + 14, line + 1.2, Lettering.Small);
             sketch.Text(
-                FormattableString.Invariant($"{result.Case.ForceN:0} N, factor {result.SafetyFactor:0.00} of {result.Case.LeastFactor:0.00}"), x + 14, y + 5.8, Lettering.Small);
+                FormattableString.Invariant($"{result.Case.ForceN:0} N, factor {result.SafetyFactor:0.00} of {result.Case.LeastFactor:0.00}"), x + 14, line + 5.8, Lettering.Small);
         }
     }
 
