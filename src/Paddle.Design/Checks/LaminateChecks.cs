@@ -18,7 +18,7 @@ internal static class LaminateChecks
                 "construction.glue-line", holds ? CheckStatus.Pass : CheckStatus.Fail, shear.SafetyFactor, shear.LeastFactor, "",
                 holds ? "The wood beside the glue lines holds; a sound joint is as strong as the wood."
                     : "The wood beside a glue line shears: move the line further out, or take a wood stronger in shear.",
-                "theory J7-J9: flow from the change of the outline, held against shear along the grain and twice the tension across it (EN 1995-1-1, 6.1.7, from memory)");
+                "theory J7-J9: flow from the change of the outline, followed against three-dimensional finite elements, held against shear along the grain and twice the tension across it (EN 1995-1-1, 6.1.7, from memory)");
         }
 
         var mismatch = report.Swelling;

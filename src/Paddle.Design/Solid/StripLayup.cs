@@ -39,13 +39,6 @@ internal readonly record struct StripNumbers(double G0, double G1, double G2, do
         double e = section.EdgeHalfThicknessMm, k = section.HalfThicknessMm - e;
         return 4.0 / 3 * section.HalfWidthMm * (e * e * e * G0 + 3 * e * e * k * G1 + 3 * e * k * k * G2 + k * k * k * G3);
     }
-
-    /// <summary>Weighted first moment of the half above the middle plane about that plane, mm³: 2w∫h²/2 du. Theory J8.</summary>
-    internal double HalfFirstMomentMm3(in Section section)
-    {
-        double e = section.EdgeHalfThicknessMm, k = section.HalfThicknessMm - e;
-        return section.HalfWidthMm * (e * e * G0 + 2 * e * k * G1 + k * k * G2);
-    }
 }
 
 /// <summary>Numbers of a section with a sheet of even thickness on both faces: of the whole weighted with the sheets' wood, and of what is left

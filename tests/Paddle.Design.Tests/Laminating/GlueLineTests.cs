@@ -1,4 +1,5 @@
 using Paddle.Design.Laminating;
+using Paddle.Design.Request;
 using Paddle.Design.Solid;
 using Paddle.Design.Strength;
 using Paddle.Design.Tests.Solid;
@@ -36,7 +37,8 @@ public class GlueLineTests
         TestPaddles.AssertRelative(1.5 * flow / Thickness, across, 1e-3);
     }
 
-    // Hand formula: a slab that widens evenly, w = w₀ + k·x: S/I = (w − a)(c²/2)/(4wc³/3) = 3(w − a)/(8wc), whose slope is 3ak/(8cw²).
+    // Hand formula: a slab that widens evenly, w = w₀ + k·x. The force of the half above beyond the line is (w − a)/w of the whole's, M·3/(8c), and grows by
+    // ak/w² of it; per length that is the mean shear over the half-thickness, half of that at the face. So gentle a slope, 0.02, loses 4 % of it.
     [Fact]
     public void Formula_bending_flows_into_a_widening_slab()
     {
@@ -49,7 +51,70 @@ public class GlueLineTests
         }
 
         var (along, _) = GlueLineShear.Profile(solid, pressure, brace, moments, Line)[i];
-        TestPaddles.AssertRelative(2 * moments[i] * 3 * Line * Slope / (8 * C * 60 * 60) / C, along, 0.01);
+        TestPaddles.AssertRelative(0.96 * 2 * moments[i] * 3 * Line * Slope / (8 * C * 60 * 60) / C, along, 0.01);
+    }
+
+    // Three-dimensional finite elements of our own (CalculiX, 20-node bricks of 6 mm, ratios of the wood's moduli from the Wood Handbook's tables 5-1 and 5-2,
+    // from memory; wings of n times the middle's moduli): the largest shear along the paddle in the plane y = line under the hard stroke, from 20 mm behind
+    // the throat to 60 mm before the tip. The formula is an upper estimate: it must not fall short of them, nor be three times as much.
+    [Theory]
+    [InlineData("ottertail", "black-cherry", 880, 16, 1, 2.46, 23.4, 10.3, 8.3, 5.3, 27.9, 28.1, 22.2, 22.2, 22)]
+    [InlineData("ottertail", "black-cherry", 880, 16, 1.2, 2.59, 23.4, 10.3, 8.3, 5.3, 27.9, 28.1, 22.2, 22.2, 22)]
+    [InlineData("ottertail", "black-cherry", 880, 16, 0.7, 2.22, 23.4, 10.3, 8.3, 5.3, 27.9, 28.1, 22.2, 22.2, 22)]
+    [InlineData("ottertail", "sitka-spruce", 760, 16, 1, 2.13, 25.5, 9.7, 6.1, 3.5, 29, 29.4, 22, 22.4, 28.7)]
+    [InlineData("ottertail", "sitka-spruce", 760, 16, 1.4, 2.35, 25.5, 9.7, 6.1, 3.5, 29, 29.4, 22, 22.4, 28.7)]
+    [InlineData("ottertail", "white-ash", 960, 20, 1, 1.81, 23.8, 14, 8.5, 5.5, 27.2, 28.8, 22.2, 22.2, 22)]
+    [InlineData("ottertail", "white-ash", 960, 30, 1, 1.20, 23.8, 14, 8.5, 5.5, 27.2, 28.8, 22.2, 22.2, 22)]
+    [InlineData("square-tip", "white-ash", 860, 16, 1, 1.39, 23, 9.3, 7.3, 4.3, 28, 28, 22.2, 22.2, 22)]
+    [InlineData("square-tip", "white-ash", 860, 30, 1, 1.92, 23, 9.3, 7.3, 4.3, 28, 28, 22.2, 22.2, 22)]
+    [InlineData("beavertail", "sitka-spruce", 900, 18, 1, 0.94, 27.9, 10.1, 8, 5, 29, 29.6, 22, 22.6, 22)]
+    [InlineData("voyageur", "black-cherry", 940, 15, 1, 2.10, 26.1, 10.3, 7.6, 4.6, 28.9, 29.8, 22, 22.8, 22)]
+    [InlineData("teardrop", "sugar-maple", 820, 16, 1, 1.39, 23, 10.5, 8.5, 5.5, 28, 28, 22.2, 22.2, 22)]
+    [InlineData("teardrop", "sugar-maple", 820, 40, 1, 1.99, 23, 10.5, 8.5, 5.5, 28, 28, 22.2, 22.2, 22)]
+    [InlineData("sturgeon-nose", "white-ash", 920, 17, 1, 0.90, 24.2, 13.1, 8.5, 5.5, 26.8, 29.2, 22.2, 22.2, 22)]
+    public void Finite_elements_shear_in_a_line(
+        string family, string species, double handMm, double lineMm, double n, double foundMPa,
+        double throat, double middle, double tip, double edge, double width, double thickness, double upperWidth, double upperThickness, double grip)
+    {
+        var asked = new DesignRequest
+        {
+            HandSpacingMm = handMm,
+            Blade = new() { Family = family, ThroatThicknessMm = throat, MiddleThicknessMm = middle, TipThicknessMm = tip, EdgeThicknessMm = edge },
+            Shaft = new() { WidthMm = width, ThicknessMm = thickness, UpperWidthMm = upperWidth, UpperThicknessMm = upperThickness },
+            Grip = new() { ThicknessMm = grip },
+            Wood = new() { Species = species },
+        }.Complete().Specification;
+        var wing = asked.Wood with { ModulusMPa = n * asked.Wood.ModulusMPa };
+        var report = PaddleDesigner.Design(asked.GluedUp(new Laminate([new(asked.Wood, 2 * lineMm), new(wing, 100)], true, Adhesive.All[0])));
+        var (stations, pressure, hard) = (report.Stations, BladePressure.On(report.Stations), report.Specification.Loads.Case("hard-stroke"));
+        var moments = new double[stations.Count];
+        BendingMoments.Fill(stations, pressure, hard, report.Strength.BucklingLoadN, moments);
+
+        var most = GlueLineShear.Profile(stations, pressure, hard, moments, lineMm).Max(at => at.AlongMPa);
+
+        Assert.InRange(most / foundMPa, 1, 3);
+    }
+
+    // A middle strip about as wide as the shaft and lighter wings: the usual way to glue one up, and it does not shear (common practice, no source).
+    [Theory]
+    [InlineData("black-cherry", "sitka-spruce", 760)]
+    [InlineData("black-cherry", "sitka-spruce", 880)]
+    [InlineData("white-ash", "sitka-spruce", 880)]
+    [InlineData("black-cherry", "western-redcedar", 920)]
+    [InlineData("sitka-spruce", "sitka-spruce", 880)]
+    public void A_usual_middle_and_lighter_wings_hold(string middle, string wings, double handMm)
+    {
+        foreach (var middleMm in new double[] { 28, 32, 40, 50 })
+        {
+            var asked = new DesignRequest
+            {
+                HandSpacingMm = handMm,
+                Wood = new() { Species = middle },
+                Construction = new() { Kind = "laminated", Strips = [new() { WidthMm = middleMm }, new() { Species = wings, WidthMm = 70 }] },
+            };
+            var report = PaddleDesigner.Design(asked.Complete().Specification);
+            Assert.Equal(Checks.CheckStatus.Pass, report.Checks.Single(check => check.Id == "construction.glue-line").Status);
+        }
     }
 
     // A paddle of one wood needs no glue lines to be strong: those of usual places hold with room to spare.

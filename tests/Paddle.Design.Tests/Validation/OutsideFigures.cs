@@ -53,7 +53,6 @@ internal static class OutsideFigures
             var upper = UpperHalf(lens).Intersection(new GeometryFactory().ToGeometry(new Envelope(from, to, 0, 10)));
             var part = StripLayup.Part(lens.Moments, 70, from, to);
             yield return new(Topic, $"{what}, area", Clipped, 2 * upper.Area, part.AreaMm2(lens), "mm²", 0.001);
-            yield return new(Topic, $"{what}, first moment of the upper half", Clipped, upper.Area * upper.Centroid.Y, part.HalfFirstMomentMm3(lens), "mm³", 0.001);
         }
     }
 
