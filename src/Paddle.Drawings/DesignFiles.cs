@@ -17,7 +17,7 @@ public static class DesignFiles
             (report, context) => SvgWriter.Write(HalfTemplateView.Draw(report, context))),
         new SvgFile("elevation.svg", "The edge at true scale: thicknesses, edge lines, the grip's saw kerfs and the bend.", "2",
             (report, context) => SvgWriter.Write(ElevationView.Draw(report, context))),
-        new SvgFile("sections.svg", "Cross-sections at true scale, with the lines for eight and sixteen sides.", "2",
+        new SvgFile("sections.svg", "Cross-sections at true scale, with the lines for eight and sixteen sides.", "3",
             (report, context) => SvgWriter.Write(SectionCards.OneSheet(report, context))),
         new SvgFile("strength.svg", "Bending moment, strength used and bench flex along the paddle.", "3",
             (report, context) => SvgWriter.Write(StrengthView.Draw(report, context), StrengthView.Style)),

@@ -1,5 +1,6 @@
 using System.Text.RegularExpressions;
 using Paddle.Design.Units;
+using Paddle.Design;
 using Paddle.Drawings.Tests.Support;
 using Paddle.Drawings.Views;
 using UglyToad.PdfPig;
@@ -114,7 +115,8 @@ public partial class LetteredFiguresTests
     [InlineData(DrawingUnits.Inch)]
     public void A_card_letters_the_section_that_it_shows(DrawingUnits units)
     {
-        var report = SampleDesigns.Of("ottertail");
+        // An oval shaft: its lines stand further off on the sides.
+        var report = PaddleDesigner.Design(SampleDesigns.Asked("ottertail") with { Pinned = new(ShaftWidthMm: 27, ShaftThicknessMm: 30) });
         var drawing = Svg("sections.svg", report, units);
         var texts = Texts(drawing);
 
@@ -133,16 +135,21 @@ public partial class LetteredFiguresTests
             var size = Size().Match(Assert.Single(caption, text => text.Contains(" wide ·", StringComparison.Ordinal)));
             Assert.Equal(wide, Millimetres(size.Groups["wide"].Value, units), Step(wide, units) / 2 + 0.01);
             Assert.InRange(Millimetres(size.Groups["thick"].Value, units), thick - 0.06, thick + Step(thick, units));
-            foreach (var line in caption)
+            foreach (var (line, next) in caption.Zip(caption.Skip(1).Append("")))
             {
                 // Lines for eight sides lie 1 − 1/√2 of a half-breadth off each edge, for sixteen tan 22.5° − tan 11.25° of it off the corner (geometry).
                 if (Sides().Match(line) is not { Success: true } sides) continue;
                 octagons++;
-                var share = sides.Groups["n"].Value == "8" ? 1 - 1 / Math.Sqrt(2) : Math.Tan(Math.PI / 8) - Math.Tan(Math.PI / 16);
-                Assert.Equal(share * wide / (sides.Groups["n"].Value == "8" ? 1 : 2), Millimetres(sides.Groups["face"].Value, units), Step(10, units) / 2 + 0.3);
+                var share = sides.Groups["n"].Value == "8" ? (1 - 1 / Math.Sqrt(2)) / 2 : (Math.Tan(Math.PI / 8) - Math.Tan(Math.PI / 16)) / 2;
+                var face = Millimetres(sides.Groups["face"].Value, units);
+                Assert.Equal((sides.Groups["n"].Value == "8" ? 2 : 1) * share * wide, face, Step(10, units) / 2 + 0.3);
+                var side = OnTheSides().Match(next) is { Success: true } other ? Millimetres(other.Groups["side"].Value, units) : face;
+                Assert.Equal((sides.Groups["n"].Value == "8" ? 2 : 1) * share * thick, side, Step(10, units) / 2 + 0.3);
             }
         }
 
+        // To be read at arm's length: no line is shrunk below the small lettering of the drawings, capitals of 2.5 mm in letters of 3.47.
+        Assert.All(drawing.Descendants(SvgReader.Svg + "text"), text => Assert.True(SvgReader.Number((string)text.Attribute("font-size")!) > 3.46, text.Value));
         Assert.True(octagons >= 4);
     }
 
@@ -154,6 +161,9 @@ public partial class LetteredFiguresTests
 
     [GeneratedRegex("^(?<wide>[0-9. /]+) wide · (?<thick>[0-9. /]+?)(?: (?:mm|in))? thick")]
     private static partial Regex Size();
+
+    [GeneratedRegex("^on the sides (?<side>[0-9. /]+) (?:mm|in)$")]
+    private static partial Regex OnTheSides();
 
     [GeneratedRegex("^(?<n>8|16) sides: lines (?<face>[0-9. /]+) (?:mm|in) off")]
     private static partial Regex Sides();

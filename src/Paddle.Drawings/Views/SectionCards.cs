@@ -12,7 +12,7 @@ namespace Paddle.Drawings.Views;
 internal static class SectionCards
 {
     private const double Rim = 10;
-    private const double CaptionMm = 34;
+    private const double CaptionMm = 34, LinesMm = 20;
     private const double Gap = 8;
     private const double LeastCellMm = 80;
     private const string Use = "Cut out the heavy shape; halved on the middle line, the card gauges either face.";
@@ -88,8 +88,9 @@ internal static class SectionCards
         var (width, height) = CellSize(place);
         var lines = Caption(place, units);
         sketch.Text(place.Name, x, y + 6, Lettering.FitHeightMm(place.Name, Lettering.Figure, width), strong: true);
+        var pitch = Math.Min(5.5, LinesMm / (lines.Count - 1));
         for (var i = 0; i < lines.Count; i++)
-            sketch.Text(lines[i], x, y + 12.5 + 5.5 * i, Lettering.FitHeightMm(lines[i], Lettering.Note, width));
+            sketch.Text(lines[i], x, y + 12.5 + pitch * i, Lettering.FitHeightMm(lines[i], Lettering.Note, width));
 
         double w = place.Section.HalfWidthMm, c = place.Section.HalfThicknessMm;
         double centreX = x + w + Rim, centreY = y + CaptionMm + Rim + c;
@@ -137,14 +138,15 @@ internal static class SectionCards
         {
             // Facets: the one on the flat face is the width's, the one on the edge the thickness's.
             const double Flat = 1 - 2 * SectionPaths.EightSide;
-            string Off(double share, string what)
+            IEnumerable<string> Off(int sides, double share, string what)
             {
                 string face = DrawnLength.Text(share * w, units), side = DrawnLength.Text(share * t, units);
-                return face == side ? $"{face} off {what}" : $"{face} off {what}, on sides {side}";
+                yield return $"{sides} sides: lines {face} off {what}";
+                if (face != side) yield return $"on the sides {side}";
             }
 
-            lines.Add($"8 sides: lines {Off(SectionPaths.EightSide, "the edges")}");
-            lines.Add($"16 sides: lines {Off(SectionPaths.SixteenSide * Flat, "those")}");
+            lines.AddRange(Off(8, SectionPaths.EightSide, "the edges"));
+            lines.AddRange(Off(16, SectionPaths.SixteenSide * Flat, "those"));
         }
         else
         {
