@@ -32,13 +32,28 @@ public partial class BuildSheetPageTests
     {
         foreach (var report in (DesignReport[])[
             PaddleDesigner.Design(SampleDesigns.InInchesOf(SampleDesigns.Varied(family).Specification)), SampleDesigns.TooWeak, SampleDesigns.TooHeavy,
-            SampleDesigns.Varied(family), PaddleDesigner.Design(SampleDesigns.InInchesOf(SampleDesigns.TooWeak.Specification))])
+            SampleDesigns.Varied(family), SampleDesigns.GluedUpInInches, PaddleDesigner.Design(SampleDesigns.InInchesOf(SampleDesigns.TooWeak.Specification))])
         {
             var words = Words(Page(report));
             var foreign = report.Specification.Units == DrawingUnits.Inch ? Millimetres() : Inches();
             Assert.Empty(foreign.Matches(words).Select(match => words[Math.Max(0, match.Index - 40)..Math.Min(words.Length, match.Index + 40)]));
             Assert.True((report.Specification.Units == DrawingUnits.Inch ? Inches() : Millimetres()).Count(words) > 50);
         }
+    }
+
+    // The strips of the list are thinner than the board of the stages: what they weigh is not said until the shaft is down to its strip.
+    [Fact]
+    public void A_glued_up_paddle_is_not_weighed_before_its_shaft_is_eight_sided()
+    {
+        var (report, words) = (SampleDesigns.GluedUpInInches, Words(Page(SampleDesigns.GluedUpInInches)));
+        var sheet = BuildSheet.For(report);
+        Assert.True(report.Laminate!.GlueLines.Strips.Min(strip => strip.ThicknessMm) < 0.8 * sheet.Blank.ThicknessMm);
+        string Weight(StageSheet stage) => DrawnAmount.Mass(stage.MassG.Value, DrawingUnits.Inch).Split(' ')[0];
+        foreach (var stage in sheet.Stages)
+            Assert.Equal(stage.Stage >= BuildStage.ShaftEightSided, words.Contains($"Expect {Weight(stage)} oz", StringComparison.Ordinal));
+        Assert.DoesNotContain(" S2S", words, StringComparison.Ordinal);
+        Assert.Contains("weigh from the eight-sided shaft on", words, StringComparison.Ordinal);
+        Assert.Contains("The strips glued up are the board", words, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -8,7 +8,6 @@ using Paddle.Design.Laminating;
 using Paddle.Design.Layout;
 using Paddle.Design.Outline;
 using Paddle.Design.Units;
-using Paddle.Design.Wood;
 using Paddle.Drawings.Files;
 using Paddle.Drawings.Pages;
 using Paddle.Drawings.Sheets;
@@ -101,7 +100,7 @@ public partial class BuildSheetPaperTests
         var rows = page.Descendants("table").Select(table => table.Descendants("tbody").Single().Elements().Select(row => row.Elements().Select(cell => cell.Value).ToList()).ToList()).ToList();
 
         Assert.Equal(11, rows[0].Count);
-        foreach (var (stage, row) in sheet.Stages.Zip(rows[0]))
+        foreach (var (stage, row) in sheet.Stages.Zip(rows[0]).Where(pair => sheet.Weighs(pair.First.Stage)))
         {
             Assert.Equal([stage.MassG.Value, stage.MassG.Low, stage.MassG.High], Numbers(Grams().Match(row[1]).Value), (a, b) => Math.Abs(a - b) <= 0.5);
             Assert.Equal(Length(row[2][..row[2].IndexOf('(', StringComparison.Ordinal)], units), stage.BalanceMm.Value, units == DrawingUnits.Metric ? 0.5 : 0.8);
@@ -232,9 +231,7 @@ public partial class BuildSheetPaperTests
     }
 
     private static Laminate Wings { get; } = new(
-        [new(Wood("sitka-spruce"), 34), new(Wood("black-walnut"), 6), new(Wood("black-cherry"), 70)], true, Adhesive.All[0]);
-
-    private static WoodInUse Wood(string species) => WoodInUse.Resolve(WoodCatalogue.Find(species)!, 12, 0.04, null, null);
+        [new(SampleDesigns.Wood("sitka-spruce"), 34), new(SampleDesigns.Wood("black-walnut"), 6), new(SampleDesigns.Wood("black-cherry"), 70)], true, Adhesive.All[0]);
 
     private static XDocument Page(DesignReport report) =>
         XDocument.Parse(BuildSheetPage.Write(report, BuildSheet.For(report), SampleDesigns.Context(report.Specification.Units) with { DesignCode = Code }));

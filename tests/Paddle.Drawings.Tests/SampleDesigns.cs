@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using Paddle.Design.Laminating;
 using Paddle.Design;
 using Paddle.Design.Balance;
 using Paddle.Design.Outline;
@@ -39,6 +40,13 @@ internal static class SampleDesigns
     /// <summary>The trade's cherry paddle in an inch shop.</summary>
     public static DesignReport InInches { get; } = PaddleDesigner.Design(InInchesOf(Asked("ottertail", species: "black-cherry")));
 
+    /// <summary>Spruce in the middle, wings of redcedar, glued up in an inch shop.</summary>
+    public static DesignReport GluedUpInInches { get; } = PaddleDesigner.Design(InInchesOf(Asked("beavertail", species: "sitka-spruce")).GluedUp(new(
+        [new(Wood("sitka-spruce"), 34), new(Wood("western-redcedar"), 90)], true, Adhesive.All[0])));
+
+    /// <summary>A wood at 12 % moisture with nearly straight grain.</summary>
+    public static WoodInUse Wood(string species) => WoodInUse.Resolve(WoodCatalogue.Find(species)!, 12, 0.04, null, null);
+
     /// <summary>The same specification for a shop that measures in inches.</summary>
     public static PaddleSpecification InInchesOf(PaddleSpecification asked) =>
         asked with { Units = DrawingUnits.Inch, LatticeMm = PaddleSpecification.ThirtySecondMm };
@@ -61,7 +69,7 @@ internal static class SampleDesigns
             new(gripStyle, grip.WidthMm, grip.LengthMm, gripFaces, grip.HollowDepthMm),
             blade,
             bend);
-        var used = WoodInUse.Resolve(WoodCatalogue.Find(species)!, 12, 0.04, null, null);
+        var used = Wood(species);
         var aims = new Aims(BalanceAim.LowerHand, 12, 1.3, null, null, null);
         return new(form, new(), used, Loads.For(Duty.Touring, 75, form.BladeAreaMm2()), aims);
     }

@@ -84,6 +84,9 @@ internal record BuildSheet(
     [JsonIgnore]
     public IReadOnlyList<string> GlueUp { get; init; } = [];
 
+    /// <summary>Whether the weights of a stage hold: those up to the eight-sided shaft are of a board as thick all over as it was bought, and strips are not.</summary>
+    internal bool Weighs(BuildStage stage) => GlueUp.Count == 0 || stage >= BuildStage.ShaftEightSided;
+
     /// <summary>Works the sheet out, step by step in the order of the work.</summary>
     /// <param name="report">The design.</param>
     /// <param name="options">The maker's choices; null for the defaults.</param>
@@ -110,7 +113,7 @@ internal record BuildSheet(
         var tip = TipFor(report, fine);
         var facts = new BuildFacts(
             units, blank, options.Saw, report.Sizes.EdgeThicknessMm, report.Sizes.TipThicknessMm, form.BendDegrees, form.Grip.Faces, gauge, kerf,
-            choice, tip, finish.MaskingLineMm, report.Balance.TargetMm, report.Balance.ToleranceMm, report.Balance.OffsetMm);
+            choice, tip, finish.MaskingLineMm, report.Balance.TargetMm, report.Balance.ToleranceMm, report.Balance.OffsetMm, report.Laminate is not null);
 
         var figures = solids.Select(solid => StageScatter.Of(solid, wood, options.Saw)).ToArray();
         figures[^1] = StageScatter.WithFinish(figures[^1], report.Finished);

@@ -26,9 +26,9 @@ internal static class GlueUpWords
                 ? (string[])[$"The piece across the tip, {DrawnLength.Text(tip.LengthMm, units)} of {Name(tip.Wood.Species)}, is glued on last, to the ends of the strips planed square: size the end grain with a first "
                     + "thin coat, then spread again; a tongue or a spline along the joint keeps it where a knock would open it. Its grain lies across the blade."]
                 : [],
-            $"Leave it {glue.CureHours:0} hours at 20 °C, longer in the cold, before the clamps come off and before it is planed. Then plane both faces flat: that is the "
-                + "board which the stages start from. Where wings leave the shaft bare, the first weight of the stages, that of a full board, does not hold: weigh from the "
-                + "sawn outline on.",
+            $"Leave it {glue.CureHours:0} hours at {DrawnAmount.Temperature(20, units)}, longer in the cold, before the clamps come off and before it is planed. Then plane the faces fair: that is the "
+                + "board which the stages start from. Strips are no thicker than they must be, so the weights of a full board do not hold at first: weigh from the "
+                + "eight-sided shaft on.",
             .. laminate is { Facing: { } faced, Laminate.Facing: { } facing }
                 ? (string[])[$"The sheets on the faces: 2 of {Name(facing.Wood.Species)}, {DrawnLength.Shaving(facing.ThicknessMm, units)} thick, {Up(faced.WidthMm + 20)} by {Up(faced.LengthMm + 20)} with something to trim, "
                     + $"from {DrawnLength.Text(faced.FromMm, units)} below the top of the grip to the tip. Plane the blade to its plan less {DrawnLength.Shaving(facing.ThicknessMm, units)} on each face there, spread "

@@ -20,16 +20,18 @@ internal sealed class StageSteps(BuildFacts facts)
 
     internal IReadOnlyList<string> Mark(BuildStage stage) => stage switch
     {
+        BuildStage.Blank when facts.IsGluedUp =>
+        [
+            "The strips glued up are the board; the straightest grain is that of the strip in the middle.",
+            $"Trim it to {Up(facts.Blank.LengthMm)} long.",
+            .. Lined(),
+        ],
         BuildStage.Blank =>
         [
             $"Lay the board so that the straightest grain runs through grip, shaft and throat (over at least {Near(StraightGrainMm)}); slope no steeper "
                 + "than 1 in 15, growth rings lying alike all over the blade.",
             $"Cut {Up(facts.Blank.LengthMm)} × {Up(facts.Blank.WidthMm)} from {Board()}.",
-            "Strike the centre line on both faces and square a line across at every numbered station.",
-            facts.BendDegrees > 0
-                ? "A bent shaft is glued up from strips over a form, or the blank is sawn to the bend from the side: the figures follow the "
-                    + "bent centre line."
-                : "Write on each face which end is the grip: the two faces must carry the same stations.",
+            .. Lined(),
         ],
         BuildStage.Sawn =>
         [
@@ -130,6 +132,15 @@ internal sealed class StageSteps(BuildFacts facts)
                 + $"({Near(facts.AimMm)} from the top), as the design does.",
     };
 
+    private string[] Lined() =>
+    [
+        "Strike the centre line on both faces and square a line across at every numbered station.",
+        facts.BendDegrees > 0
+            ? "A bent shaft is glued up from strips over a form, or the blank is sawn to the bend from the side: the figures follow the "
+                + "bent centre line."
+            : "Write on each face which end is the grip: the two faces must carry the same stations.",
+    ];
+
     private IEnumerable<string> FinishSteps()
     {
         var finish = facts.Finish;
@@ -200,7 +211,8 @@ internal sealed record BuildFacts(
     double? MaskingMm,
     double AimMm,
     double ToleranceMm,
-    double OffsetMm)
+    double OffsetMm,
+    bool IsGluedUp)
 {
     internal double SawMm => StageAllowance.SawMm(Saw);
     internal bool AimMet => Math.Abs(OffsetMm) <= ToleranceMm;

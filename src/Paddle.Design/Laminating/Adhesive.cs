@@ -24,7 +24,7 @@ public sealed record Adhesive(
     [
         new(
             "epoxy", "epoxy", 350, Practice, 0.02, 0.1, Practice + ": just until the joint is closed and a bead shows all along; more starves it", 24,
-            "Wet both faces with plain resin, then spread thickened resin on one. It fills a gap of 0.3 mm; it holds below 50 degrees C, so keep "
+            "Wet both faces with plain resin, then spread thickened resin on one. It fills a gap as wide as a card is thick, and softens in heat: keep "
             + "a dark paddle out of a hot car.",
             "Uncured epoxy and its hardener make skin allergic, for good: wear nitrile gloves, keep it off the skin, never wash it off with "
             + "solvent, and do not sand it before it has cured for a week; the dust of half-cured resin sensitises too.",

@@ -40,6 +40,10 @@ internal static class DrawnAmount
     /// <param name="gM2">The weight, g/m².</param>
     public static string Cloth(double gM2, DrawingUnits units) => Beside(Number(gM2 / GM2PerOzSquareYard, "0.#"), "oz/yd²", gM2, "g/m²", units);
 
+    /// <summary>A temperature: <c>20 °C</c> or <c>68 °F</c>.</summary>
+    public static string Temperature(double temperatureC, DrawingUnits units) =>
+        units == DrawingUnits.Metric ? $"{Number(temperatureC, "0")} °C" : $"{Number(32 + 1.8 * temperatureC, "0")} °F";
+
     /// <summary>A range of temperatures: <c>15-25 °C</c> or <c>59-77 °F</c>.</summary>
     public static string Temperatures(double fromC, double toC, DrawingUnits units) => units == DrawingUnits.Metric
         ? $"{Number(fromC, "0")}-{Number(toC, "0")} °C"

@@ -83,8 +83,16 @@ internal static class BuildSheetContent
     private static Table Overview(BuildSheet sheet) => new(
         $"Weight, and balance point in {(sheet.Units == DrawingUnits.Metric ? "millimetres" : "inches")} from the top of the grip: expected, and the band of nine paddles in ten",
         ["Stage", "Weight", "Balance point", "You weighed", "It balanced at"],
-        [.. sheet.Stages.Select((stage, i) => (string[])[Numbered(i, stage.Title), MassBand(stage.MassG, sheet.Units), PlaceBand(stage.BalanceMm, sheet.Units), "", ""])],
+        [.. sheet.Stages.Select((stage, i) => (string[])[Numbered(i, stage.Title), .. Bands(sheet, stage), "", ""])],
         Look.Room);
+
+    private static string[] Bands(BuildSheet sheet, StageSheet stage) => sheet.Weighs(stage.Stage)
+        ? [MassBand(stage.MassG, sheet.Units), PlaceBand(stage.BalanceMm, sheet.Units)]
+        : ["by the strips", "by the strips"];
+
+    private static string Expected(BuildSheet sheet, StageSheet stage) => sheet.Weighs(stage.Stage)
+        ? $"Expect {MassBand(stage.MassG, sheet.Units)}, balancing {PlaceBand(stage.BalanceMm, sheet.Units)} from the top. {stage.NextMove}"
+        : "Strips thinner than a board weigh less than one: begin to weigh when the shaft is eight-sided.";
 
     private static string Board(BuildSheet sheet, BoardNeed need)
     {
@@ -105,7 +113,7 @@ internal static class BuildSheetContent
             [
                 new Heading(2, Numbered(i, stage.Title)),
                 .. sheet.Outcome.IsTooWeak ? [new Paragraph($"{OutcomeNotice.TooWeak} {sheet.Outcome.Unmet[0].Advice}", Look.Notice)] : (Block[])[],
-                new Paragraph($"Expect {MassBand(stage.MassG, units)}, balancing {PlaceBand(stage.BalanceMm, units)} from the top. {stage.NextMove}", Look.Expect),
+                new Paragraph(Expected(sheet, stage), Look.Expect),
             ],
             Beside: StageView.Draw(report, sheet, i),
             Words:
