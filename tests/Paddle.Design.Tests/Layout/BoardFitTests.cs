@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using Paddle.Design.Laminating;
 using Paddle.Design.Layout;
 using Paddle.Design.Request;
 using Paddle.Design.Units;
@@ -120,6 +121,32 @@ public class BoardFitTests
     {
         var asked = new ConstructionRequest { IsMirrored = isMirrored, Strips = [.. before.Select(width => new StripRequest { WidthMm = width })] };
         Assert.Equal(after, FittedStrips.Narrowed(asked, lostMm)!.Strips!.Select(strip => strip.WidthMm!.Value));
+    }
+
+    // 3 mm are still a strip, 2.9 are left to the one beside it; both edges give half. Fewer than two strips are none.
+    [Fact]
+    public void A_rest_of_three_millimetres_stays_a_strip()
+    {
+        double?[]? After(bool isMirrored, double lostMm, params double[] before) => FittedStrips.Narrowed(
+            new() { IsMirrored = isMirrored, Strips = [.. before.Select(width => new StripRequest { WidthMm = width })] }, lostMm)?.Strips!.Select(strip => strip.WidthMm).ToArray();
+        Assert.Equal([36, 30, 3], After(true, 14, 36, 30, 10)!);
+        Assert.Equal([36, 32.9], After(true, 14.2, 36, 30, 10)!);
+        Assert.Equal([36, 30, 10], After(true, 0, 36, 30, 10)!);
+        Assert.Equal([3, 36, 3], After(false, 14, 10, 36, 10)!);
+        Assert.Null(After(true, 62, 36, 30));
+        Assert.Null(After(false, 62, 30, 36));
+    }
+
+    // 30.5 mm and 1 mm to plane are 31.5: softwood of 1 1/2 in, dressed to 1 1/4 in, 31.75 mm (PS 20), or hardwood of 6/4, 33.3 mm; for three paddles thrice as many.
+    [Fact]
+    public void What_is_to_be_bought_is_thick_enough_to_be_planed()
+    {
+        StripToCut Strip(string species, int count) => new(species, count, "blade", 60, 62, 65, 550, 30.5, 1000, 1500);
+        Assert.Equal(
+            [
+                new("western-redcedar", 6, 62, 550, 31.5, "softwood nominal 1-1/2, surfaced"), new("sugar-maple", 3, 62, 550, 31.5, "hardwood 6/4 S2S"),
+            ],
+            FittedStrips.Others(new([Strip("white-ash", 1), Strip("western-redcedar", 2), Strip("sugar-maple", 1)], 4, 700, 30, 90, 7, 100), "white-ash", 3, 1));
     }
 
     [Fact]
