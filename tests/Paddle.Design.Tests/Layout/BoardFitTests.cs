@@ -137,16 +137,17 @@ public class BoardFitTests
         Assert.Null(After(false, 62, 30, 36));
     }
 
-    // 30.5 mm and 1 mm to plane are 31.5: softwood of 1 1/2 in, dressed to 1 1/4 in, 31.75 mm (PS 20), or hardwood of 6/4, 33.3 mm; for three paddles thrice as many.
+    // With 1 mm to plane 31.2 mm of softwood are more than the 31.75 mm of 1 1/2 in dressed (PS 20), and 32.8 mm of hardwood more than the 33.3 mm of 6/4; for three
+    // paddles thrice as many.
     [Fact]
     public void What_is_to_be_bought_is_thick_enough_to_be_planed()
     {
-        StripToCut Strip(string species, int count) => new(species, count, "blade", 60, 62, 65, 550, 30.5, 1000, 1500);
+        StripToCut Strip(string species, int count, double thicknessMm) => new(species, count, "blade", 60, 62, 65, 550, thicknessMm, 1000, 1500);
         Assert.Equal(
             [
-                new("western-redcedar", 6, 62, 550, 31.5, "softwood nominal 1-1/2, surfaced"), new("sugar-maple", 3, 62, 550, 31.5, "hardwood 6/4 S2S"),
+                new("western-redcedar", 6, 62, 550, 32.2, "softwood nominal 2, surfaced"), new("sugar-maple", 3, 62, 550, 33.8, "hardwood 8/4 S2S"),
             ],
-            FittedStrips.Others(new([Strip("white-ash", 1), Strip("western-redcedar", 2), Strip("sugar-maple", 1)], 4, 700, 30, 90, 7, 100), "white-ash", 3, 1));
+            FittedStrips.Others(new([Strip("white-ash", 1, 32), Strip("western-redcedar", 2, 31.2), Strip("sugar-maple", 1, 32.8)], 4, 700, 30, 90, 7, 100), "white-ash", 3, 1));
     }
 
     [Fact]
