@@ -95,7 +95,7 @@ internal sealed record BalanceCorrection(
         || (row.Expected - row.Read <= row.ReadingError
             && row.Read - row.Expected <= row.ReadingError + (row.Kind == ReadingKind.Thickness ? model.StepMm : 0)));
 
-    private static List<Removal> RemovalList(PaddleForm form, double[] depthMm, double[] grams)
+    internal static List<Removal> RemovalList(PaddleForm form, double[] depthMm, double[] grams)
     {
         var removals = new List<Removal>();
         foreach (var zone in CorrectionZones.All)
@@ -164,7 +164,7 @@ internal sealed record Doubt(IReadOnlyList<ReadingDoubt> Readings, BuildStage? F
 /// <summary>Wood to take from one zone, beyond planing to plan.</summary>
 /// <param name="MassG">Grams that come off.</param>
 /// <param name="ThicknessMm">Full thickness off the middle in the heart of the zone, mm, running out to nothing at edges and ends.</param>
-/// <param name="FromMm">Where the zone begins, mm from the top of the grip.</param>
+/// <param name="FromMm">Where the zone begins, mm from the top of the grip; the lower shaft's cut runs out beyond it, see <see cref="CorrectionZone"/>.</param>
 internal sealed record Removal(CorrectionZone Zone, double MassG, double ThicknessMm, double FromMm, double ToMm)
 {
     /// <summary>Of the thickness, off each face, mm.</summary>
@@ -231,9 +231,9 @@ internal enum CorrectionZone
 {
     /// <summary>The grip's crest, running out into the shaft.</summary>
     Grip,
-    /// <summary>The shaft below the grip, running out to nothing at the lower hand.</summary>
+    /// <summary>The shaft where the grip ends, running out to nothing at the lower hand and in the grip.</summary>
     ShaftUpper,
-    /// <summary>The shaft round the lower hand down to the shoulder of the blade.</summary>
+    /// <summary>The shaft from the lower hand to the throat, running out upwards to nothing at the grip's end and downwards in the shoulder of the blade.</summary>
     ShaftLower,
     /// <summary>Upper third of the blade.</summary>
     BladeUpperThird,

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Runtime.CompilerServices;
 using Paddle.Design.Balance;
+using Paddle.Design.Solid;
 using Paddle.Design.Units;
 
 namespace Paddle.Design.Build;
@@ -56,13 +57,30 @@ internal sealed class CorrectionWords(DesignReport report, BuildStage stage, Bal
     public IReadOnlyList<CodedNote> Advice => correction.Status == CorrectionStatus.MeasureAgain ? [.. Again()] : [.. Believed()];
 
     /// <summary>Where and how to take one cut.</summary>
-    public string How(Removal removal) =>
-        $"From {Place(removal.FromMm)} to {Place(removal.ToMm)} from the top of the grip: {Thin(removal.PerFaceMm)} off each face along the "
-            + "middle, running out to nothing at the edges and into the neighbouring zones.";
+    public string How(Removal removal)
+    {
+        var off = $"From {Place(removal.FromMm)} to {Place(removal.ToMm)} from the top of the grip: {Thin(removal.PerFaceMm)} off each face along the middle";
+        var places = report.Specification.Form.Places;
+        return removal.Zone switch
+        {
+            CorrectionZone.ShaftUpper =>
+                $"{off} where the grip ends, at {Place(places.GripEndMm)}, half of it at {Place(HalfWayMm)}, running out to nothing at the lower hand, at the edges and into the grip.",
+            CorrectionZone.ShaftLower =>
+                $"{off}. Above the lower hand go on, with half of it at {Place(HalfWayMm)}, running out to nothing where the grip ends, at {Place(places.GripEndMm)}; below, running out "
+                + $"to nothing in the shoulder of the blade, at {Place(places.ThroatMm + BladeBlend.ShoulderEnd * places.BladeMm)}, and at the edges.",
+            _ => $"{off}, running out to nothing at the edges and into the neighbouring zones.",
+        };
+    }
 
     /// <summary>The same in a line for a drawing.</summary>
-    public string Brief(Removal removal) =>
-        $"{Capital(Name(removal.Zone)["the ".Length..])}: {Thin(removal.PerFaceMm)} off each face, {Place(removal.FromMm)} to {Place(removal.ToMm)} from the top, {Mass(removal.MassG)}";
+    public string Brief(Removal removal)
+    {
+        var half = removal.Zone is CorrectionZone.ShaftUpper or CorrectionZone.ShaftLower ? $", half of it at {Place(HalfWayMm)}" : "";
+        return $"{Capital(Name(removal.Zone)["the ".Length..])}: {Thin(removal.PerFaceMm)} off each face, {Place(removal.FromMm)} to {Place(removal.ToMm)} from the top{half}, {Mass(removal.MassG)}";
+    }
+
+    // Both cuts of the shaft run out over all of it between grip and lower hand, the one downwards and the other upwards: half way each has half. Theory M22.
+    private double HalfWayMm => (report.Specification.Form.Places.GripEndMm + report.Specification.Form.Places.LowerHandMm) / 2;
 
     /// <summary>A zone as a maker calls it.</summary>
     public static string Name(CorrectionZone zone) => zone switch

@@ -27,9 +27,9 @@ public sealed record LaminateReport(
     /// <summary>The glue.</summary>
     public Adhesive Adhesive => Laminate.Adhesive;
     /// <summary>The piece across the tip; absent without one.</summary>
-    public TipPieceReport? TipPiece { get; private init; }
+    public TipPieceReport? TipPiece { get; internal init; }
     /// <summary>Sheets on the faces; absent without them.</summary>
-    public FacingReport? Facing { get; private init; }
+    public FacingReport? Facing { get; internal init; }
     /// <summary>This design.</summary>
     public LaminateComparison? Laminated { get; private init; }
     /// <summary>The same request in one piece of the middle wood, its open sizes chosen for it.</summary>

@@ -1,6 +1,8 @@
+using System.Globalization;
 using System.Text.Json.Serialization;
 using Paddle.Design.Laminating;
 using Paddle.Design.Request;
+using Paddle.Design.Units;
 
 namespace Paddle.Design.Layout;
 
@@ -87,16 +89,17 @@ internal sealed record BoardFit(
             };
             var whole = asked with { Wood = wood };
             var (request, isOwnTable) = (whole.Complete().Request, asked.Blade?.Offsets is not null);
+            var units = asked.Complete().Specification.Units;
             var (length, width) = (request.Blade!.LengthMm!.Value, request.Blade.WidthMm!.Value);
             var trim = isGluedUp ? 2 * GlueUp.EndTrimMm + 1 - (asked.Construction!.TipPiece?.LengthMm ?? 0) : 0;
             var excess = isShafts ? Math.Max(0, request.OverallLengthMm!.Value + trim - board.LengthMm) : 0;
             if (isOwnTable) return Try(whole, null) is { } own ? Told(own, length, width) : Refuse("The board does not hold the table of offsets, which fixes the outline.");
             var shorter = length - Math.Ceiling(excess);
             if (shorter < Fitting.PaddleLengths.BladeLengthLimitsMm.Min)
-                return Refuse($"The board is {excess:F0} mm too short, which is more than the blade can give.");
+                return Refuse($"The board is {DrawnLength.Rough(excess, units)} too short, which is more than the blade can give.");
 
             // As asked, or else as wide as the board lets it be; longer only where nobody fixed the length.
-            if (Widest(request, whole, shorter, width) is not { } best) return Refuse($"A blade of {LeastWidthShare:P0} of the width asked for does not fit.{Stopped()}");
+            if (Widest(request, whole, shorter, width) is not { } best) return Refuse(string.Create(CultureInfo.InvariantCulture, $"A blade of {100 * LeastWidthShare:0} % of the width asked for does not fit.{Stopped()}"));
             var isOpen = asked.OverallLengthMm is null && asked.Blade?.LengthMm is null && excess == 0;
             var most = Math.Min(isShafts ? board.LengthMm - trim - (request.OverallLengthMm!.Value - length) : double.PositiveInfinity, MostLengthShare * length);
             for (var longer = shorter + LengthStepMm; isOpen && longer <= most && best.Width * best.Length < width * length; longer += LengthStepMm)
@@ -114,7 +117,7 @@ internal sealed record BoardFit(
 
             // Which strip it was that the board does not give.
             string Stopped() => isGluedUp && last?.Paddles.FirstOrDefault(strip => LayoutReasons.Stop(board, strip, order.PlaningMm) is not null) is { } strip
-                ? $" {new LayoutReasons(last, asked.Complete().Specification.Units).Of(strip, 1, _ => false).Reasons[0].Message}" : "";
+                ? $" {new LayoutReasons(last, units).Of(strip, 1, _ => false).Reasons[0].Message}" : "";
         }
 
         private (Attempt Found, double Length, double Width)? Widest(DesignRequest completed, DesignRequest whole, double lengthMm, double mostMm)

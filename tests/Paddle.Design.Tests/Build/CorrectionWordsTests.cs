@@ -74,6 +74,45 @@ public class CorrectionWordsTests
         Assert.Equal("Grip: 0.008 in off each face, 0 in to 3 3/4 in from the top, 0.1 oz (3 g)", inches.Brief(cuts[0]));
     }
 
+    // The two cuts of the shaft share all of it between the grip's end, 95 mm, and the lower hand, 900 mm: half way, at 498 mm, each has half. The lower
+    // one goes on whole to the throat, 938 mm, and runs out in the first quarter of the blade's 590 mm, 147.5 mm; the upper one begins 0.36 of 95 mm down
+    // the grip. In sixteenths of an inch: 1 3/8, 3 3/4, 19 9/16, 35 7/16, 36 15/16, 42 3/4.
+    [Fact]
+    public void A_cut_of_the_shaft_says_how_far_it_runs_out()
+    {
+        Removal upper = new(CorrectionZone.ShaftUpper, 12, 1.8, 34.2, 900), lower = new(CorrectionZone.ShaftLower, 9, 0.6, 900, 938);
+        Assert.Equal([upper with { MassG = 0, ThicknessMm = 0 }, lower with { MassG = 0, ThicknessMm = 0 }], OnShaft());
+        CorrectionWords words = Words(Cutting([upper, lower])), inches = Words(Cutting([upper, lower]), InInches);
+        Assert.Equal(
+            "From 34 mm to 900 mm from the top of the grip: 0.9 mm off each face along the middle where the grip ends, at 95 mm, half of it at 498 mm, running out to nothing at the "
+            + "lower hand, at the edges and into the grip.",
+            words.How(upper));
+        Assert.Equal(
+            "From 900 mm to 938 mm from the top of the grip: 0.3 mm off each face along the middle. Above the lower hand go on, with half of it at 498 mm, running out to nothing where "
+            + "the grip ends, at 95 mm; below, running out to nothing in the shoulder of the blade, at 1086 mm, and at the edges.",
+            words.How(lower));
+        Assert.Equal(
+            "From 35 7/16 in to 36 15/16 in from the top of the grip: 0.012 in off each face along the middle. Above the lower hand go on, with half of it at 19 9/16 in, running out to "
+            + "nothing where the grip ends, at 3 3/4 in; below, running out to nothing in the shoulder of the blade, at 42 3/4 in, and at the edges.",
+            inches.How(lower));
+        Assert.Equal(
+            "From 1 3/8 in to 35 7/16 in from the top of the grip: 0.035 in off each face along the middle where the grip ends, at 3 3/4 in, half of it at 19 9/16 in, running out to "
+            + "nothing at the lower hand, at the edges and into the grip.",
+            inches.How(upper));
+        Assert.Equal("Lower shaft: 0.3 mm off each face, 900 mm to 938 mm from the top, half of it at 498 mm, 9 g", words.Brief(lower));
+        Assert.Equal("Upper shaft: 0.035 in off each face, 1 3/8 in to 35 7/16 in from the top, half of it at 19 9/16 in, 0.4 oz (12 g)", inches.Brief(upper));
+
+        // The wood that a cut of a millimetre takes off is as they say.
+        double[] Off(CorrectionZone zone, params double[] places) =>
+            [.. places.Select(x => Math.Round(CorrectionZones.Share(zone, StageEstimate.PatternAt(Cherry.Specification.Form, x)), 3))];
+        Assert.Equal([0, 1, 0.5, 0, 0], Off(CorrectionZone.ShaftUpper, 34.2, 95, 497.5, 900, 1000));
+        Assert.Equal([0, 0.5, 1, 1, 0], Off(CorrectionZone.ShaftLower, 95, 497.5, 900, 937, 1085.5));
+    }
+
+    // Where the two cuts lie, by a correction's own list.
+    private static IEnumerable<Removal> OnShaft() =>
+        BalanceCorrection.RemovalList(Cherry.Specification.Form, [0, 1, 1, 0, 0, 0], new double[6]).Select(cut => cut with { ThicknessMm = 0, FromMm = Math.Round(cut.FromMm, 9) });
+
     [Fact]
     public void Zones_have_the_names_of_the_trade_from_the_grip_down() => Assert.Equal(
         ["the grip", "the upper shaft", "the lower shaft", "the upper third of the blade", "the middle third of the blade", "the lower third of the blade"],

@@ -1,3 +1,4 @@
+using Paddle.Design.Checks;
 using Paddle.Design.Laminating;
 using Paddle.Design.Request;
 using Paddle.Design.Solid;
@@ -162,7 +163,7 @@ public class GlueLineTests
     {
         var lopsided = LaminatedDesignTests.Strips(false, ("western-redcedar", 60), ("white-ash", 36), ("white-ash", 60));
         var report = PaddleDesigner.Design(LaminatedDesignTests.Asked(lopsided, TestPaddles.UsualSizes));
-        Assert.Equal(Checks.CheckStatus.Warn, report.Checks.First(check => check.Id == "construction.symmetry").Status);
+        Assert.Equal(CheckStatus.Warn, report.Checks.First(check => check.Id == "construction.symmetry").Status);
     }
 
     // Property: every wood of the catalogue has a shear strength of the order of the published: 4 to 20 MPa before the percentile.
