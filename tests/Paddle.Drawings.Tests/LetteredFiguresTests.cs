@@ -1,6 +1,6 @@
 using System.Text.RegularExpressions;
-using Paddle.Design.Units;
 using Paddle.Design;
+using Paddle.Design.Units;
 using Paddle.Drawings.Tests.Support;
 using Paddle.Drawings.Views;
 using UglyToad.PdfPig;

@@ -1,7 +1,7 @@
 using System.Collections.Concurrent;
-using Paddle.Design.Laminating;
 using Paddle.Design;
 using Paddle.Design.Balance;
+using Paddle.Design.Laminating;
 using Paddle.Design.Outline;
 using Paddle.Design.Solid;
 using Paddle.Design.Strength;

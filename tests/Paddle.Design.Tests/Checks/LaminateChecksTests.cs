@@ -9,7 +9,7 @@ namespace Paddle.Design.Tests.Checks;
 public class LaminateChecksTests
 {
     private const string Practice = "common practice, no source";
-    private const string Lines = "theory J7-J9: flow from the change of the outline, held against shear along the grain and twice the tension across it (EN 1995-1-1, 6.1.7, from memory)";
+    private const string Lines = "theory J7-J9: flow from the change of the outline, followed against three-dimensional finite elements, held against shear along the grain and twice the tension across it (EN 1995-1-1, 6.1.7, from memory)";
     private const string Swells = "Wood Handbook eq. 13-2 with tangential shrinkage, an upper estimate: wood creeps; the limit is half the strength across the grain, common practice, no source";
     private const string Sheets = "theory J12-J13: transformed section, each wood at its own outermost fibre; shear VQ/(Ib)";
     private const string Alike = "Across 4 % of moisture the woods swell alike enough.";

@@ -114,7 +114,7 @@ public class GlueLineTests
                 Construction = new() { Kind = "laminated", Strips = [new() { WidthMm = middleMm }, new() { Species = wings, WidthMm = 70 }] },
             };
             var report = PaddleDesigner.Design(asked.Complete().Specification);
-            Assert.Equal(Checks.CheckStatus.Pass, report.Checks.Single(check => check.Id == "construction.glue-line").Status);
+            Assert.Equal(CheckStatus.Pass, report.Checks.Single(check => check.Id == "construction.glue-line").Status);
         }
     }
 

@@ -13,10 +13,11 @@ public class GlueUpWordsTests
 
     private const string Dry = "Fit them dry, with every clamp, and hold the joints against the light: nothing may show through. Mark a line across all strips to find the places again.";
 
-    private const string Use = "Wet both faces with plain resin, then spread thickened resin on one. It fills a gap of 0.3 mm; it holds below 50 degrees C, so keep a dark paddle out of a hot car.";
+    private const string Use = "Wet both faces with plain resin, then spread thickened resin on one. It fills a gap as wide as a card is thick, and softens in heat: keep a dark paddle out of a hot car.";
 
-    private const string Cure = "Leave it 24 hours at 20 °C, longer in the cold, before the clamps come off and before it is planed. Then plane both faces flat: that is the board which the stages "
-        + "start from. Where wings leave the shaft bare, the first weight of the stages, that of a full board, does not hold: weigh from the sawn outline on.";
+    private const string Cured = ", longer in the cold, before the clamps come off and before it is planed. Then plane the faces fair: that is the board which the stages "
+        + "start from. Strips are no thicker than they must be, so the weights of a full board do not hold at first: weigh from the eight-sided shaft on.";
+    private const string Cure = "Leave it 24 hours at 20 °C" + Cured, CureInInches = "Leave it 24 hours at 68 °F" + Cured;
 
     private static readonly GlueUp Up = new(
         [
@@ -62,7 +63,7 @@ public class GlueUpWordsTests
                 "Spread 1.1 oz (31 g) of epoxy in all, for 1 joint of 112 in² together. " + Use,
                 "Clamp every 3 1/2 in, from the middle outward, over battens and release film: 7 clamps for the longest joint, 110 N each at least. Keep the strips flat with battens across. "
                     + "Wipe off what is squeezed out before it hardens.",
-                Cure,
+                CureInInches,
                 Caution,
             ],
             words);
