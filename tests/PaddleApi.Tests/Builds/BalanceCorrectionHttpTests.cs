@@ -5,6 +5,7 @@ using System.Text.Json.Nodes;
 using System.Xml.Linq;
 using PaddleApi.Endpoints.Builds;
 using PaddleApi.Tests.Contract;
+using PaddleApi.Tests.Fittings;
 
 namespace PaddleApi.Tests.Builds;
 
@@ -73,6 +74,38 @@ public sealed class BalanceCorrectionHttpTests(ApiFixture api)
         Assert.False(left.TryGetProperty("addAtGripG", out _));
         Assert.Contains("short-of-aim", Codes(answer, "advice"));
         Assert.Contains("add-at-tip", Codes(answer, "advice"));
+    }
+
+    [Fact]
+    public async Task A_glued_up_paddle_is_weighed_from_the_eight_sided_shaft_on()
+    {
+        var (_, design) = await api.Client.PostAsync("/v1/designs", """
+            { "handSpacingMm": 880, "wood": { "species": "white-ash" }, "construction": { "kind": "laminated", "strips": [ { "widthMm": 34 }, { "species": "sitka-spruce", "widthMm": 70 } ] } }
+            """);
+        var code = design.GetProperty("designCode").GetString();
+        var build = await Read(await api.Client.GetAsync($"/v1/designs/{code}/build"));
+        foreach (var stage in build.GetProperty("stages").EnumerateArray())
+        {
+            var id = stage.GetProperty("id").GetString()!;
+            var (status, answer) = await api.Client.PostAsync("/v1/balance-corrections", JsonSerializer.Serialize(new
+            {
+                designCode = code,
+                stage = id,
+                massG = Number(stage.GetProperty("massG"), "value"),
+                balanceMm = Number(stage.GetProperty("balanceMm"), "value"),
+            }));
+
+            if (id is "blank" or "sawn" or "edge-lined" or "blade-roughed" or "blade-planed")
+            {
+                Assert.Equal(422, status);
+                Assert.Equal("shaft-eight-sided", answer.Fault("/stage").GetProperty("allowed")[0].GetString());
+            }
+            else
+            {
+                Assert.Equal(200, status);
+                Assert.Equal("on-plan", answer.GetProperty("status").GetString());
+            }
+        }
     }
 
     [Fact]

@@ -1,5 +1,6 @@
 using Paddle.Design;
 using Paddle.Design.Build;
+using Paddle.Design.Fitting;
 using Paddle.Design.Layout;
 using PaddleApi.Contracts.Builds;
 using PaddleApi.Contracts.Problems;
@@ -81,6 +82,13 @@ internal static class BuildReading
             if (request.Readings![i].XMm > overall)
                 faults.Add((JsonPointers.Append(JsonPointers.Append("/readings", i), "xMm"), new(
                     "A reading must lie on this paddle.", FaultValue.Show(request.Readings[i].XMm), 0, overall, "mm", Code: NotOnPaddle)));
+        }
+
+        if (report.Laminate is not null && Names.Find<BuildStage>(request.Stage!) < BuildSheet.FirstWeighedOfStrips)
+        {
+            faults.Add(("/stage", new(
+                "Strips are thinner than the board that this stage reckons with: a glued-up paddle is weighed from the eight-sided shaft on.", request.Stage,
+                Allowed: [.. Enum.GetValues<BuildStage>().Where(stage => stage >= BuildSheet.FirstWeighedOfStrips).Select(Names.Of)], Code: RefusalCodes.NotAccepted)));
         }
 
         if (BuildChoicesValidator.BoardFault(request.Build?.BoardThicknessMm, report) is { } fault)
