@@ -84,11 +84,8 @@ internal record BuildSheet(
     [JsonIgnore]
     public IReadOnlyList<string> GlueUp { get; init; } = [];
 
-    /// <summary>Whether the weights of a stage hold: those up to the eight-sided shaft are of a board as thick all over as it was bought, and strips are not.</summary>
-    internal bool Weighs(BuildStage stage) => GlueUp.Count == 0 || stage >= FirstWeighedOfStrips;
-
-    /// <summary>The first stage at which a paddle of strips weighs what the stages say.</summary>
-    internal const BuildStage FirstWeighedOfStrips = BuildStage.ShaftEightSided;
+    /// <summary>Whether the weights of a stage hold.</summary>
+    internal bool Weighs(BuildStage stage) => BuildStages.Weighed(GlueUp.Count > 0).Contains(stage);
 
     /// <summary>Works the sheet out, step by step in the order of the work.</summary>
     /// <param name="report">The design.</param>

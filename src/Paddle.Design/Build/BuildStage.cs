@@ -36,6 +36,11 @@ internal static class BuildStages
     /// <summary>All stages in the order of the work.</summary>
     public static IReadOnlyList<BuildStage> All { get; } = Enum.GetValues<BuildStage>();
 
+    private static readonly IReadOnlyList<BuildStage> OfStrips = [.. All.Where(stage => stage >= BuildStage.ShaftEightSided)];
+
+    /// <summary>The stages whose weights hold: those before the eight-sided shaft are of a board as thick all over as it was bought, and strips are not.</summary>
+    public static IReadOnlyList<BuildStage> Weighed(bool isGluedUp) => isGluedUp ? OfStrips : All;
+
     /// <summary>A stage's title for a heading.</summary>
     public static string Title(BuildStage stage) => stage switch
     {

@@ -76,7 +76,7 @@ internal sealed class CorrectionWords(DesignReport report, BuildStage stage, Bal
     public string Brief(Removal removal)
     {
         var half = removal.Zone is CorrectionZone.ShaftUpper or CorrectionZone.ShaftLower ? $", half of it at {Place(HalfWayMm)}" : "";
-        return $"{Capital(Name(removal.Zone)["the ".Length..])}: {Thin(removal.PerFaceMm)} off each face, {Place(removal.FromMm)} to {Place(removal.ToMm)} from the top{half}, {Mass(removal.MassG)}";
+        return $"{Words.Capital(Name(removal.Zone)["the ".Length..])}: {Thin(removal.PerFaceMm)} off each face, {Place(removal.FromMm)} to {Place(removal.ToMm)} from the top{half}, {Mass(removal.MassG)}";
     }
 
     // Both cuts of the shaft run out over all of it between grip and lower hand, the one downwards and the other upwards: half way each has half. Theory M22.
@@ -115,7 +115,7 @@ internal sealed class CorrectionWords(DesignReport report, BuildStage stage, Bal
         var name = Called(doubt);
         return Note(
             code, Plain,
-            $"{Capital(name)} reads {read} where {expected} is to be expected.{Density(doubt)}{Slip(doubt)}");
+            $"{Words.Capital(name)} reads {read} where {expected} is to be expected.{Density(doubt)}{Slip(doubt)}");
     }
 
     private string Called(ReadingDoubt doubt) => doubt.Kind switch
@@ -270,7 +270,6 @@ internal sealed class CorrectionWords(DesignReport report, BuildStage stage, Bal
 
     private string Off(double offsetMm) => $"{Place(Math.Abs(offsetMm))} {(offsetMm < 0 ? "towards the grip from" : "towards the tip from")}";
 
-    private static string Capital(string words) => $"{char.ToUpperInvariant(words[0])}{words[1..]}";
 
     private string Length(double mm) => DrawnLength.Text(mm, Units);
 

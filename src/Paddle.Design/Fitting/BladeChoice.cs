@@ -1,4 +1,5 @@
 using Paddle.Design.Outline;
+using Paddle.Design.Units;
 
 namespace Paddle.Design.Fitting;
 
@@ -64,7 +65,7 @@ internal sealed record BladeSizes(
     private static string InSentence(string name) =>
         name.Contains(' ', StringComparison.Ordinal) && char.IsUpper(name[name.IndexOf(' ', StringComparison.Ordinal) + 1])
             ? name
-            : char.ToLowerInvariant(name[0]) + name[1..];
+            : Words.Small(name);
 }
 
 /// <summary>A blade chosen: family and size as they follow from the person, before they are rounded.</summary>

@@ -110,7 +110,7 @@ internal static class FittingChecks
     private static InputRefusal Contradiction(Pair p) => new(
         "/paddler/" + p.Doubted.Id,
         RefusalCodes.MeasurementsContradict,
-        FormattableString.Invariant($"{p.Doubted.Name} {p.ValueMm:0} mm and {Lower(p.Against.Name)} {p.AgainstMm:0} mm cannot belong to one person: {p.ExpectedMm:0} mm would be expected, {p.Apart:0.0} standard errors away. Measure both again."),
+        FormattableString.Invariant($"{p.Doubted.Name} {p.ValueMm:0} mm and {Words.Small(p.Against.Name)} {p.AgainstMm:0} mm cannot belong to one person: {p.ExpectedMm:0} mm would be expected, {p.Apart:0.0} standard errors away. Measure both again."),
         p.ValueMm,
         Unit: "mm",
         MeasureInstead: [p.Doubted.Id, p.Against.Id]);
@@ -119,7 +119,7 @@ internal static class FittingChecks
         "doubtful-" + p.Doubted.Id,
         p.Doubted == p.Against
             ? FormattableString.Invariant($"{p.Doubted.Name} {DrawnLength.Rough(p.ValueMm, units)} is far from the {DrawnLength.Rough(p.ExpectedMm, units)} of the people surveyed: measure it again. It is not used for hand spacing.")
-            : FormattableString.Invariant($"{p.Doubted.Name} {DrawnLength.Rough(p.ValueMm, units)} is {p.Apart:0.0} standard errors from the {DrawnLength.Rough(p.ExpectedMm, units)} that {Lower(p.Against.Name)} {DrawnLength.Rough(p.AgainstMm, units)} suggests: measure both again before cutting wood."),
+            : FormattableString.Invariant($"{p.Doubted.Name} {DrawnLength.Rough(p.ValueMm, units)} is {p.Apart:0.0} standard errors from the {DrawnLength.Rough(p.ExpectedMm, units)} that {Words.Small(p.Against.Name)} {DrawnLength.Rough(p.AgainstMm, units)} suggests: measure both again before cutting wood."),
         Survey.Source + "; tape errors assumed");
 
     private static IEnumerable<InputRefusal> MassIndex(PaddlerRequest p)
@@ -159,6 +159,4 @@ internal static class FittingChecks
         + (below ? " There are no children among them, and a child soon outgrows a paddle: measure again each season." : string.Empty)
         + (spacingEstimated ? " Measure the hand spacing with a bar on the head." : string.Empty),
         Survey.Source);
-
-    private static string Lower(string name) => char.ToLowerInvariant(name[0]) + name[1..];
 }

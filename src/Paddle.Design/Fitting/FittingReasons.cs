@@ -199,11 +199,3 @@ internal static class FittingCautions
         yield return new("life-jacket", "Wear a fastened life jacket all the time on the water: in 2021 81 % of fatal boating accidents' victims with known cause drowned, and 83 % of those wore none.", "US Coast Guard, Recreational Boating Statistics 2021");
     }
 }
-
-/// <summary>Small helps for sentences.</summary>
-internal static class Words
-{
-    /// <summary>A name of a thing with its indefinite article.</summary>
-    /// <returns>The two together, such as <c>an ottertail</c>.</returns>
-    public static string WithArticle(string name) => ("aeiouAEIOU".Contains(name[0], StringComparison.Ordinal) ? "an " : "a ") + name;
-}

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Paddle.Design.Units;
 using Range = Paddle.Design.Outline.Range;
 
 namespace Paddle.Design.Fitting;
@@ -84,7 +85,7 @@ public sealed record InputRefusal(
     /// <summary>A value outside its bound.</summary>
     /// <param name="jsonPointer">JSON Pointer to the input.</param>
     internal static InputRefusal Broken(string jsonPointer, BoundAttribute bound, double value) =>
-        OutOfRange(jsonPointer, value, bound.Least, bound.Most, bound.Unit, char.ToLowerInvariant(bound.Reason[0]) + bound.Reason[1..]) with { MeasureInstead = bound is MeasuredAttribute { Id: { } id } ? [id] : null };
+        OutOfRange(jsonPointer, value, bound.Least, bound.Most, bound.Unit, Words.Small(bound.Reason)) with { MeasureInstead = bound is MeasuredAttribute { Id: { } id } ? [id] : null };
 }
 
 /// <summary>Either an answer or the reasons for a refusal, never both.</summary>

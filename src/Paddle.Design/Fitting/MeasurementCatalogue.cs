@@ -1,4 +1,4 @@
-using System.Text.Json.Serialization;
+using Paddle.Design.Units;
 
 namespace Paddle.Design.Fitting;
 
@@ -8,18 +8,12 @@ namespace Paddle.Design.Fitting;
 /// <param name="Unit">Its unit.</param>
 /// <param name="Steps">What to do, in order.</param>
 /// <param name="TypicalError">Typical error, one standard deviation, in the unit.</param>
-/// <param name="Lowest">Smallest value accepted, in the unit.</param>
-/// <param name="Highest">Largest value accepted, in the unit.</param>
+/// <param name="Range">Values accepted, in the unit.</param>
 /// <param name="RangeReason">Why values outside are refused.</param>
 /// <param name="UsedFor">What the measurement decides.</param>
 /// <param name="Source">Source of the method and of its error.</param>
 internal sealed record Measurement(
-    string Id, string Name, string Unit, IReadOnlyList<string> Steps, double TypicalError, [property: JsonIgnore] double Lowest, [property: JsonIgnore] double Highest,
-    string RangeReason, string UsedFor, string Source)
-{
-    /// <summary>Values accepted, in the unit.</summary>
-    public ValueRange Range { get; init; } = new(Lowest, Highest);
-}
+    string Id, string Name, string Unit, IReadOnlyList<string> Steps, double TypicalError, ValueRange Range, string RangeReason, string UsedFor, string Source);
 
 /// <summary>Every body and boat measurement the fitting takes, with how to take it, its typical error and the range accepted.</summary>
 internal static class MeasurementCatalogue
@@ -35,7 +29,7 @@ internal static class MeasurementCatalogue
             "Have the middle of each fist marked on the bar (under the middle knuckle) and measure between the marks.",
             "Put the bar down and repeat twice; take the middle of the three readings. One degree of elbow shifts it by about 12 mm.",
         ],
-        HandSpacingMethods.BarErrorMm, 400, 1100, "the service designs paddles for hand spacings in this range", "hand spacing; measured beats every estimate",
+        HandSpacingMethods.BarErrorMm, new(400, 1100), "the service designs paddles for hand spacings in this range", "hand spacing; measured beats every estimate",
         ErrorAssumed);
 
     public static readonly Measurement Stature = new(
@@ -44,7 +38,7 @@ internal static class MeasurementCatalogue
             "Stand without shoes with heels, seat and shoulders against a wall, looking level.",
             "Lay a book flat against the wall down on the crown, mark its underside, and measure from the floor.",
         ],
-        HandSpacingMethods.HomeStatureErrorMm, 900, 2200,
+        HandSpacingMethods.HomeStatureErrorMm, new(900, 2200),
         "the survey behind the estimates holds adults of 1409 to 1993 mm; a child's estimate carries their proportions on, and so far is as far as that goes",
         "estimates hand spacing and hand size where they were not measured, and checks them where they were", ErrorAssumed);
 
@@ -54,7 +48,7 @@ internal static class MeasurementCatalogue
             "Sit upright on a flat hard stool against a wall, looking level.",
             "Mark the crown on the wall with a book and measure down to the seat.",
         ],
-        10, 450, 1200, "nobody of the statures accepted sits outside it", "eye and shoulder height above the seat; rules for seated paddlers", ErrorAssumed);
+        10, new(450, 1200), "nobody of the statures accepted sits outside it", "eye and shoulder height above the seat; rules for seated paddlers", ErrorAssumed);
 
     public static readonly Measurement ShoulderBreadth = new(
         "shoulderBreadthMm", "Shoulder breadth", "mm",
@@ -62,7 +56,7 @@ internal static class MeasurementCatalogue
             "Feel for the bony point at the outer top of each shoulder.",
             "Have a helper measure straight between the two points, across the back, arms hanging.",
         ],
-        10, 180, 550, "nobody of the statures accepted comes near the ends of it",
+        10, new(180, 550), "nobody of the statures accepted comes near the ends of it",
         "a check of the other measurements only: adding two upper arms to it overstates hand spacing by about a fifth", ErrorAssumed);
 
     public static readonly Measurement ArmSpan = new(
@@ -71,23 +65,23 @@ internal static class MeasurementCatalogue
             "Stand with the back to a wall, arms stretched out level, palms forward.",
             "Have a helper mark both middle finger tips on the wall and measure between the marks.",
         ],
-        HandSpacingMethods.HomeSpanErrorMm, 850, 2350, "it is the range of spans that go with the statures accepted",
+        HandSpacingMethods.HomeSpanErrorMm, new(850, 2350), "it is the range of spans that go with the statures accepted",
         "the best estimate of hand spacing without a bar test", ErrorAssumed);
 
     public static readonly Measurement HandLength = new(
         "handLengthMm", "Hand length", "mm",
         ["Lay the hand flat, palm up.", "Measure from the wrist crease nearest the palm to the tip of the middle finger."],
-        3, 90, 260, "it runs from a small child's hand to far beyond the survey's (165 to 210 mm for nine adults in ten)", "shaft section and grip length", ErrorAssumed);
+        3, new(90, 260), "it runs from a small child's hand to far beyond the survey's (165 to 210 mm for nine adults in ten)", "shaft section and grip length", ErrorAssumed);
 
     public static readonly Measurement HandBreadth = new(
         "handBreadthMm", "Hand breadth", "mm",
         ["Lay the hand flat, fingers together.", "Measure across the four knuckles, thumb left out."],
-        2, 40, 120, "it runs from a small child's hand to far beyond the survey's (72 to 96 mm for nine adults in ten)", "grip width", ErrorAssumed);
+        2, new(40, 120), "it runs from a small child's hand to far beyond the survey's (72 to 96 mm for nine adults in ten)", "grip width", ErrorAssumed);
 
     public static readonly Measurement BodyMass = new(
         "bodyMassKg", "Body mass", "kg",
         ["Weigh yourself in light clothes."],
-        1, 10, 250, "loads and blade area are scaled from an adult's, down to a small child's", "blade, shaft and the loads the paddle is checked for", ErrorAssumed);
+        1, new(10, 250), "loads and blade area are scaled from an adult's, down to a small child's", "blade, shaft and the loads the paddle is checked for", ErrorAssumed);
 
     /// <summary>Seat height above the water.</summary>
     public static readonly Measurement SeatHeight = new(
@@ -96,12 +90,12 @@ internal static class MeasurementCatalogue
             "With the boat afloat and loaded as usual, sit down and have a helper measure from the water straight up to the top of the pressed cushion, along the outside of the hull.",
             "On land: seat above the inside of the hull, less the draught at the seat (75 to 125 mm is usual), plus the pressed cushion.",
         ],
-        15, 0, 500, "a seat is above the water and below the shoulder of a canoe", "the shaft left clear below the lower hand, the rules for seated paddlers and the height of the grip hand", ErrorAssumed);
+        15, new(0, 500), "a seat is above the water and below the shoulder of a canoe", "the shaft left clear below the lower hand, the rules for seated paddlers and the height of the grip hand", ErrorAssumed);
 
     public static readonly Measurement WaterDepth = new(
         "depthMm", "Water depth", "mm",
         ["Stand a marked pole on the bottom at the shallowest place you paddle often, and read the water line."],
-        30, 100, 12_000_000, "a canoe hardly floats in less, and no water is deeper", "whether the blade's length can be immersed", ErrorAssumed);
+        30, new(100, 12_000_000), "a canoe hardly floats in less, and no water is deeper", "whether the blade's length can be immersed", ErrorAssumed);
 
     /// <summary>All of them, in the order a person would take them.</summary>
     public static IReadOnlyList<Measurement> All { get; } =
@@ -114,7 +108,7 @@ internal static class MeasurementCatalogue
     public static string NameInSentence(string id)
     {
         var name = All.FirstOrDefault(m => m.Id == id)?.Name ?? throw new ArgumentException($"No measurement is called {id}.", nameof(id));
-        return char.ToLowerInvariant(name[0]) + name[1..];
+        return Words.Small(name);
     }
 }
 
@@ -128,7 +122,7 @@ internal sealed class MeasuredAttribute : BoundAttribute
     }
 
     private MeasuredAttribute(Measurement measurement)
-        : base(measurement.Lowest, measurement.Highest, measurement.Unit, char.ToUpperInvariant(measurement.RangeReason[0]) + measurement.RangeReason[1..]) => (Id, Source) = (measurement.Id, null);
+        : base(measurement.Range.Min, measurement.Range.Max, measurement.Unit, Words.Capital(measurement.RangeReason)) => (Id, Source) = (measurement.Id, null);
 
     /// <summary>Name of the measurement.</summary>
     public string Id { get; }

@@ -4,21 +4,20 @@ using Paddle.Design.Units;
 namespace Paddle.Design.Fitting;
 
 /// <summary>A group of customers known by mean and spread.</summary>
-/// <param name="Place">JSON Pointer to it in the request, or to its share where the survey gives the rest.</param>
 /// <param name="Share">Share of the customers; shares are taken in proportion.</param>
 /// <param name="Quantity">What mean and deviation measure.</param>
-internal sealed record CustomerGroup(string Place, double Share, double MeanMm, double StandardDeviationMm, CustomerQuantity Quantity = CustomerQuantity.HandSpacing)
+internal sealed record CustomerGroup(double Share, double MeanMm, double StandardDeviationMm, CustomerQuantity Quantity = CustomerQuantity.HandSpacing)
 {
     /// <summary>Every group of a request: the survey's men and women by hand spacing (ANSUR II), then its own.</summary>
     public static IEnumerable<CustomerGroup> Of(SizeRunRequest request)
     {
-        if (request.Population?.Men is { } men) yield return Surveyed("men", men, Survey.HandSpacing.Men);
-        if (request.Population?.Women is { } women) yield return Surveyed("women", women, Survey.HandSpacing.Women);
-        foreach (var (group, k) in (request.Groups ?? []).Select((group, k) => (group, k)))
-            yield return new(FormattableString.Invariant($"/groups/{k}"), group.Share, group.MeanMm, group.StandardDeviationMm, group.Quantity ?? CustomerQuantity.HandSpacing);
+        if (request.Population?.Men is { } men) yield return Surveyed(men, Survey.HandSpacing.Men);
+        if (request.Population?.Women is { } women) yield return Surveyed(women, Survey.HandSpacing.Women);
+        foreach (var group in request.Groups ?? [])
+            yield return new(group.Share, group.MeanMm, group.StandardDeviationMm, group.Quantity ?? CustomerQuantity.HandSpacing);
     }
 
-    private static CustomerGroup Surveyed(string who, double share, SurveyFigure figure) => new("/population/" + who, share, figure.Mean, figure.StandardDeviation);
+    private static CustomerGroup Surveyed(double share, SurveyFigure figure) => new(share, figure.Mean, figure.StandardDeviation);
 }
 
 /// <summary>One size of the run.</summary>

@@ -89,7 +89,7 @@ internal sealed record BoardFit(
             };
             var whole = asked with { Wood = wood };
             var (request, isOwnTable) = (whole.Complete().Request, asked.Blade?.Offsets is not null);
-            var units = asked.Complete().Specification.Units;
+            var units = DrawingRequest.Read(request.Drawing?.Units);
             var (length, width) = (request.Blade!.LengthMm!.Value, request.Blade.WidthMm!.Value);
             var trim = isGluedUp ? 2 * GlueUp.EndTrimMm + 1 - (asked.Construction!.TipPiece?.LengthMm ?? 0) : 0;
             var excess = isShafts ? Math.Max(0, request.OverallLengthMm!.Value + trim - board.LengthMm) : 0;

@@ -44,7 +44,7 @@ internal static class KeyFigures
             new("Balance, finished", FromHand(report, report.Finished.CentreOfMassMm, units)),
             new("Weight, bare wood", DrawnAmount.Mass(report.Mass.TotalG, units)),
             new("Balance, bare wood", FromHand(report, report.Mass.CentreOfMassMm, units)),
-            new("Finish", Capital(report.Specification.Finish.InWords())),
+            new("Finish", Words.Capital(report.Specification.Finish.InWords())),
             new("Least safety factor, of asked", $"{N(governing.SafetyFactor, "0.00")} of {N(governing.Case.LeastFactor, "0.00")}, {governing.Case.Name}"),
             new("Bench flex", L(report.Flex.BenchFlexMm)),
             new("Blade area", DrawnAmount.Area(report.Stroke.BladeAreaCm2, units)),
@@ -61,7 +61,6 @@ internal static class KeyFigures
         return off == DrawnLength.Rough(0, units) ? "at the lower hand" : $"{off} towards the {(offMm > 0 ? "blade" : "grip")}";
     }
 
-    private static string Capital(string words) => $"{char.ToUpperInvariant(words[0])}{words[1..]}";
 
     /// <summary>Small print: scale, units, origin.</summary>
     public static string Origin(DrawingContext context)

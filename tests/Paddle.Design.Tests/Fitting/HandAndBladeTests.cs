@@ -275,7 +275,7 @@ public class HandAndBladeTests
         Assert.All(MeasurementCatalogue.All, m =>
         {
             Assert.NotEmpty(m.Steps);
-            Assert.True(m.TypicalError > 0 && m.Lowest < m.Highest && m.Source.Length > 0);
+            Assert.True(m.TypicalError > 0 && m.Range.Min < m.Range.Max && m.Source.Length > 0);
         });
     }
 }

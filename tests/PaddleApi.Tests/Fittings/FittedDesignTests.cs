@@ -66,7 +66,7 @@ public sealed class FittedDesignTests(ApiFixture api)
         bool Or(double share) => random.NextDouble() < share;
         double? Maybe(double share, double low, double high) => Or(share) ? Math.Round(Between(low, high), 1) : null;
         double? About(double share, Measurement what, double value, double scatter) =>
-            Maybe(share, value - scatter, value + scatter) is { } taken ? Math.Clamp(taken, what.Lowest, what.Highest) : null;
+            Maybe(share, value - scatter, value + scatter) is { } taken ? Math.Clamp(taken, what.Range.Min, what.Range.Max) : null;
         T? Any<T>() where T : struct, Enum => Or(0.7) ? Enum.GetValues<T>()[random.Next(Enum.GetValues<T>().Length)] : null;
 
         var stature = Between(1000, 2150);

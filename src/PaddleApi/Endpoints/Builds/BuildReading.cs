@@ -84,11 +84,12 @@ internal static class BuildReading
                     "A reading must lie on this paddle.", FaultValue.Show(request.Readings[i].XMm), 0, overall, "mm", Code: NotOnPaddle)));
         }
 
-        if (report.Laminate is not null && Names.Find<BuildStage>(request.Stage!) < BuildSheet.FirstWeighedOfStrips)
+        var weighed = BuildStages.Weighed(report.Laminate is not null);
+        if (!weighed.Contains(Names.Find<BuildStage>(request.Stage!)!.Value))
         {
             faults.Add(("/stage", new(
                 "Strips are thinner than the board that this stage reckons with: a glued-up paddle is weighed from the eight-sided shaft on.", request.Stage,
-                Allowed: [.. Enum.GetValues<BuildStage>().Where(stage => stage >= BuildSheet.FirstWeighedOfStrips).Select(Names.Of)], Code: RefusalCodes.NotAccepted)));
+                Allowed: [.. weighed.Select(Names.Of)], Code: RefusalCodes.NotAccepted)));
         }
 
         if (BuildChoicesValidator.BoardFault(request.Build?.BoardThicknessMm, report) is { } fault)
