@@ -71,14 +71,14 @@ internal sealed class DesignProblem
 
     /// <param name="strengthReserve">Factor on every safety factor, to make up for what the coarse grid does not see.</param>
     /// <param name="around">Sizes (mm) around which outline, moments and finish are taken; null for typical ones.</param>
-    /// <param name="leastSpineMm">Least thickness of the spine at mid-blade, mm, where it is more than the usual least.</param>
-    internal static DesignProblem State(PaddleSpecification asked, double strengthReserve = 1, PaddleSizes? around = null, double leastSpineMm = 0)
+    /// <param name="leastSpine">Least thickness of the spine, where it is more than the usual least.</param>
+    internal static DesignProblem State(PaddleSpecification asked, double strengthReserve = 1, PaddleSizes? around = null, LeastSpine leastSpine = default)
     {
         var sizes = around ?? TypicalSizes(asked);
         var solid = PaddleSolid.Shape(asked.Form, sizes, asked.Form.Outline(sizes), asked.Form.CoarseGrid());
         var nodes = Nodes(asked, solid, strengthReserve * (1 + StationMargin));
         var problem = new DesignProblem(asked, nodes, FinishLoad.On(solid, asked.Finish));
-        problem.SetLimits(asked, leastSpineMm);
+        problem.SetLimits(asked, leastSpine);
         problem.LoosenUnreachableRows();
         return problem;
     }
@@ -434,7 +434,7 @@ internal sealed class DesignProblem
         }
     }
 
-    private void SetLimits(PaddleSpecification asked, double leastSpineMm)
+    private void SetLimits(PaddleSpecification asked, LeastSpine leastSpine)
     {
         var fixedSizes = asked.Fixed;
         var usual = SizeLimits.For(
@@ -445,8 +445,9 @@ internal sealed class DesignProblem
             if (fixedSizes[k] is { } size) (Low[k], High[k]) = (size, size);
         }
 
-        if (fixedSizes[PaddleSizes.Middle] is null) Low[PaddleSizes.Middle] = Math.Clamp(leastSpineMm, Low[PaddleSizes.Middle], High[PaddleSizes.Middle]);
-        if (fixedSizes[PaddleSizes.Grip] is null) Low[PaddleSizes.Grip] = Math.Clamp(SizeLimits.LeastGripCoreMm + asked.Form.Grip.HollowedFaces * asked.Form.Grip.HollowDepthMm, Low[PaddleSizes.Grip], High[PaddleSizes.Grip]);
+        RaiseLow(fixedSizes, PaddleSizes.Middle, leastSpine.MiddleMm);
+        RaiseLow(fixedSizes, PaddleSizes.Tip, leastSpine.TipMm);
+        RaiseLow(fixedSizes, PaddleSizes.Grip, SizeLimits.LeastGripCoreMm + asked.Form.Grip.HollowedFaces * asked.Form.Grip.HollowDepthMm);
 
         // A pinned size bounds those that must be smaller from above and those that must be larger from below: down the blade, and from
         // the lower hand to the grip.
@@ -454,6 +455,11 @@ internal sealed class DesignProblem
         BoundByPins(fixedSizes, [0, 2]);
         BoundByPins(fixedSizes, [1, 3]);
         for (var k = 0; k < N; k++) Start[k] = Math.Clamp(Typical[k], Low[k], High[k]);
+    }
+
+    private void RaiseLow(double?[] fixedSizes, int size, double leastMm)
+    {
+        if (fixedSizes[size] is null) Low[size] = Math.Clamp(leastMm, Low[size], High[size]);
     }
 
     private void BoundByPins(double?[] fixedSizes, ReadOnlySpan<int> falling)

@@ -23,13 +23,13 @@ internal sealed record SizeChoice(
         Span<double> v = stackalloc double[DesignProblem.N];
         if (AllPinned(asked.Pinned.ToVector(), v)) return At(asked, PaddleSizes.FromVector(v), grid);
 
-        double reserve = 1, leastSpineMm = 0;
+        var (reserve, leastSpine) = (1.0, default(LeastSpine));
         var tightened = asked;
         PaddleSizes? around = null;
         SizeChoice? best = null;
         for (var pass = 1; ; pass++)
         {
-            var problem = DesignProblem.State(tightened, reserve, around, leastSpineMm);
+            var problem = DesignProblem.State(tightened, reserve, around, leastSpine);
             if (around is null) problem.Start.CopyTo(v);
             for (var k = 0; k < v.Length; k++) v[k] = Math.Clamp(v[k], problem.Low[k], problem.High[k]);
             SizeSolver.SolveLettingGo(problem, v, cancellation);
@@ -40,14 +40,14 @@ internal sealed record SizeChoice(
             // What is hopeless is let go; the rest is held with what the coarse grid may not see in hand.
             var hopeless = problem.HasLetGo(LimitGroup.Strength);
             var strong = hopeless ? reserve > 1 : margin >= 1;
-            var thicker = ThickerSpine(problem, choice, leastSpineMm);
+            var thicker = leastSpine.ThickerFor(choice, problem);
             var tighter = Tighten(tightened, asked, choice, problem);
             best = Better(best, choice, asked);
             var settled = asked.Form.Strips?.IsEven != false || IsNear(around, choice.Sizes);
-            if ((strong && thicker == leastSpineMm && tighter == tightened && settled) || pass == Passes) return best;
+            if ((strong && thicker == leastSpine && tighter == tightened && settled) || pass == Passes) return best;
             // Where rounding ends at the very same sizes, a longer stride.
             if (!strong) reserve *= hopeless ? HopelessReserve : Math.Pow(1.002 / margin, choice.Sizes == around ? pass * pass : 1);
-            leastSpineMm = thicker;
+            leastSpine = thicker;
             tightened = tighter;
             around = choice.Sizes;
         }
@@ -72,14 +72,6 @@ internal sealed record SizeChoice(
         var stronger = Strength(choice).CompareTo(Strength(best));
         if (stronger != 0) return stronger > 0 ? choice : best;
         return Off(choice) <= Off(best) ? choice : best;
-    }
-
-    // Across the grain the stress goes as one over the spine's thickness squared. It seldom governs, so the solver is not burdened with it:
-    // where the chosen blade falls short, the middle is asked to be thicker by as much, within what makers carve.
-    private static double ThickerSpine(DesignProblem problem, SizeChoice choice, double leastSpineMm)
-    {
-        var margin = choice.Strength.Cases.Where(result => !result.Case.BendsAlongTheGrain).Min(result => result.Margin);
-        return margin >= 1 ? leastSpineMm : Math.Min(problem.High[PaddleSizes.Middle], 1.005 * choice.Sizes.MiddleThicknessMm / Math.Sqrt(margin));
     }
 
     // Aims drawn in by as much as the rounded solid on the fine grid oversteps them; unchanged where it does not.
@@ -126,4 +118,31 @@ internal sealed record SizeChoice(
 
         return true;
     }
+}
+
+/// <summary>Least thickness of the spine that strength across the grain asks for, mm; 0 where it asks for none.</summary>
+internal readonly record struct LeastSpine(double MiddleMm, double TipMm)
+{
+    private const double Hair = 0.005;
+
+    /// <summary>The spine thicker where a chosen blade falls short across the grain, within what makers carve. It seldom does, so the solver
+    /// is not burdened with it. Theory B10.</summary>
+    internal LeastSpine ThickerFor(SizeChoice choice, DesignProblem problem)
+    {
+        var weakest = choice.Strength.Cases.Where(result => !result.Case.BendsAlongTheGrain).MinBy(result => result.Margin)!;
+        if (weakest.Margin >= 1) return this;
+        var (sizes, places) = (choice.Sizes, choice.Stations.Form.Places);
+        var t = (weakest.AtMm - places.ThroatMm) / places.BladeMm;
+        var more = (1 + Hair) / Math.Sqrt(weakest.Margin) - 1;
+        // Down from the middle of the blade, middle and tip share what is wanted as they share the thickness: the least change that gives it.
+        var ofTip = Math.Clamp((t - SpineProfile.Middle) / (SpineProfile.Tip - SpineProfile.Middle), 0, 1);
+        var ofMiddle = 1 - ofTip;
+        var each = more * (ofMiddle * sizes.MiddleThicknessMm + ofTip * sizes.TipThicknessMm) / (ofMiddle * ofMiddle + ofTip * ofTip);
+        return new(
+            Raised(MiddleMm, sizes.MiddleThicknessMm, each * ofMiddle, problem.High[PaddleSizes.Middle]),
+            Raised(TipMm, sizes.TipThicknessMm, each * ofTip, problem.High[PaddleSizes.Tip]));
+    }
+
+    private static double Raised(double leastMm, double sizeMm, double byMm, double mostMm) =>
+        byMm > 0 ? Math.Max(leastMm, Math.Min(mostMm, sizeMm + byMm)) : leastMm;
 }

@@ -157,10 +157,15 @@ internal static class BladeChoice
         return new ChosenBlade(family, length, width, bendDegrees, area);
     }
 
+    /// <summary>A blade's length over the family's usual one: (S/S₀)ⁿ μ^(1/6).</summary>
+    /// <param name="spacingShare">S/S₀, hand spacing over that of the usual blade.</param>
+    /// <param name="dragShare">μ, drag of the paddler's part of a boat over the usual one's.</param>
+    internal static double LengthShare(double spacingShare, double dragShare) =>
+        Math.Pow(dragShare, DragPower) * Math.Pow(spacingShare, spacingShare < 1 ? SmallSpacingPower : LargeSpacingPower); // theory F21
+
     private static double LengthForBodyMm(BladeSizes family, double spacingMm, double bodyMassKg)
     {
-        var body = family.LengthMm * Math.Pow(EffortArea.DragShare(bodyMassKg), DragPower)
-            * Math.Pow(spacingMm / ReferenceSpacingMm, spacingMm < ReferenceSpacingMm ? SmallSpacingPower : LargeSpacingPower);
+        var body = family.LengthMm * LengthShare(spacingMm / ReferenceSpacingMm, EffortArea.DragShare(bodyMassKg));
         var usual = UsualLengthMm(family, spacingMm);
         return Math.Clamp(body, usual.Min, usual.Max);
     }

@@ -43,9 +43,9 @@ internal sealed record PaddleLengths(double HandSpacingMm, double FreeboardMm, d
 
     /// <summary>Completes the lengths, or says which clash.</summary>
     /// <param name="asked">The lengths given, each within its own limits; at least hand spacing or overall length.</param>
-    /// <param name="usualBladeMm">Blade length when none is given and none follows, mm: the family's.</param>
+    /// <param name="usualBladeMm">Blade length (mm) for a hand spacing (mm) when none is given and none follows.</param>
     /// <exception cref="ArgumentException">Neither hand spacing nor overall length is given.</exception>
-    public static LengthsResult Resolve(LengthsAsked asked, double usualBladeMm, GripPattern pattern, double gripLengthMm)
+    public static LengthsResult Resolve(LengthsAsked asked, Func<double, double> usualBladeMm, GripPattern pattern, double gripLengthMm)
     {
         var hand = pattern.HandMm;
         return asked switch
@@ -53,16 +53,26 @@ internal sealed record PaddleLengths(double HandSpacingMm, double FreeboardMm, d
             { HandSpacingMm: null, OverallMm: null } =>
                 throw new ArgumentException("Hand spacing or overall length must be given.", nameof(asked)),
             { HandSpacingMm: { } spacing, OverallMm: null } => OverallFollows(
-                hand, spacing, asked.FreeboardMm ?? DefaultFreeboardMm, asked.BladeLengthMm ?? usualBladeMm, gripLengthMm),
+                hand, spacing, asked.FreeboardMm ?? DefaultFreeboardMm, asked.BladeLengthMm ?? usualBladeMm(spacing), gripLengthMm),
             { HandSpacingMm: null, OverallMm: { } overall } => SpacingFollows(
-                hand, asked.FreeboardMm ?? DefaultFreeboardMm, overall, asked.BladeLengthMm ?? usualBladeMm, gripLengthMm),
+                hand, asked.FreeboardMm ?? DefaultFreeboardMm, overall,
+                asked.BladeLengthMm ?? BladeOf(overall - hand - (asked.FreeboardMm ?? DefaultFreeboardMm), usualBladeMm), gripLengthMm),
             { HandSpacingMm: { } spacing, FreeboardMm: null, OverallMm: { } overall } => FreeboardFollows(
-                hand, spacing, overall, asked.BladeLengthMm ?? usualBladeMm, asked.BladeLengthMm is null, gripLengthMm),
+                hand, spacing, overall, asked.BladeLengthMm ?? usualBladeMm(spacing), asked.BladeLengthMm is null, gripLengthMm),
             { HandSpacingMm: { } spacing, FreeboardMm: { } freeboard, OverallMm: { } overall, BladeLengthMm: null } =>
                 BladeFollows(hand, spacing, freeboard, overall, gripLengthMm),
             { HandSpacingMm: { } spacing, FreeboardMm: { } freeboard, OverallMm: { } overall, BladeLengthMm: { } blade } =>
                 HandFollows(hand, spacing, freeboard, overall, blade, gripLengthMm),
         };
+    }
+
+    // The usual blade of the hand spacing that it leaves. It grows by little more than half a millimetre for each of the spacing.
+    private static double BladeOf(double spacingAndBladeMm, Func<double, double> usualBladeMm)
+    {
+        const int Rounds = 30;
+        var blade = usualBladeMm(spacingAndBladeMm);
+        for (var round = 0; round < Rounds; round++) blade = usualBladeMm(spacingAndBladeMm - blade);
+        return blade;
     }
 
     private static LengthsResult OverallFollows(double hand, double spacing, double freeboard, double blade, double grip)

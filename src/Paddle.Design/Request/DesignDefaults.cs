@@ -32,7 +32,7 @@ internal static class DesignDefaults
             new(
                 request.HandSpacingMm, request.FreeboardMm, request.OverallLengthMm,
                 request.Blade?.Offsets?[^1].XMm ?? request.Blade?.LengthMm),
-            Family(request)?.DefaultLengthMm ?? 0,
+            spacing => Family(request) is { } family ? UsualPaddler.Blade(family, spacing).LengthMm : 0,
             pattern,
             request.Grip?.LengthMm ?? pattern.LengthMm);
     }
@@ -44,14 +44,14 @@ internal static class DesignDefaults
         HandSpacingMm = lengths.HandSpacingMm,
         FreeboardMm = lengths.FreeboardMm,
         OverallLengthMm = lengths.OverallMm,
-        Blade = FillInBlade(request, lengths.BladeLengthMm),
+        Blade = FillInBlade(request, lengths),
         Shaft = FillInShaft(request),
         Grip = FillInGrip(request),
         Wood = FillInWood(request.Wood!),
         Finish = FillInFinish(request.Finish),
         Construction = FillInConstruction(request),
         Aims = FillInAims(request.Aims, Duty(request.Loads)),
-        Loads = FillInLoads(request.Loads),
+        Loads = FillInLoads(request.Loads, lengths.HandSpacingMm),
         SolvedBefore = request.SolvedBefore,
         Drawing = new() { Units = request.Drawing?.Units ?? Names.Of(DrawingUnits.Metric) },
     };
@@ -87,18 +87,25 @@ internal static class DesignDefaults
     internal static double? ShaftWidthOfOffsets(BladeRequest? blade) =>
         blade?.Offsets is [{ XMm: 0, HalfBreadthMm: { } half }, ..] ? 2 * half : null;
 
-    private static BladeRequest FillInBlade(DesignRequest request, double lengthMm)
+    private static BladeRequest FillInBlade(DesignRequest request, PaddleLengths lengths)
     {
         var blade = request.Blade ?? new();
         var family = Family(request);
         return blade with
         {
             Family = family?.Id,
-            LengthMm = lengthMm,
-            WidthMm = family is null ? 2 * blade.Offsets!.Max(offset => offset.HalfBreadthMm) : blade.WidthMm ?? family.DefaultWidthMm,
+            LengthMm = lengths.BladeLengthMm,
+            WidthMm = GreatestBladeMm(request, lengths.HandSpacingMm),
             WidestAt = blade.WidestAt ?? family?.DefaultWidestAt,
             Fullness = blade.Fullness ?? family?.DefaultFullness,
         };
+    }
+
+    /// <summary>Full width of a request's blade, mm; null when no family has its id, or the hand spacing that it follows from is not known.</summary>
+    internal static double? GreatestBladeMm(DesignRequest request, double? handSpacingMm)
+    {
+        if (request.Blade?.Offsets is { } offsets) return 2 * offsets.Max(offset => offset.HalfBreadthMm);
+        return request.Blade?.WidthMm ?? (Family(request) is { } family && handSpacingMm is { } spacing ? UsualPaddler.Blade(family, spacing).WidthMm : null);
     }
 
     private static ShaftRequest FillInShaft(DesignRequest request)
@@ -169,10 +176,10 @@ internal static class DesignDefaults
     private static Duty Duty(LoadsRequest? loads) => Names.Find<Duty>(loads?.Duty ?? "") ?? default;
 
     // The forces follow in FillInForces: what water gives in a brace depends on the blade.
-    private static LoadsRequest FillInLoads(LoadsRequest? given) => (given ?? new()) with
+    private static LoadsRequest FillInLoads(LoadsRequest? given, double handSpacingMm) => (given ?? new()) with
     {
         Duty = Names.Of(Duty(given)),
-        BodyMassKg = given?.BodyMassKg ?? Loads.UnknownBodyMassKg,
+        BodyMassKg = given?.BodyMassKg ?? UsualPaddler.BodyMassKg(handSpacingMm),
     };
 
     /// <param name="bladeAreaMm2">Area of its blade's face, mm².</param>

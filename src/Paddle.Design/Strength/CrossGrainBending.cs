@@ -30,10 +30,6 @@ internal static class CrossGrainBending
     /// <summary>Where the looking begins, fraction of the blade: above it the section is still more shaft than plate.</summary>
     internal const double From = 0.20;
 
-    // Neighbours taken for the differences along the blade: a quarter of the width away, for stress spreads no faster; never so near
-    // that the printed places' spacing shows.
-    private const double ReachOfHalfWidth = 0.5, LeastReachMm = 8;
-
     /// <summary>The largest stress across the grain and where it is.</summary>
     /// <param name="solid">The solid at close places.</param>
     /// <param name="momentsNmm">Bending moment at each of its places, N·mm.</param>
@@ -61,29 +57,63 @@ internal static class CrossGrainBending
         PaddleSolid solid, ReadOnlySpan<double> momentsNmm, BladePressure pressure, double forceN, double pivotMm,
         Span<double> stressesMPa)
     {
-        Span<double> spread = stackalloc double[solid.Count];
+        Span<double> spread = stackalloc double[solid.Count], across = stackalloc double[solid.Count], cubes = stackalloc double[solid.Count];
         for (var i = 0; i < spread.Length; i++) spread[i] = solid.Section(i).BendingSpreadMm;
-        var places = solid.Form.Places;
-        var from = places.ThroatMm + From * places.BladeMm;
-        stressesMPa.Clear();
-        for (var i = solid.Grid.FirstBladePlace; i < solid.Count; i++)
+        var from = FirstPlace(solid);
+        for (var i = from; i < solid.Count; i++)
         {
             double x = solid.X[i], w = solid.HalfWidth[i], c = solid.HalfThickness[i];
-            if (x < from || w <= 0 || c <= 0) continue;
-            var strip = 2 * w * pressure.StrokePressureMPa(x, forceN, pivotMm);
-            var across = AcrossNmmPerMm(solid.X, momentsNmm, spread, i, w, strip);
+            across[i] = AcrossNmmPerMm(solid.X, momentsNmm, spread, i, w, 2 * w * pressure.StrokePressureMPa(x, forceN, pivotMm));
+            cubes[i] = c * c * c;
+        }
+
+        stressesMPa.Clear();
+        for (var i = from; i < solid.Count; i++)
+        {
+            double x = solid.X[i], w = solid.HalfWidth[i], c = solid.HalfThickness[i];
+            if (w <= 0 || c <= 0) continue;
+            double above = Math.Max(x - ReachMm(w), solid.X[from]), below = Math.Min(x + ReachMm(w), solid.X[^1]);
+            var curl = Sum(solid.X, across, above, below) / Sum(solid.X, cubes, above, below);
             // A piece across the tip bends with its own grain: what curls it is the stress of its own section.
             var stiff = solid.Form.StripsAt(x) is { IsAcross: true } ? solid.Section(i).FlatSecondMomentMm4 : solid.FlatSecondMoment[i];
             var along = momentsNmm[i] * c / stiff;
-            stressesMPa[i] = Math.Max(0, 1.5 * across / (c * c)) + CurlShare * along; // theory L19
+            stressesMPa[i] = Math.Max(0, 1.5 * c * curl) + CurlShare * along; // theory L19
         }
     }
+
+    private static int FirstPlace(PaddleSolid solid)
+    {
+        var (first, places) = (solid.Grid.FirstBladePlace, solid.Form.Places);
+        while (solid.X[first] < places.ThroatMm + From * places.BladeMm) first++;
+        return first;
+    }
+
+    // Sum over a stretch of the blade of values at the places, straight between them.
+    private static double Sum(ReadOnlySpan<double> x, ReadOnlySpan<double> values, double from, double to)
+    {
+        var next = x.BinarySearch(from);
+        next = next >= 0 ? next + 1 : ~next;
+        double sum = 0, at = from, value = Between(values, x, next, from);
+        for (; next < x.Length && x[next] < to; next++)
+        {
+            sum += (x[next] - at) * (value + values[next]) / 2;
+            (at, value) = (x[next], values[next]);
+        }
+
+        return sum + (to - at) * (value + Between(values, x, next, to)) / 2;
+    }
+
+    private static double Between(ReadOnlySpan<double> values, ReadOnlySpan<double> x, int next, double at) =>
+        values[next - 1] + (values[next] - values[next - 1]) * (at - x[next - 1]) / (x[next] - x[next - 1]);
+
+    // A quarter of the width away, for stress spreads no faster; never so near that the printed places' spacing shows.
+    private static double ReachMm(double halfWidthMm) => Math.Max(halfWidthMm / 2, 8);
 
     // Moment across the spine per length of it, N·mm/mm, by one central difference.
     private static double AcrossNmmPerMm(
         ReadOnlySpan<double> x, ReadOnlySpan<double> moments, ReadOnlySpan<double> spread, int i, double w, double strip)
     {
-        var reach = Math.Max(ReachOfHalfWidth * w, LeastReachMm);
+        var reach = ReachMm(w);
         var (momentBefore, spreadBefore) = Between(x, moments, spread, x[i] - reach);
 
         // Beyond the tip there is neither moment nor blade.

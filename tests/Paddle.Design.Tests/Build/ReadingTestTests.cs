@@ -193,7 +193,7 @@ public class ReadingTestTests
     public void Readings_taken_again_are_believed_unless_beyond_belief()
     {
         var stage = BuildSheet.For(BuildSamples.Cherry).Stages[^1];
-        var reading = new BalanceReading(BuildStage.Finished, stage.MassG.Value, stage.BalanceMm.Value + 34);
+        var reading = new BalanceReading(BuildStage.Finished, stage.MassG.Value, stage.BalanceMm.Value + 31);
         var doubted = BalanceCorrection.Solve(BuildSamples.Cherry, reading);
         Assert.Equal(CorrectionStatus.MeasureAgain, doubted.Status);
         Assert.False(doubted.Doubt!.IsBeyondBelief);

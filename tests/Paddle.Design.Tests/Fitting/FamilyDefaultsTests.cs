@@ -22,7 +22,7 @@ public sealed class FamilyDefaultsTests
     public void Hands_thirty_five_inches_apart_make_a_paddle_of_the_trades_length(string id, double leastMm, double mostMm)
     {
         var pattern = GripPattern.Of(GripStyle.Pear);
-        var lengths = PaddleLengths.Resolve(new(HandsMm, null, null, null), BladeFamilies.Find(id)!.DefaultLengthMm, pattern, pattern.LengthMm);
+        var lengths = PaddleLengths.Resolve(new(HandsMm, null, null, null), _ => BladeFamilies.Find(id)!.DefaultLengthMm, pattern, pattern.LengthMm);
 
         Assert.InRange(lengths.Lengths!.OverallMm, leastMm, mostMm);
     }

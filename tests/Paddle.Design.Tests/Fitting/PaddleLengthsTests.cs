@@ -24,7 +24,7 @@ public sealed class PaddleLengthsTests
         double? spacing, double? freeboard, double? overall, double? blade,
         double spacingIs, double freeboardIs, double overallIs, double bladeIs, double handIs)
     {
-        var result = PaddleLengths.Resolve(new(spacing, freeboard, overall, blade), 670, Pear, 95);
+        var result = PaddleLengths.Resolve(new(spacing, freeboard, overall, blade), _ => 670, Pear, 95);
 
         var lengths = result.Lengths!;
         Assert.Empty(result.Conflicts);
@@ -36,7 +36,7 @@ public sealed class PaddleLengthsTests
 
     [Fact]
     public void A_bar_grip_is_held_nearer_the_end() =>
-        Assert.Equal(15, PaddleLengths.Resolve(new(880, 38, null, 650), 670, Bar, 62).Lengths!.Places.TopHandMm);
+        Assert.Equal(15, PaddleLengths.Resolve(new(880, 38, null, 650), _ => 670, Bar, 62).Lengths!.Places.TopHandMm);
 
     [Theory]
     [InlineData(1100.0, 150.0, null, 1000.0, 2270, 800, 2100, "handSpacingMm")]
@@ -50,7 +50,7 @@ public sealed class PaddleLengthsTests
     public void Lengths_that_clash_are_named_with_what_would_fit(
         double? spacing, double? freeboard, double? overall, double? blade, double follows, double min, double max, string fields)
     {
-        var result = PaddleLengths.Resolve(new(spacing, freeboard, overall, blade), 670, Pear, 95);
+        var result = PaddleLengths.Resolve(new(spacing, freeboard, overall, blade), _ => 670, Pear, 95);
 
         var conflict = Assert.Single(result.Conflicts);
         Assert.Null(result.Lengths);
@@ -62,7 +62,7 @@ public sealed class PaddleLengthsTests
     [Fact]
     public void The_reason_of_a_clash_gives_the_sum_and_the_length_that_would_fit()
     {
-        var conflict = PaddleLengths.Resolve(new(880, 38, 1570, 650), 670, Pear, 95).Conflicts.Single();
+        var conflict = PaddleLengths.Resolve(new(880, 38, 1570, 650), _ => 670, Pear, 95).Conflicts.Single();
 
         Assert.Contains("880 + freeboard 38 + blade 650 = 1568 mm leaves 2 mm", conflict.Reason, StringComparison.Ordinal);
         Assert.Contains("an overall length of 1588 mm", conflict.Reason, StringComparison.Ordinal);
@@ -71,11 +71,11 @@ public sealed class PaddleLengthsTests
     [Fact]
     public void The_overall_length_said_to_fit_does_fit()
     {
-        var reason = PaddleLengths.Resolve(new(880, null, 1500, 650), 670, Pear, 95).Conflicts.Single().Reason;
+        var reason = PaddleLengths.Resolve(new(880, null, 1500, 650), _ => 670, Pear, 95).Conflicts.Single().Reason;
         Assert.Contains("an overall length of 1550 to 1700 mm", reason, StringComparison.Ordinal);
 
-        Assert.Equal(0, PaddleLengths.Resolve(new(880, null, 1550, 650), 670, Pear, 95).Lengths!.FreeboardMm);
-        Assert.Equal(150, PaddleLengths.Resolve(new(880, null, 1700, 650), 670, Pear, 95).Lengths!.FreeboardMm);
+        Assert.Equal(0, PaddleLengths.Resolve(new(880, null, 1550, 650), _ => 670, Pear, 95).Lengths!.FreeboardMm);
+        Assert.Equal(150, PaddleLengths.Resolve(new(880, null, 1700, 650), _ => 670, Pear, 95).Lengths!.FreeboardMm);
     }
 
     [Fact]
@@ -87,17 +87,17 @@ public sealed class PaddleLengthsTests
 
     [Fact]
     public void Nothing_given_is_a_fault_of_the_caller() =>
-        Assert.Throws<ArgumentException>(() => PaddleLengths.Resolve(new(null, 38, null, 650), 670, Pear, 95));
+        Assert.Throws<ArgumentException>(() => PaddleLengths.Resolve(new(null, 38, null, 650), _ => 670, Pear, 95));
 
     [Property(MaxTest = 500)]
     public void Completed_lengths_given_back_lead_to_the_very_same_places(uint a, uint b, uint c)
     {
         // Tenths and hundredths of a millimetre are where binary sums lose their last digit.
         double spacing = 600 + a % 40000 / 100.0, freeboard = b % 1500 / 10.0, blade = 400 + c % 40000 / 100.0;
-        var first = PaddleLengths.Resolve(new(spacing, freeboard, null, blade), 670, Pear, 95).Lengths!;
+        var first = PaddleLengths.Resolve(new(spacing, freeboard, null, blade), _ => 670, Pear, 95).Lengths!;
 
         var again = PaddleLengths.Resolve(
-            new(first.HandSpacingMm, first.FreeboardMm, first.OverallMm, first.BladeLengthMm), 670, Pear, 95).Lengths!;
+            new(first.HandSpacingMm, first.FreeboardMm, first.OverallMm, first.BladeLengthMm), _ => 670, Pear, 95).Lengths!;
 
         Assert.Equal(first, again);
         Assert.Equal(20, first.Places.TopHandMm);

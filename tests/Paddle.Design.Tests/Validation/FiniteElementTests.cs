@@ -45,7 +45,7 @@ public class FiniteElementTests
     public void Stress_across_the_grain(string name)
     {
         var (theirs, ours) = Pair(name);
-        AssertRatio(0.85, 1.9, ours.AcrossMPa / theirs.AcrossMPa, "stress across the grain");
+        AssertRatio(0.95, 1.9, ours.AcrossMPa / theirs.AcrossMPa, "stress across the grain");
     }
 
     private static (FiniteElementCase Theirs, OwnFigures Ours) Pair(string name)

@@ -80,8 +80,11 @@ public sealed class TelemetryTests
         using var client = factory.CreateClient();
 
         await PostAsync(client, Requests.Least);
+        await spans.RequestsEndedAsync(1);
         using var drawing = await client.GetAsync($"{Address}/outline.svg?units=inch");
+        await spans.RequestsEndedAsync(2);
         using var layout = await client.PostAsync("/v1/board-layouts", new StringContent(Rack, Encoding.UTF8, "application/json"));
+        await spans.RequestsEndedAsync(3);
 
         Assert.Equal(
             ["paddle.read", "paddle.validate outcome=passed", "paddle.wait outcome=taken", "paddle.solve outcome=met", "paddle.work", "paddle.report", "request route=/v1/designs",
@@ -101,6 +104,12 @@ public sealed class TelemetryTests
         public ConcurrentQueue<string> Seen { get; } = new();
 
         public ConcurrentQueue<string> Whole { get; } = new();
+
+        // A request's own span ends after its answer has left.
+        public async Task RequestsEndedAsync(int count)
+        {
+            for (var wait = 0; wait < 500 && Seen.Count(span => span.StartsWith("request", StringComparison.Ordinal)) < count; wait++) await Task.Delay(20);
+        }
 
         public override ExportResult Export(in Batch<Activity> batch)
         {

@@ -14,7 +14,7 @@ public static class OpenApiSetup
     /// Version of the contract, not of the engine: the first number rises when something is taken away or narrowed, the second when something is
     /// added, the third when only words change (semver.org, 2.0.0).
     /// </summary>
-    public const string ContractVersion = "1.3.0";
+    public const string ContractVersion = "1.3.1";
 
     private const string Address = $"/openapi/{DocumentName}.json";
 

@@ -28,11 +28,15 @@ internal static class LengthAgreement
         }
     }
 
+    /// <summary>The lengths of a request; null while they are refused or do not add up.</summary>
+    internal static PaddleLengths? Of(DesignRequest request) => CanBeSummed(request) ? DesignDefaults.Lengths(request).Lengths : null;
+
     // A sum of lengths that are refused already would only repeat the refusal in other words.
     private static bool CanBeSummed(DesignRequest request)
     {
         var pattern = DesignDefaults.Pattern(request);
-        return Within(request.HandSpacingMm, PaddleLengths.HandSpacingLimitsMm)
+        return (request.HandSpacingMm ?? request.OverallLengthMm) is not null
+            && Within(request.HandSpacingMm, PaddleLengths.HandSpacingLimitsMm)
             && Within(request.FreeboardMm, PaddleLengths.FreeboardLimitsMm)
             && Within(request.OverallLengthMm, PaddleLengths.OverallLimitsMm)
             && Within(request.Blade?.LengthMm, PaddleLengths.BladeLengthLimitsMm)

@@ -137,9 +137,7 @@ internal static class StripAgreement
 
     private static double? GreatestWidthMm(DesignRequest request)
     {
-        var blade = request.Blade?.Offsets is { } offsets
-            ? 2 * offsets.Max(offset => offset.HalfBreadthMm)
-            : request.Blade?.WidthMm ?? DesignDefaults.Family(request)?.DefaultWidthMm;
+        var blade = DesignDefaults.GreatestBladeMm(request, LengthAgreement.Of(request)?.HandSpacingMm);
         var grip = request.Grip?.WidthMm ?? DesignDefaults.Pattern(request).WidthMm;
         return blade is { } wide ? Math.Max(wide, grip) : null;
     }
