@@ -75,9 +75,10 @@ public sealed record DesignOutcome(IReadOnlyList<UnmetAim> Unmet)
 
     private static UnmetAim Weak(CaseResult result, Pins pinned, bool byBoard, DrawingUnits units)
     {
+        var factor = Math.Floor(100 * result.SafetyFactor) / 100; // down: 1.499 is not the 1.50 that is asked
         var message = string.Create(
             CultureInfo.InvariantCulture,
-            $"Too weak in the {result.Case.Name} case: factor {result.SafetyFactor:0.00} where {result.Case.LeastFactor:0.00} is asked, {DrawnLength.Rough(result.AtMm, units)} from the top.");
+            $"Too weak in the {result.Case.Name} case: factor {factor:0.00} where {result.Case.LeastFactor:0.00} is asked, {DrawnLength.Rough(result.AtMm, units)} from the top.");
         var advice = (result.Case.BendsAlongTheGrain, pinned) switch
         {
             (false, _) => "A narrower blade, a thicker spine, or a wood stronger across the grain.",

@@ -37,20 +37,26 @@ internal sealed record SizeChoice(
 
             var choice = At(asked, PaddleSizes.FromVector(v), grid);
             var margin = choice.Strength.AlongTheGrainMargin;
-            // What is hopeless is let go; the rest is held with what the coarse grid may not see in hand.
+            // What is hopeless is let go, as long as more in hand helps; the rest is held with what the coarse grid may not see in hand.
             var hopeless = problem.HasLetGo(LimitGroup.Strength);
-            var strong = hopeless ? reserve > 1 : margin >= 1;
+            var strong = margin >= 1 || (hopeless && reserve > 1 && margin <= best!.Strength.AlongTheGrainMargin);
             var thicker = leastSpine.ThickerFor(choice, problem);
             var tighter = Tighten(tightened, asked, choice, problem);
             best = Better(best, choice, asked);
             var settled = asked.Form.Strips?.IsEven != false || IsNear(around, choice.Sizes);
             if ((strong && thicker == leastSpine && tighter == tightened && settled) || pass == Passes) return best;
-            // Where rounding ends at the very same sizes, a longer stride.
-            if (!strong) reserve *= hopeless ? HopelessReserve : Math.Pow(1.002 / margin, choice.Sizes == around ? pass * pass : 1);
+            if (!strong) reserve *= hopeless ? HopelessReserve : Stride(margin, pass, choice.Sizes == around);
             leastSpine = thicker;
             tightened = tighter;
             around = choice.Sizes;
         }
+    }
+
+    // Where rounding takes back what was gained, a longer stride; a longer one yet where it ends at the very same sizes.
+    private static double Stride(double margin, int pass, bool stands)
+    {
+        const double Hair = 0.002;
+        return stands ? Math.Pow((1 + Hair) / margin, pass * pass) : (1 + Hair) / margin * (1 + Hair * Math.Max(0, pass - 2));
     }
 
     // Of strips the solver takes the shares of the width as they were around the last sizes: it goes on until they are those of its own

@@ -30,6 +30,11 @@ internal static class UsualPaddler
         return (Math.Max(PaddleLengths.LeastBladeLengthMm, Math.Round(share * length)), Math.Round(drag / share * width)); // theory F42
     }
 
+    /// <summary>Width of a grip, whole mm: the style's own, and as much less as a small person's hand is smaller, within what the style can be.</summary>
+    /// <param name="spacingMm">S, mm.</param>
+    public static double GripWidthMm(GripPattern pattern, double spacingMm) =>
+        Math.Max(pattern.WidthLimitsMm.Min, Math.Round(Math.Min(1, spacingMm / AdultFromMm) * pattern.WidthMm)); // theory F43
+
     private static double MassKg(double spacingMm) =>
         Loads.UnknownBodyMassKg * Math.Min(1, UsualMassKg(spacingMm) / UsualMassKg(AdultFromMm)); // theory F41
 

@@ -46,7 +46,7 @@ internal static class DesignDefaults
         OverallLengthMm = lengths.OverallMm,
         Blade = FillInBlade(request, lengths),
         Shaft = FillInShaft(request),
-        Grip = FillInGrip(request),
+        Grip = FillInGrip(request, lengths),
         Wood = FillInWood(request.Wood!),
         Finish = FillInFinish(request.Finish),
         Construction = FillInConstruction(request),
@@ -114,14 +114,14 @@ internal static class DesignDefaults
         return shaft with { WidthMm = shaft.WidthMm ?? ShaftWidthOfOffsets(request.Blade), BendDegrees = shaft.BendDegrees ?? 0 };
     }
 
-    private static GripRequest FillInGrip(DesignRequest request)
+    private static GripRequest FillInGrip(DesignRequest request, PaddleLengths lengths)
     {
         var grip = request.Grip ?? new();
         var pattern = Pattern(request);
         return grip with
         {
             Style = grip.Style ?? GripStyle,
-            WidthMm = grip.WidthMm ?? pattern.WidthMm,
+            WidthMm = grip.WidthMm ?? UsualPaddler.GripWidthMm(pattern, lengths.HandSpacingMm),
             LengthMm = grip.LengthMm ?? pattern.LengthMm,
             Faces = grip.Faces ?? Names.Of(GripFaces.Matching),
             HollowDepthMm = HollowDepthMm(request),

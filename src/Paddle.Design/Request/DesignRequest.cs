@@ -57,10 +57,10 @@ public sealed record BladeRequest
 
     /// <summary>Family by its trade name, such as <c>ottertail</c>; null when offsets are given.</summary>
     public string? Family { get; init; }
-    /// <summary>Throat to tip, mm; the family's unless it follows from the other lengths, less for a child's hand spacing and more for a tall person's.</summary>
+    /// <summary>Throat to tip, mm; the family's unless it follows from the other lengths, less for a small person's hand spacing and more for a tall one's.</summary>
     [Bound(PaddleLengths.LeastBladeLengthMm, PaddleLengths.MostBladeLengthMm, "mm", "Blade lengths of single-blade paddles")]
     public double? LengthMm { get; init; }
-    /// <summary>Full width at the widest point, mm; the family's when null, less for a child's hand spacing.</summary>
+    /// <summary>Full width at the widest point, mm; the family's when null, less for a small person's hand spacing.</summary>
     [Bound(LeastWidthMm, MostWidthMm, "mm", "Blade widths of single-blade paddles")]
     public double? WidthMm { get; init; }
     /// <summary>Place of the widest point as a fraction of the blade from the throat; the family's when null.</summary>
@@ -111,7 +111,7 @@ public sealed record GripRequest
 {
     /// <summary><c>pear</c> (when null), <c>palm</c> or <c>t</c>.</summary>
     public string? Style { get; init; }
-    /// <summary>Full width, mm; the style's when null.</summary>
+    /// <summary>Full width, mm; the style's when null, less for a small person's hand spacing.</summary>
     public double? WidthMm { get; init; }
     /// <summary>From the top to where the plain shaft begins, mm; the style's when null.</summary>
     public double? LengthMm { get; init; }
@@ -281,7 +281,7 @@ public sealed record LoadsRequest
 {
     /// <summary><c>touring</c> (when null): lakes and day trips; <c>expedition</c>: rivers, far from help; <c>racing</c>.</summary>
     public string? Duty { get; init; }
-    /// <summary>Body mass that the usual forces scale with, kg; 75 when null, less for a child's hand spacing.</summary>
+    /// <summary>Body mass that the usual forces scale with, kg; 75 when null, less for a small person's hand spacing.</summary>
     [Bound(12, 250, "kg", "Body masses from a child to a heavy adult")]
     public double? BodyMassKg { get; init; }
     /// <summary>Peak of an easy stroke, repeated a million times, N.</summary>

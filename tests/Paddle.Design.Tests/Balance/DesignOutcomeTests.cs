@@ -73,6 +73,7 @@ public class DesignOutcomeTests
                 "strength.hard-stroke", 1.35, 1.5, "", Message,
                 "No shape within what makers carve is strong enough: a stronger wood, straighter grain, a shorter blade (less leverage), or a lighter duty."),
             outcome.Unmet[1]);
+        Assert.StartsWith("Too weak in the edge press case: factor 1.09 where 1.10 is asked, ", Of(cases: [.. others, Weak("edge-press", 4.397, 4, 1.1)]).Unmet.Single().Message, StringComparison.Ordinal);
 
         string Advice(PinnedSizes? pinned = null, BalanceResult? balance = null) => Assert.Single(Of(cases: [.. others, hard], pinned: pinned, balance: balance).Unmet).Advice;
         Assert.Equal(

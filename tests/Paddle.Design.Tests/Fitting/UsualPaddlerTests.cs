@@ -61,6 +61,20 @@ public sealed class UsualPaddlerTests
         Assert.InRange(design.Finished.MassG, 150, 400);
     }
 
+    // The fitting takes the grip from the survey's hand at the stature (F25), read off other lines than a share of the hand spacing.
+    [Theory]
+    [InlineData(560)]
+    [InlineData(640)]
+    [InlineData(720)]
+    public void A_childs_grip_is_about_that_of_a_fitting(double spacingMm)
+    {
+        var breadth = Survey.PooledLine(Survey.HandBreadthLines).At((spacingMm - HandSpacingMethods.FromStatureLine.InterceptMm) / HandSpacingMethods.FromStatureLine.Slope);
+        var pear = GripPattern.Of(GripStyle.Pear);
+        Assert.Equal(GripFit.WidthOverHandBreadth * breadth, UsualPaddler.GripWidthMm(pear, spacingMm), 4.0);
+        Assert.Equal(80, UsualPaddler.GripWidthMm(GripPattern.Of(GripStyle.T), 560));
+        Assert.Equal(64, UsualPaddler.GripWidthMm(pear, 785.1));
+    }
+
     // Short blades of tall people balance above the lower hand, and the lightest woods do not reach it (calibrated on makers' reports in
     // forums): what is left out here is told by how far they are off.
     [Fact, Trait(Sweep.Name, Sweep.Full)]
