@@ -102,9 +102,26 @@ public class ProblemRowsTests
         Assert.Equal(1.25 * s.UpperWidthMm - s.UpperThicknessMm, Value("shaft.upper-not-too-oval"), 9);
         Assert.Equal(1.25 * s.ShaftWidthMm - s.ShaftThicknessMm, Value("shaft.not-too-oval"), 9);
         Assert.Equal(s.ShaftThicknessMm - s.UpperThicknessMm, Value("shaft.thickness-not-growing-upwards"), 9);
+        Assert.Equal(s.ShaftThicknessMm - s.ThroatThicknessMm, Value("blade.throat-not-thicker-than-shaft"), 9);
+        Assert.Equal(s.ThroatThicknessMm - s.MiddleThicknessMm, Value("blade.thins-towards-middle"), 9);
+        Assert.Equal(s.MiddleThicknessMm - s.TipThicknessMm, Value("blade.thins-towards-tip"), 9);
+        Assert.Equal(s.TipThicknessMm - s.EdgeThicknessMm, Value("blade.tip-not-thinner-than-edge"), 9);
+        Assert.Equal(s.ThroatThicknessMm - s.ShaftThicknessMm + 6 * Lattice, Value("blade.throat-holds-the-shaft's-depth"), 9); // 5 mm are 6.3
+        Assert.Equal(s.ShaftWidthMm - s.UpperWidthMm, Value("shaft.width-not-growing-upwards"), 9);
+        Assert.Equal(s.ShaftThicknessMm - s.ShaftWidthMm, Value("shaft.not-wider-than-thick"), 9);
         Assert.Equal(s.MiddleThicknessMm - s.TipThicknessMm - 3 * Lattice, Value("blade.lower-half-thins"), 9); // 2 mm are 2.52
         Assert.Equal(s.TipThicknessMm - s.EdgeThicknessMm - Lattice, Value("blade.tip-thicker-than-edge"), 9);
         Assert.Equal(s.EdgeThicknessMm - s.TipThicknessMm + 4 * Lattice, Value("blade.tip-fairs-into-edge"), 9); // 3 mm are 3.8
+    }
+
+    // Between two sizes that the maker has fixed there is nothing left to choose; where one is free the limit stays.
+    [Fact]
+    public void Limits_between_two_fixed_sizes_are_left_out()
+    {
+        var s = TestPaddles.UsualSizes;
+        var rows = ShapeRow.For(SizeSet.Open(PinnedSizes.To(s) with { MiddleThicknessMm = null }), 1, 0.1);
+        Assert.Equal(["blade.thins-towards-middle", "blade.thins-towards-tip", "blade.lower-half-thins"], rows.Select(row => row.Id));
+        Assert.Empty(ShapeRow.For(SizeSet.Open(PinnedSizes.To(s)), 1, 0.1));
     }
 
     private static (DesignProblem Problem, double[] Sizes) Evaluated(PaddleSpecification asked)

@@ -15,6 +15,9 @@ public class BoardNeedTests
     [InlineData(32, true, 38.1)]
     [InlineData(32, false, 33.3)]
     [InlineData(44, false, 45)]
+    [InlineData(32.3, false, 33.3)]
+    [InlineData(32.301, false, 44.4)]
+    [InlineData(18.05, true, 19.05)]
     public void A_board_is_the_next_standard_thickness(double thickest, bool softwood, double expected) =>
         Assert.Equal(expected, BoardNeed.For(thickest, softwood).Stock.ThicknessMm, 9);
 
@@ -25,6 +28,8 @@ public class BoardNeedTests
     [InlineData(26.0, false, FiveQuarterVerdict.Surfaced)]
     [InlineData(27.0, false, FiveQuarterVerdict.Rough)]
     [InlineData(28.0, false, FiveQuarterVerdict.Rough)]
+    [InlineData(28.2, false, FiveQuarterVerdict.Rough)]
+    [InlineData(28.21, false, FiveQuarterVerdict.No)]
     [InlineData(28.575, false, FiveQuarterVerdict.No)]
     [InlineData(30.0, false, FiveQuarterVerdict.No)]
     [InlineData(24.4, true, FiveQuarterVerdict.Surfaced)]
@@ -41,6 +46,15 @@ public class BoardNeedTests
             Assert.DoesNotContain(units == DrawingUnits.Inch ? " mm" : " in ", words);
         }
     }
+
+    // A maker is sent to a shop with these words.
+    [Theory]
+    [InlineData(18, true, "The thickest section is 18 mm, so that a surfaced board must be 19 mm: 5/4 stock suffices, and softwood nominal 1, surfaced (19.1 mm) does too.")]
+    [InlineData(24, true, "The thickest section is 24 mm, so that a surfaced board must be 25 mm: 5/4 stock suffices, softwood nominal 1-1/4, surfaced (25.4 mm).")]
+    [InlineData(27, false, "The thickest section is 27 mm, so that a surfaced board must be 28 mm: 5/4 stock suffices only rough (30.2 mm at least) and flat, planed 1 mm a face at home; surfaced, take hardwood 6/4 S2S (33.3 mm). State your board's thickness to have a paddle that a thinner one holds.")]
+    [InlineData(44, false, "The thickest section is 44 mm, so that a surfaced board must be 45 mm: 5/4 stock does not suffice (27 mm surfaced), take planed from rough stock (45 mm). State your board's thickness to have a paddle that a thinner one holds.")]
+    public void The_board_to_buy_is_said_in_words(double thickest, bool softwood, string words) =>
+        Assert.Equal(words, BoardNeed.For(thickest, softwood).InWords(DrawingUnits.Metric));
 
     [Fact]
     public void Without_a_board_the_check_says_which_to_buy_and_is_the_sheets_own()

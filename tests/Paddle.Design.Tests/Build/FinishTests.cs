@@ -227,6 +227,58 @@ public class FinishTests
         Assert.All(SandingPlan.All, step => Assert.Equal(step.Grits.Order(), step.Grits));
     }
 
+    // Between coats the shine goes, not wood: P220 takes 0.01 mm, less than a coat is thick.
+    [Fact]
+    public void Sanding_of_bare_wood_takes_wood_and_between_coats_none()
+    {
+        Assert.Equal(["blade", "shaft and grip", "between coats of varnish"], SandingPlan.All.Select(step => step.Zone));
+        Assert.All(SandingPlan.All.SkipLast(1), step => Assert.Equal(SandingPlan.RemovesMm(step.Grits), step.RemovesMm, 12));
+        Assert.All(SandingPlan.All.SkipLast(1), step => Assert.InRange(step.RemovesMm, 0.3, 0.4));
+        Assert.Equal(0, SandingPlan.All[^1].RemovesMm);
+        Assert.Contains("P220 scratches", SandingPlan.All[0].Why, StringComparison.Ordinal);
+        Assert.Contains("feels slippery when wet", SandingPlan.All[1].Why, StringComparison.Ordinal);
+        Assert.Contains("until the shine is gone", SandingPlan.All[2].Why, StringComparison.Ordinal);
+        Assert.All(SandingPlan.All, step => Assert.NotEmpty(step.Source));
+    }
+
+    // What is printed is a whole millimetre or a sixteenth of an inch: less than half of it is no move at all.
+    [Theory]
+    [InlineData(DrawingUnits.Metric, 0.5)]
+    [InlineData(DrawingUnits.Inch, 25.4 / 32)]
+    public void Each_stage_says_how_the_next_one_moves_the_balance(DrawingUnits units, double leastMm)
+    {
+        var still = 0;
+        foreach (var finish in new[] { FinishChoice.Usual, new FinishChoice(SurfaceFinish.None, 0, SurfaceFinish.None, 0, false) })
+        {
+            var stages = BuildSheet.For(PaddleDesigner.Design(BuildSamples.Cherry.Specification with { Units = units, Finish = finish })).Stages;
+            Assert.Equal("This is the last stage.", stages[^1].NextMove);
+            for (var i = 0; i + 1 < stages.Count; i++)
+            {
+                var move = stages[i].NextMoveMm;
+                Assert.Equal(stages[i + 1].BalanceMm.Value - stages[i].BalanceMm.Value, move, 1e-9);
+                var words = Math.Abs(move) < leastMm
+                    ? "the balance point should hardly move."
+                    : $"the balance point should move {DrawnLength.Rough(Math.Abs(move), units)} towards the {(move > 0 ? "tip" : "grip")}.";
+                still += Math.Abs(move) < leastMm ? 1 : 0;
+                Assert.Equal($"{stages[i + 1].Title}: {words}", stages[i].NextMove);
+            }
+        }
+
+        Assert.True(still > 0, "no stage that leaves the balance where it is");
+    }
+
+    // The gauge and the widest round-over must go along the whole of the shaft: a gauge takes its thickest place, a bit its thinnest.
+    [Fact]
+    public void A_gauge_is_made_for_the_thickest_place_of_the_shaft_and_a_bit_for_the_thinnest()
+    {
+        var sheet = BuildSheet.For(BuildSamples.Cherry);
+        var (lines, units) = (sheet.ShaftLines, sheet.Units);
+        Assert.Equal(SparGauge.For(lines.Max(line => Math.Max(line.WidthMm, line.ThicknessMm)), units), sheet.Gauge);
+        Assert.NotEqual(SparGauge.For(lines.Min(line => Math.Min(line.WidthMm, line.ThicknessMm)), units), sheet.Gauge);
+        Assert.Equal(RoundOver.Choices(lines.Min(line => line.WidthMm), lines.Min(line => line.ThicknessMm), units), sheet.RoundOvers);
+        Assert.NotEqual(RoundOver.Choices(lines.Max(line => line.WidthMm), lines.Max(line => line.ThicknessMm), units), sheet.RoundOvers);
+    }
+
     [Fact]
     public void A_wet_blade_swells_weighs_more_and_hangs_lower()
     {

@@ -86,4 +86,25 @@ public class GlueUpWordsTests
             },
         };
     }
+
+    // A glue that harms says so, with where that was read, and is found by its class alone.
+    [Fact]
+    public void Every_glue_says_what_it_can_do_to_a_maker_and_to_a_paddle()
+    {
+        Assert.Equal(["epoxy", "polyurethane", "waterproof-pva"], Adhesive.All.Select(glue => glue.Id));
+        Assert.All(Adhesive.All, glue => Assert.Same(glue, Adhesive.Find(glue.Id)));
+        Assert.Null(Adhesive.Find("hide"));
+        Assert.Contains("make skin allergic, for good", Adhesive.Find("epoxy")!.Caution, StringComparison.Ordinal);
+        Assert.Contains("hot car", Adhesive.Find("epoxy")!.Use, StringComparison.Ordinal);
+        var polyurethane = Adhesive.Find("polyurethane")!;
+        Assert.Contains("isocyanates", polyurethane.Caution, StringComparison.Ordinal);
+        Assert.Contains("asthma uses another glue", polyurethane.Caution, StringComparison.Ordinal);
+        Assert.Contains("diisocyanates", polyurethane.CautionSource, StringComparison.Ordinal);
+        var pva = Adhesive.Find("waterproof-pva")!;
+        Assert.Contains("creeps under lasting load", pva.Use, StringComparison.Ordinal);
+        Assert.Contains("varnished and dry", pva.Use, StringComparison.Ordinal);
+        Assert.Contains("eyes and skin", pva.Caution, StringComparison.Ordinal);
+        Assert.Contains("EN 204", pva.CautionSource, StringComparison.Ordinal);
+        Assert.All(Adhesive.All, glue => Assert.All(new[] { glue.Name, glue.SpreadSource, glue.ClampSource }, Assert.NotEmpty));
+    }
 }
