@@ -270,7 +270,6 @@ internal sealed class CorrectionWords(DesignReport report, BuildStage stage, Bal
 
     private string Off(double offsetMm) => $"{Place(Math.Abs(offsetMm))} {(offsetMm < 0 ? "towards the grip from" : "towards the tip from")}";
 
-
     private string Length(double mm) => DrawnLength.Text(mm, Units);
 
     private string Place(double mm) => DrawnLength.Rough(mm, Units);

@@ -47,16 +47,15 @@ internal sealed record PaddleLengths(double HandSpacingMm, double FreeboardMm, d
     /// <exception cref="ArgumentException">Neither hand spacing nor overall length is given.</exception>
     public static LengthsResult Resolve(LengthsAsked asked, Func<double, double> usualBladeMm, GripPattern pattern, double gripLengthMm)
     {
-        var hand = pattern.HandMm;
+        var (hand, usualFreeboard) = (pattern.HandMm, asked.FreeboardMm ?? DefaultFreeboardMm);
         return asked switch
         {
             { HandSpacingMm: null, OverallMm: null } =>
                 throw new ArgumentException("Hand spacing or overall length must be given.", nameof(asked)),
             { HandSpacingMm: { } spacing, OverallMm: null } => OverallFollows(
-                hand, spacing, asked.FreeboardMm ?? DefaultFreeboardMm, asked.BladeLengthMm ?? usualBladeMm(spacing), gripLengthMm),
+                hand, spacing, usualFreeboard, asked.BladeLengthMm ?? usualBladeMm(spacing), gripLengthMm),
             { HandSpacingMm: null, OverallMm: { } overall } => SpacingFollows(
-                hand, asked.FreeboardMm ?? DefaultFreeboardMm, overall,
-                asked.BladeLengthMm ?? BladeOf(overall - hand - (asked.FreeboardMm ?? DefaultFreeboardMm), usualBladeMm), gripLengthMm),
+                hand, usualFreeboard, overall, asked.BladeLengthMm ?? BladeOf(overall - hand - usualFreeboard, usualBladeMm), gripLengthMm),
             { HandSpacingMm: { } spacing, FreeboardMm: null, OverallMm: { } overall } => FreeboardFollows(
                 hand, spacing, overall, asked.BladeLengthMm ?? usualBladeMm(spacing), asked.BladeLengthMm is null, gripLengthMm),
             { HandSpacingMm: { } spacing, FreeboardMm: { } freeboard, OverallMm: { } overall, BladeLengthMm: null } =>

@@ -24,13 +24,8 @@ internal sealed record PersonInFull(
         return new PersonInFull(spacing, stature, handLength, handBreadth, mass, [.. Tell(paddler, spacing, stature, handLength, handBreadth, mass, units)]);
     }
 
-    private static double Stature(PaddlerRequest paddler, double spacingMm)
-    {
-        var span = Survey.PooledLine(Survey.ArmSpanLines);
-        var spacing = HandSpacingMethods.FromStatureLine;
-        return paddler.StatureMm
-            ?? (paddler.ArmSpanMm is { } spread ? (spread - span.InterceptMm) / span.Slope : (spacingMm - spacing.InterceptMm) / spacing.Slope); // theory F35
-    }
+    private static double Stature(PaddlerRequest paddler, double spacingMm) => paddler.StatureMm
+        ?? (paddler.ArmSpanMm is { } span ? Survey.PooledLine(Survey.ArmSpanLines).StatureMm(span) : HandSpacingMethods.FromStatureLine.StatureMm(spacingMm));
 
     private static IEnumerable<string> Tell(
         PaddlerRequest paddler, SpacingChoice spacing, double statureMm, double handLengthMm, double handBreadthMm, double massKg, DrawingUnits units)

@@ -23,6 +23,11 @@ internal readonly record struct StatureLine(double InterceptMm, double Slope, do
     /// <param name="statureMm">H, stature, mm.</param>
     /// <returns>y, mm.</returns>
     public double At(double statureMm) => InterceptMm + (Slope * statureMm);
+
+    /// <summary>The line read backwards.</summary>
+    /// <param name="valueMm">y, mm.</param>
+    /// <returns>H, mm.</returns>
+    public double StatureMm(double valueMm) => (valueMm - InterceptMm) / Slope; // theory F35
 }
 
 /// <summary>Lines from stature to a dimension, for men and for women.</summary>

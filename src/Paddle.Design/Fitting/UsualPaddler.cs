@@ -12,6 +12,8 @@ internal static class UsualPaddler
     /// <summary>Hand spacing from which on a paddler is reckoned with an adult's body mass and blade, mm: the women's lower quartile.</summary>
     public static double AdultFromMm { get; } = Survey.HandSpacing.Women.Mean + LowerQuartile * Survey.HandSpacing.Women.StandardDeviation;
 
+    private static double LeastAdultKg { get; } = UsualMassKg(AdultFromMm);
+
     /// <summary>Body mass that loads are reckoned with, whole kg: an adult's, and of a small person as large a share of it as people of that
     /// hand spacing weigh of what they weigh where adults begin.</summary>
     /// <param name="spacingMm">S, mm.</param>
@@ -35,12 +37,9 @@ internal static class UsualPaddler
     public static double GripWidthMm(GripPattern pattern, double spacingMm) =>
         Math.Max(pattern.WidthLimitsMm.Min, Math.Round(Math.Min(1, spacingMm / AdultFromMm) * pattern.WidthMm)); // theory F43
 
-    private static double MassKg(double spacingMm) =>
-        Loads.UnknownBodyMassKg * Math.Min(1, UsualMassKg(spacingMm) / UsualMassKg(AdultFromMm)); // theory F41
+    private static double MassKg(double spacingMm) => spacingMm >= AdultFromMm
+        ? Loads.UnknownBodyMassKg
+        : Loads.UnknownBodyMassKg * UsualMassKg(spacingMm) / LeastAdultKg; // theory F41
 
-    private static double UsualMassKg(double spacingMm)
-    {
-        var line = HandSpacingMethods.FromStatureLine;
-        return BodyMass.FromStatureKg((spacingMm - line.InterceptMm) / line.Slope);
-    }
+    private static double UsualMassKg(double spacingMm) => BodyMass.FromStatureKg(HandSpacingMethods.FromStatureLine.StatureMm(spacingMm));
 }

@@ -105,14 +105,8 @@ public sealed record GlueLineShear(
     };
 
     // Beyond both ends there is nothing.
-    private static double Between(ReadOnlySpan<double> x, ReadOnlySpan<double> values, double at)
-    {
-        if (at < x[0] || at > x[^1]) return 0;
-        var k = x.BinarySearch(at);
-        if (k >= 0) return values[k];
-        k = ~k;
-        return values[k - 1] + (values[k] - values[k - 1]) * (at - x[k - 1]) / (x[k] - x[k - 1]);
-    }
+    private static double Between(ReadOnlySpan<double> x, ReadOnlySpan<double> values, double at) =>
+        at < x[0] || at > x[^1] ? 0 : ElasticCurve.At(x, values, at);
 
     private static double Square(double value) => value * value;
 

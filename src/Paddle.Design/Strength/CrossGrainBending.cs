@@ -93,18 +93,15 @@ internal static class CrossGrainBending
     {
         var next = x.BinarySearch(from);
         next = next >= 0 ? next + 1 : ~next;
-        double sum = 0, at = from, value = Between(values, x, next, from);
+        double sum = 0, at = from, value = ElasticCurve.At(x, values, from);
         for (; next < x.Length && x[next] < to; next++)
         {
             sum += (x[next] - at) * (value + values[next]) / 2;
             (at, value) = (x[next], values[next]);
         }
 
-        return sum + (to - at) * (value + Between(values, x, next, to)) / 2;
+        return sum + (to - at) * (value + ElasticCurve.At(x, values, to)) / 2;
     }
-
-    private static double Between(ReadOnlySpan<double> values, ReadOnlySpan<double> x, int next, double at) =>
-        values[next - 1] + (values[next] - values[next - 1]) * (at - x[next - 1]) / (x[next] - x[next - 1]);
 
     // A quarter of the width away, for stress spreads no faster; never so near that the printed places' spacing shows.
     private static double ReachMm(double halfWidthMm) => Math.Max(halfWidthMm / 2, 8);

@@ -61,7 +61,6 @@ internal static class KeyFigures
         return off == DrawnLength.Rough(0, units) ? "at the lower hand" : $"{off} towards the {(offMm > 0 ? "blade" : "grip")}";
     }
 
-
     /// <summary>Small print: scale, units, origin.</summary>
     public static string Origin(DrawingContext context)
     {

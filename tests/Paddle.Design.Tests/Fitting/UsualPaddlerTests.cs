@@ -68,7 +68,7 @@ public sealed class UsualPaddlerTests
     [InlineData(720)]
     public void A_childs_grip_is_about_that_of_a_fitting(double spacingMm)
     {
-        var breadth = Survey.PooledLine(Survey.HandBreadthLines).At((spacingMm - HandSpacingMethods.FromStatureLine.InterceptMm) / HandSpacingMethods.FromStatureLine.Slope);
+        var breadth = Survey.PooledLine(Survey.HandBreadthLines).At(HandSpacingMethods.FromStatureLine.StatureMm(spacingMm));
         var pear = GripPattern.Of(GripStyle.Pear);
         Assert.Equal(GripFit.WidthOverHandBreadth * breadth, UsualPaddler.GripWidthMm(pear, spacingMm), 4.0);
         Assert.Equal(80, UsualPaddler.GripWidthMm(GripPattern.Of(GripStyle.T), 560));
