@@ -88,9 +88,11 @@ internal static class SectionCards
         var (width, height) = CellSize(place);
         var lines = Caption(place, units);
         sketch.Text(place.Name, x, y + 6, Lettering.FitHeightMm(place.Name, Lettering.Figure, width), strong: true);
+        // Many lines are smaller, and none touches the next.
         var pitch = Math.Min(5.5, LinesMm / (lines.Count - 1));
+        var letters = Math.Min(Lettering.Note, pitch / 1.4);
         for (var i = 0; i < lines.Count; i++)
-            sketch.Text(lines[i], x, y + 12.5 + pitch * i, Lettering.FitHeightMm(lines[i], Lettering.Note, width));
+            sketch.Text(lines[i], x, y + 12.5 + pitch * i, Lettering.FitHeightMm(lines[i], letters, width));
 
         double w = place.Section.HalfWidthMm, c = place.Section.HalfThicknessMm;
         double centreX = x + w + Rim, centreY = y + CaptionMm + Rim + c;
